@@ -1,0 +1,33 @@
+// Levels, takeoff and stages as tables: for people, as CSV (RFC 4180) and as JSON.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/model.h"
+
+namespace model {
+
+enum class TableStyle { People, Csv, Json };
+
+struct Table {
+  std::string title;
+  std::vector<std::string> columns;  // headings with units: "level m", "length mm"
+  std::vector<bool> numeric;         // per column: right-aligned, bare in JSON
+  std::vector<std::vector<std::string>> rows;
+};
+
+Table levelsTable(const Model& model);
+Table takeoffTable(const Model& model, bool byStage);
+Table stagesTable(const Model& model);
+
+// UTF-8; ends with a newline. People: columns aligned by what is seen, not by bytes. Json: an array
+// of objects keyed by column.
+std::string write(const Table& table, TableStyle style);
+
+// "+1.650", "0.000", "-0.975": levels at every user surface. No negative zero.
+std::string levelText(double metres);
+// "4500": lengths in whole millimetres.
+std::string lengthText(double metres);
+
+}  // namespace model

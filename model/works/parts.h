@@ -1,0 +1,34 @@
+// The kinds of work, one function and one file each; build_works.cpp lists them in order.
+//
+// Each takes the job and its setting-out, both read only, and adds its elements to `works`.
+// None of them reads what another has added: what they share is in SettingOut.
+#pragma once
+
+#include "model/job/job.h"
+#include "model/settingout/setting_out.h"
+#include "model/works/element.h"
+
+namespace model {
+
+void buildStandingBuildings(const Job&, const SettingOut&, Works&);
+// Ground, topsoil, dig, blinding, foundations, cellar, backfill, hardcore: everything below the
+// ground floor is cut from one partition of the plan, so that it cannot overlap.
+void buildGround(const Job&, const SettingOut&, Works&);
+void buildGroundFloor(const Job&, const SettingOut&, Works&);
+void buildCavityWalls(const Job&, const SettingOut&,
+                      Works&);  // both leaves, insulation, cavity fill
+void buildDampCourse(const Job&, const SettingOut&, Works&);
+void buildLintels(const Job&, const SettingOut&, Works&);
+void buildWindowsAndDoors(const Job&, const SettingOut&, Works&);
+void buildUpperFloors(const Job&, const SettingOut&, Works&);
+void buildWallPlates(const Job&, const SettingOut&, Works&);
+void buildRafters(const Job&, const SettingOut&, Works&);
+void buildRoofCovering(const Job&, const SettingOut&, Works&);
+// Temporary works:
+void buildProfiles(const Job&, const SettingOut&, Works&);  // boards, pegs and string lines
+void buildTrenchSupport(const Job&, const SettingOut&, Works&);
+void buildLevelPins(const Job&, const SettingOut&, Works&);
+void buildFormwork(const Job&, const SettingOut&, Works&);
+void buildScaffold(const Job&, const SettingOut&, Works&);
+
+}  // namespace model

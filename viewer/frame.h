@@ -1,0 +1,37 @@
+// What one frame shows: everything that may change without touching a buffer.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+
+#include <glm/vec3.hpp>
+#include <glm/vec4.hpp>
+
+#include "viewer/camera.h"
+
+namespace viewer {
+
+inline constexpr std::uint32_t kNothing = 0xffffffffu;
+
+struct Section {
+  bool on = false;
+  glm::vec4 plane{0, 1, 0, 0};  // dot(plane, (p, 1)) > 0 is cut away; local coordinates
+};
+
+struct Frame {
+  double time = 0;  // programme clock
+  Camera camera;
+  Section section;
+  bool seeThroughGround = false;  // ground and soil drawn transparent
+  bool ghostNext = false;         // outline of what the next stage brings
+  bool levelPlane = false;
+  float levelPlaneAt = 0;             // local z
+  glm::vec3 sun{0.4f, -0.5f, 0.75f};  // towards the sun, unit
+  std::uint32_t selected = kNothing;  // element
+  int stage = 0;                      // being built now: full colour; earlier ones calmer
+  bool shadows = true;
+  bool edges = true;
+  int samples = 4;
+};
+
+}  // namespace viewer
