@@ -56,6 +56,7 @@ struct FoundationRun {
   double top = 0;           // top of concrete
   double underside = 0;     // of the concrete
   double formation = 0;     // the dug surface: under the blinding
+  bool onCellar = false;    // stands on the cellar wall: no concrete of its own, top = its head
 };
 
 // A height to which both leaves are raised from one standing, before a scaffold is lifted.
