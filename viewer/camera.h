@@ -30,13 +30,19 @@ struct Camera {
   glm::mat4 projection(double aspect, const glm::vec3& low, const glm::vec3& high) const;
   // Through a pixel; x right, y down, both 0..1 over the window.
   Ray rayThrough(const glm::vec2& at, double aspect) const;
-  // Where a point falls, 0..1 x right y down, z = depth; nothing when behind the eye.
+  // Where a point falls, 0..1 x right y down, z = metres in front of the eye, along the view;
+  // nothing when behind the eye.
   std::optional<glm::vec3> project(const glm::vec3& p, double aspect) const;
 
   void orbit(double deltaAzimuth, double deltaElevation);
   void pan(const glm::vec2& by, double aspect);  // in window fractions
   void zoomTo(const glm::vec2& at, double factor, double aspect);
+  // Turns nothing; moves back until the box fills the view with a margin.
   void frame(const glm::vec3& low, const glm::vec3& high, double aspect);
+  // Keeps the target by the box and the eye within sight of it, so that nobody gets lost.
+  void keepSensible(const glm::vec3& low, const glm::vec3& high);
+  // Raises the eye of a perspective view to `level` at least: never under the ground.
+  void keepAbove(double level);
 };
 
 // "plan", "north", "south", "east", "west" (elevations, named by the face that is seen),

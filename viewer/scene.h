@@ -6,11 +6,16 @@
 #include <vector>
 
 #include <glm/mat4x4.hpp>
+#include <glm/vec2.hpp>
 #include <glm/vec3.hpp>
 
 #include "model/model.h"
+#include "viewer/growth.h"
 
 namespace viewer {
+
+// Set in Vertex::material on the sides of the block of ground, which are drawn as cut earth.
+inline constexpr std::uint32_t kCutFace = 0x100;
 
 // Positions are metres from Scene::origin. `appears` and `goes` are times on the programme's clock;
 // inside a triangle they vary linearly, so a wall grows smoothly without an upload.
@@ -20,15 +25,17 @@ struct Vertex {
   float appears;
   float goes;
   std::uint32_t element;   // index into Works::elements
-  std::uint32_t material;  // model::Material
+  std::uint32_t material;  // model::Material, with kCutFace or without
 };
 
-// A crease, outline or change of material, drawn as an ink line.
+// A crease, outline or change of material, drawn as an ink line. The normals of the two faces that
+// meet there tell silhouettes from creases and hide the lines of the far side.
 struct EdgeVertex {
   glm::vec3 position;
   float appears;
   float goes;
   std::uint32_t element;
+  std::uint32_t normalA = 0, normalB = 0;  // glm::packSnorm4x8, w unused
 };
 
 struct ElementRange {
@@ -36,22 +43,37 @@ struct ElementRange {
   std::uint32_t firstEdge = 0, edgeCount = 0;  // in EdgeVertex pairs' vertices
   glm::vec3 low{0}, high{0};
   float appears = 0, goes = 0;  // first appearance, last moment
+  Growth placed, removed;
+  bool soil = false;       // made transparent with the ground
+  glm::vec2 wallStart{0};  // where the bond starts, local
+  float wallPhase = 0;     // 0 or 1: the other bond at the next corner
+};
+
+// Sizes that the brick and block patterns repeat at, metres; `from` is the damp course's level.
+struct Coursing {
+  float brickLength = 0.215f, brickHeight = 0.065f;
+  float blockLength = 0.440f, blockHeight = 0.215f;
+  float joint = 0.010f;
+  float from = 0;
 };
 
 struct Scene {
-  model::Vec3 origin{0, 0, 0};
+  model::Vec3 origin{0, 0, 0};  // z is always 0, so that local heights are levels
   std::vector<Vertex> vertices;
-  std::vector<std::uint32_t> indices;
-  std::vector<EdgeVertex> edges;              // two by two
+  std::vector<std::uint32_t> indices;         // element after element, by first appearance
+  std::vector<EdgeVertex> edges;              // two by two, in the same order
   std::vector<ElementRange> elements;         // same order as Works::elements
+  std::vector<std::uint32_t> order;           // indices of elements by first appearance
   glm::vec3 low{0}, high{0};                  // of everything
   glm::vec3 buildingLow{0}, buildingHigh{0};  // without the ground and standing buildings
   double stageCount = 0;
+  Coursing coursing;
 
   glm::vec3 local(const model::Vec3& p) const { return glm::vec3(p - origin); }
   model::Vec3 world(const glm::vec3& p) const { return model::Vec3(p) + origin; }
 };
 
+// Linear in the number of triangles.
 Scene buildScene(const model::Model& model);
 
 }  // namespace viewer

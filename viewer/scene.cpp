@@ -1,0 +1,154 @@
+#include "viewer/scene.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include <glm/geometric.hpp>
+
+#include "viewer/scene_element.h"
+
+namespace viewer {
+
+namespace {
+
+bool isSoil(model::ElementKind kind) {
+  using enum model::ElementKind;
+  return kind == Ground || kind == Topsoil || kind == Spoil || kind == Backfill;
+}
+
+// What the camera frames when it frames the building.
+bool isBuilding(model::ElementKind kind) {
+  using enum model::ElementKind;
+  return !isSoil(kind) && kind != StandingBuilding && kind != ProfileBoard && kind != Peg &&
+         kind != Scaffold && kind != TrenchSupport && kind != EdgeProtection;
+}
+
+model::Vec3 originOf(const model::Model& model) {
+  model::Bounds site;
+  for (const model::Vec2& p : model.settingOut.outline) site.add({p.x, p.y, 0});
+  if (site.empty()) {
+    for (const auto& element : model.works.elements)
+      site.add(model::Vec3(model::bounds(element.solid).low));
+  }
+  if (site.empty()) return {0, 0, 0};
+  // Whole metres, so that nothing is lost between the model's numbers and these.
+  return {std::round((site.low.x + site.high.x) / 2), std::round((site.low.y + site.high.y) / 2),
+          0};
+}
+
+Coursing coursingOf(const model::Model& model) {
+  const model::WallBuildUp& walls = model.job.walls;
+  Coursing c;
+  c.brickLength = static_cast<float>(walls.brickLength);
+  c.brickHeight = static_cast<float>(walls.brickHeight);
+  c.blockLength = static_cast<float>(walls.blockLength);
+  c.blockHeight = static_cast<float>(walls.blockHeight);
+  c.joint = static_cast<float>(walls.joint);
+  c.from = static_cast<float>(model.settingOut.levels.dampCourse);
+  return c;
+}
+
+// Whether an upright face lies on the site's boundary.
+ElementBuilder::CutFace sidesOf(const Scene& scene, const model::Polygon& boundary) {
+  return [&scene, &boundary](const glm::dvec3& local, const glm::dvec3& normal) {
+    if (std::abs(normal.z) > 0.02) return false;
+    const model::Vec2 p(local.x + scene.origin.x, local.y + scene.origin.y);
+    for (size_t i = 0; i < boundary.size(); ++i) {
+      const model::Vec2 &a = boundary[i], &b = boundary[(i + 1) % boundary.size()];
+      const model::Vec2 along = glm::normalize(b - a);
+      const model::Vec2 outward(along.y, -along.x);
+      if (std::abs(glm::dot(p - a, outward)) < 1e-3 &&
+          outward.x * normal.x + outward.y * normal.y > 0.999)
+        return true;
+    }
+    return false;
+  };
+}
+
+void setClock(const model::Model& model, const model::Element& element, Scene& scene,
+              ElementRange& range) {
+  range.placed = growthOf(model.programme, element.placed, scene.origin);
+  range.removed =
+      element.removed ? growthOf(model.programme, *element.removed, scene.origin) : never();
+}
+
+void setWall(const model::SettingOut& out, const model::Element& element, const Scene& scene,
+             ElementRange& range) {
+  if (element.wall.empty()) return;
+  for (size_t i = 0; i < out.walls.size(); ++i) {
+    if (out.walls[i].name != element.wall) continue;
+    range.wallStart = glm::vec2(out.walls[i].start - model::Vec2(scene.origin));
+    range.wallPhase = static_cast<float>(i % 2);
+    return;
+  }
+}
+
+// First and last moment over the element's corners.
+void setSpan(const Scene& scene, ElementRange& range) {
+  range.appears = range.goes = range.placed.from;
+  for (std::uint32_t i = 0; i < range.indexCount; ++i) {
+    const Vertex& v = scene.vertices[scene.indices[range.firstIndex + i]];
+    range.appears = i == 0 ? v.appears : std::min(range.appears, v.appears);
+    range.goes = i == 0 ? v.goes : std::max(range.goes, v.goes);
+  }
+}
+
+// Earliest moment at which anything of the element can be there; its order in the buffers.
+float firstMoment(const ElementRange& range) { return range.placed.from; }
+
+void setBounds(const model::Works& works, Scene& scene) {
+  model::Bounds all, building;
+  for (size_t i = 0; i < scene.elements.size(); ++i) {
+    const ElementRange& range = scene.elements[i];
+    if (range.indexCount == 0) continue;
+    model::Bounds own;
+    own.add(model::Vec3(range.low));
+    own.add(model::Vec3(range.high));
+    all.add(own);
+    if (isBuilding(works.elements[i].kind)) building.add(own);
+  }
+  if (all.empty()) return;
+  if (building.empty()) building = all;
+  scene.low = glm::vec3(all.low);
+  scene.high = glm::vec3(all.high);
+  scene.buildingLow = glm::vec3(building.low);
+  scene.buildingHigh = glm::vec3(building.high);
+}
+
+}  // namespace
+
+Scene buildScene(const model::Model& model) {
+  Scene scene;
+  const auto& elements = model.works.elements;
+  scene.origin = originOf(model);
+  scene.coursing = coursingOf(model);
+  scene.stageCount = static_cast<double>(model.programme.stages.size());
+  scene.elements.resize(elements.size());
+  for (size_t i = 0; i < elements.size(); ++i) {
+    setClock(model, elements[i], scene, scene.elements[i]);
+    setWall(model.settingOut, elements[i], scene, scene.elements[i]);
+    scene.elements[i].soil = isSoil(elements[i].kind);
+  }
+  scene.order.resize(elements.size());
+  std::iota(scene.order.begin(), scene.order.end(), 0u);
+  std::stable_sort(scene.order.begin(), scene.order.end(), [&](std::uint32_t a, std::uint32_t b) {
+    return firstMoment(scene.elements[a]) < firstMoment(scene.elements[b]);
+  });
+
+  size_t triangles = 0;
+  for (const auto& element : elements) triangles += element.solid.triangles.size();
+  scene.indices.reserve(triangles * 3);
+  scene.vertices.reserve(triangles * 2 + triangles / 4);
+  scene.edges.reserve(triangles * 2 + triangles / 4);
+  ElementBuilder builder(scene);
+  const auto sides = sidesOf(scene, model.settingOut.terrain.boundary);
+  for (const std::uint32_t i : scene.order) {
+    builder.add(elements[i], i, scene.elements[i].soil ? sides : ElementBuilder::CutFace{});
+    setSpan(scene, scene.elements[i]);
+  }
+  setBounds(model.works, scene);
+  return scene;
+}
+
+}  // namespace viewer

@@ -1,0 +1,218 @@
+#include "viewer/scene_element.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstring>
+
+#include <glm/geometric.hpp>
+#include <glm/packing.hpp>
+
+namespace viewer {
+
+namespace {
+
+constexpr std::uint32_t kFree = 0xffffffffu;
+constexpr double kCreaseCosine = 0.94;  // 20 degrees
+constexpr float kOnPlane = 1e-5f;       // metres
+
+std::uint64_t hashOf(const glm::vec3& p) {
+  std::array<std::uint32_t, 3> bits;
+  const glm::vec3 noNegativeZero = p + 0.0f;
+  std::memcpy(bits.data(), &noNegativeZero, sizeof bits);
+  std::uint64_t h = bits[0] * 0x9e3779b97f4a7c15ull;
+  h = (h ^ (h >> 29) ^ bits[1]) * 0xbf58476d1ce4e5b9ull;
+  h = (h ^ (h >> 32) ^ bits[2]) * 0x94d049bb133111ebull;
+  return h ^ (h >> 31);
+}
+
+std::uint32_t packed(const glm::dvec3& normal) {
+  return glm::packSnorm4x8(glm::vec4(glm::vec3(normal), 0));
+}
+
+using Ring = std::vector<glm::vec3>;
+
+// The parts of a convex ring on either side of dot(direction, p) = height.
+std::pair<Ring, Ring> cut(const Ring& ring, const glm::vec3& direction, float height) {
+  std::pair<Ring, Ring> parts;
+  const auto lies = [&](const glm::vec3& p) {
+    return std::abs(glm::dot(direction, p) - height) <= kOnPlane;
+  };
+  if (std::all_of(ring.begin(), ring.end(), lies)) return {ring, {}};
+  for (size_t i = 0; i < ring.size(); ++i) {
+    const glm::vec3 &p = ring[i], &q = ring[(i + 1) % ring.size()];
+    const float a = glm::dot(direction, p) - height, b = glm::dot(direction, q) - height;
+    if (a <= kOnPlane) parts.first.push_back(p);
+    if (a >= -kOnPlane) parts.second.push_back(p);
+    if ((a < -kOnPlane && b > kOnPlane) || (a > kOnPlane && b < -kOnPlane)) {
+      // From the lower end, whichever way the ring runs, so that neighbours split alike.
+      const glm::vec3 on = a < b ? p + (q - p) * (-a / (b - a)) : q + (p - q) * (-b / (a - b));
+      parts.first.push_back(on);
+      parts.second.push_back(on);
+    }
+  }
+  return parts;
+}
+
+}  // namespace
+
+std::vector<std::pair<glm::vec3, float>> clampPlanes(const ElementRange& range) {
+  std::vector<std::pair<glm::vec3, float>> planes;
+  for (const Growth* growth : {&range.placed, &range.removed}) {
+    if (!growth->moves()) continue;
+    const glm::vec3 middle = (range.low + range.high) * 0.5f;
+    const float reach = glm::dot(glm::abs(growth->direction), range.high - range.low) * 0.5f;
+    const float centre = glm::dot(growth->direction, middle);
+    for (const float height : {growth->low, growth->high}) {
+      if (height > centre - reach + kOnPlane && height < centre + reach - kOnPlane)
+        planes.emplace_back(growth->direction, height);
+    }
+  }
+  return planes;
+}
+
+void ElementBuilder::weld(const model::Solid& solid) {
+  size_t size = 16;
+  while (size < solid.points.size() * 2) size *= 2;
+  slots_.assign(size, kFree);
+  points_.clear();
+  welded_.clear();
+  for (const model::Vec3& point : solid.points) {
+    const glm::vec3 p = scene_.local(point);
+    size_t slot = hashOf(p) & (size - 1);
+    while (slots_[slot] != kFree && points_[slots_[slot]] != p) slot = (slot + 1) & (size - 1);
+    if (slots_[slot] == kFree) {
+      slots_[slot] = static_cast<std::uint32_t>(points_.size());
+      points_.push_back(p);
+    }
+    welded_.push_back(slots_[slot]);
+  }
+}
+
+void ElementBuilder::add(const model::Element& element, std::uint32_t index,
+                         const CutFace& isCutFace) {
+  range_ = &scene_.elements[index];
+  index_ = index;
+  material_ = static_cast<std::uint32_t>(element.material);
+  isCutFace_ = isCutFace ? &isCutFace : nullptr;
+  weld(element.solid);
+  range_->low = glm::vec3(1e30f);
+  range_->high = glm::vec3(-1e30f);
+  for (const glm::vec3& p : points_) {
+    range_->low = glm::min(range_->low, p);
+    range_->high = glm::max(range_->high, p);
+  }
+  range_->firstIndex = static_cast<std::uint32_t>(scene_.indices.size());
+  range_->firstEdge = static_cast<std::uint32_t>(scene_.edges.size());
+  splits_ = !clampPlanes(*range_).empty();
+  firstCorner_.assign(points_.size(), -1);
+  corners_.clear();
+  normals_.clear();
+  triangles_.clear();
+  halfEdges_.clear();
+  for (const auto& t : element.solid.triangles) {
+    triangles_.emplace_back(welded_[t[0]], welded_[t[1]], welded_[t[2]]);
+    const model::Vec3& p = element.solid.points[t[0]];
+    const model::Vec3 n =
+        glm::cross(element.solid.points[t[1]] - p, element.solid.points[t[2]] - p);
+    const double length = glm::length(n);
+    normals_.push_back(length > 0 ? n / length : model::Vec3(0));
+    addTriangle(static_cast<std::uint32_t>(triangles_.size() - 1));
+  }
+  addEdges();
+  range_->indexCount = static_cast<std::uint32_t>(scene_.indices.size()) - range_->firstIndex;
+  range_->edgeCount = static_cast<std::uint32_t>(scene_.edges.size()) - range_->firstEdge;
+}
+
+std::uint32_t ElementBuilder::newVertex(const glm::vec3& p, const glm::dvec3& normal) {
+  std::uint32_t material = material_;
+  if (isCutFace_ && (*isCutFace_)(glm::dvec3(p), normal)) material |= kCutFace;
+  scene_.vertices.push_back(
+      {p, glm::vec3(normal), range_->placed.at(p), range_->removed.at(p), index_, material});
+  return static_cast<std::uint32_t>(scene_.vertices.size() - 1);
+}
+
+std::uint32_t ElementBuilder::vertexAt(std::uint32_t point, const glm::dvec3& normal) {
+  for (std::int32_t c = firstCorner_[point]; c >= 0; c = corners_[static_cast<size_t>(c)].next) {
+    const Corner& corner = corners_[static_cast<size_t>(c)];
+    if (glm::dot(corner.normal, normal) > 0.9999) return corner.vertex;
+  }
+  const std::uint32_t vertex = newVertex(points_[point], normal);
+  corners_.push_back({normal, vertex, firstCorner_[point]});
+  firstCorner_[point] = static_cast<std::int32_t>(corners_.size() - 1);
+  return vertex;
+}
+
+void ElementBuilder::addTriangle(std::uint32_t triangle) {
+  const glm::uvec3& t = triangles_[triangle];
+  const glm::dvec3& normal = normals_[triangle];
+  for (int i = 0; i < 3; ++i) {
+    const std::uint32_t a = t[i], b = t[(i + 1) % 3];
+    if (a != b) halfEdges_.push_back({std::min(a, b), std::max(a, b), triangle});
+  }
+  if (normal == glm::dvec3(0)) return;
+  if (splits_) return split({points_[t.x], points_[t.y], points_[t.z]}, normal);
+  for (int i = 0; i < 3; ++i) scene_.indices.push_back(vertexAt(t[i], normal));
+}
+
+void ElementBuilder::split(const glm::vec3 (&corners)[3], const glm::dvec3& normal) {
+  std::vector<Ring> rings{{corners[0], corners[1], corners[2]}};
+  for (const auto& [direction, height] : clampPlanes(*range_)) {
+    std::vector<Ring> next;
+    for (const Ring& ring : rings) {
+      auto [under, over] = cut(ring, direction, height);
+      if (under.size() >= 3) next.push_back(std::move(under));
+      if (over.size() >= 3) next.push_back(std::move(over));
+    }
+    rings = std::move(next);
+  }
+  for (const Ring& ring : rings) {
+    const std::uint32_t first = newVertex(ring[0], normal);
+    std::uint32_t last = newVertex(ring[1], normal);
+    for (size_t i = 2; i < ring.size(); ++i) {
+      const std::uint32_t vertex = newVertex(ring[i], normal);
+      scene_.indices.insert(scene_.indices.end(), {first, last, vertex});
+      last = vertex;
+    }
+  }
+}
+
+void ElementBuilder::addEdges() {
+  std::sort(halfEdges_.begin(), halfEdges_.end(), [](const HalfEdge& x, const HalfEdge& y) {
+    return x.a != y.a ? x.a < y.a : x.b != y.b ? x.b < y.b : x.triangle < y.triangle;
+  });
+  for (size_t i = 0; i < halfEdges_.size();) {
+    size_t end = i + 1;
+    while (end < halfEdges_.size() && halfEdges_[end].a == halfEdges_[i].a &&
+           halfEdges_[end].b == halfEdges_[i].b)
+      ++end;
+    const glm::dvec3& na = normals_[halfEdges_[i].triangle];
+    const glm::dvec3& nb = normals_[halfEdges_[end - 1].triangle];
+    const bool flat = na == glm::dvec3(0) || nb == glm::dvec3(0);
+    // Four faces meet where two shells touch: then there is always a line to draw.
+    if (!flat && (end - i != 2 || glm::dot(na, nb) < kCreaseCosine))
+      emit(points_[halfEdges_[i].a], points_[halfEdges_[i].b], na, nb);
+    i = end;
+  }
+}
+
+void ElementBuilder::emit(const glm::vec3& p, const glm::vec3& q, const glm::dvec3& na,
+                          const glm::dvec3& nb) {
+  std::vector<float> cuts{0, 1};
+  if (splits_) {
+    for (const auto& [direction, height] : clampPlanes(*range_)) {
+      const float a = glm::dot(direction, p) - height, b = glm::dot(direction, q) - height;
+      if (std::min(a, b) < -kOnPlane && std::max(a, b) > kOnPlane) cuts.push_back(a / (a - b));
+    }
+    std::sort(cuts.begin(), cuts.end());
+  }
+  for (size_t i = 0; i + 1 < cuts.size(); ++i) {
+    for (const float f : {cuts[i], cuts[i + 1]}) {
+      const glm::vec3 at = p + (q - p) * f;
+      scene_.edges.push_back(
+          {at, range_->placed.at(at), range_->removed.at(at), index_, packed(na), packed(nb)});
+    }
+  }
+}
+
+}  // namespace viewer

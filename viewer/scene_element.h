@@ -1,0 +1,60 @@
+// One element's solid turned into flat-shaded triangles and ink lines.
+#pragma once
+
+#include <functional>
+#include <utility>
+
+#include "viewer/scene.h"
+
+namespace viewer {
+
+// Scratch space, kept between elements so that building a scene allocates little.
+class ElementBuilder {
+ public:
+  // True where a face, given by a point on it and its normal, is a side of the block of ground.
+  using CutFace = std::function<bool(const glm::dvec3& point, const glm::dvec3& normal)>;
+
+  explicit ElementBuilder(Scene& scene) : scene_(scene) {}
+  // Appends the element's vertices, indices and edges and fills in its range, whose `placed` and
+  // `removed` are set. `isCutFace` may be empty.
+  void add(const model::Element& element, std::uint32_t index, const CutFace& isCutFace);
+
+ private:
+  struct Corner {
+    glm::dvec3 normal;
+    std::uint32_t vertex;
+    std::int32_t next;
+  };
+  struct HalfEdge {
+    std::uint32_t a, b;  // welded points, a < b
+    std::uint32_t triangle;
+  };
+
+  void weld(const model::Solid& solid);
+  void addTriangle(std::uint32_t triangle);
+  void addEdges();
+  void emit(const glm::vec3& p, const glm::vec3& q, const glm::dvec3& na, const glm::dvec3& nb);
+  std::uint32_t vertexAt(std::uint32_t point, const glm::dvec3& normal);
+  std::uint32_t newVertex(const glm::vec3& p, const glm::dvec3& normal);
+  void split(const glm::vec3 (&corners)[3], const glm::dvec3& normal);
+
+  Scene& scene_;
+  ElementRange* range_ = nullptr;
+  std::uint32_t index_ = 0, material_ = 0;
+  bool splits_ = false;
+  const CutFace* isCutFace_ = nullptr;
+  std::vector<glm::vec3> points_;          // welded, local
+  std::vector<std::uint32_t> welded_;      // solid point -> welded point
+  std::vector<std::uint32_t> slots_;       // hash table of welded points
+  std::vector<std::int32_t> firstCorner_;  // of each welded point
+  std::vector<Corner> corners_;
+  std::vector<glm::dvec3> normals_;  // of each triangle; zero for a flat one
+  std::vector<glm::uvec3> triangles_;
+  std::vector<HalfEdge> halfEdges_;
+};
+
+// Heights along a growth's direction at which its clock stops being linear inside the range;
+// a triangle or line that spans one is split there.
+std::vector<std::pair<glm::vec3, float>> clampPlanes(const ElementRange& range);
+
+}  // namespace viewer
