@@ -1,0 +1,51 @@
+// Solids and lines packed into the arrays of a GLB file's binary chunk.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <vector>
+
+#include "model/geometry/solid.h"
+
+namespace model {
+
+// Where one solid or line lies in the arrays.
+struct GlbPart {
+  size_t firstVertex = 0, vertexCount = 0;  // into positions
+  size_t firstNormal = 0;                   // into normals; solids only
+  size_t firstIndex = 0, indexCount = 0;    // into indices16 or indices32
+  bool wide = false;                        // indices are in indices32
+  std::array<float, 3> low{0, 0, 0}, high{0, 0, 0};
+};
+
+// glTF's axes are x east, y up, z south: (x, y, z) of the model becomes (x, z, -y), a turn without
+// mirroring, so the winding of triangles stays. Coordinates are metres from `origin`, so that
+// single precision is enough.
+class GlbBuffers {
+ public:
+  explicit GlbBuffers(const Vec3& origin) : origin_(origin) {}
+
+  // Every face flat: a corner is shared only by triangles that look the same way. Triangles
+  // without area are left out. Throws std::runtime_error when a coordinate is not finite.
+  GlbPart add(const Solid& solid);
+  GlbPart addLine(const Vec3& a, const Vec3& b);
+
+  std::vector<float> positions, normals;  // three a vertex
+  std::vector<std::uint16_t> indices16;
+  std::vector<std::uint32_t> indices32;
+  std::vector<float> animation;  // key times and scales
+
+ private:
+  std::uint32_t vertexFor(std::uint32_t point, const Vec3& normal);
+  GlbPart emptyPart() const;
+  void addPosition(const Vec3& p, GlbPart& part);
+
+  Vec3 origin_;
+  // Of the solid being added: the vertices made so far, listed by the point they stand on.
+  static constexpr std::uint32_t kNone = 0xffffffffu;
+  std::vector<std::uint32_t> firstAtPoint_, nextAtPoint_, vertexPoints_;
+  std::vector<Vec3> vertexNormals_;
+  std::vector<std::uint32_t> triangleVertices_;
+};
+
+}  // namespace model
