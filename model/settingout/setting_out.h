@@ -53,7 +53,7 @@ struct BuiltOpening {
 struct FoundationRun {
   size_t wall = 0;
   double from = 0, to = 0;  // s
-  double top = 0;           // top of concrete
+  double top = 0;           // top of concrete: what the wall stands on from `from` to `to`
   double underside = 0;     // of the concrete
   double formation = 0;     // the dug surface: under the blinding
   bool onCellar = false;    // stands on the cellar wall: no concrete of its own, top = its head
@@ -74,10 +74,13 @@ struct Levels {
   std::vector<double> finishedFloor;    // per storey
   std::vector<double> structuralFloor;  // per storey: top of slab, or top of deck
   std::vector<double> joistBearing;     // per storey, underside of joists; [0] unused
-  double slabUnderside = 0;             // ground floor slab or beams
-  double oversite = 0;                  // formation under the ground floor's hardcore or void
-  double wallTop = 0;                   // top of the inner leaf: the plate's bed
-  double outerLeafTop = 0;              // at eaves: whole courses, clear under the rafters
+  // Per storey, the commonest lintel soffit (the lowest of equals); nothing without openings. A
+  // lift ends there when it lies between the storey's first and last course.
+  std::vector<std::optional<double>> commonHead;
+  double slabUnderside = 0;  // ground floor slab or beams
+  double oversite = 0;       // formation under the ground floor's hardcore or void
+  double wallTop = 0;        // top of the inner leaf: the plate's bed
+  double outerLeafTop = 0;   // at eaves: whole courses, clear under the rafters
   double plateTop = 0;
   double eavesUnderside = 0;  // underside of rafters at the outer face of a hip wall
   double eaves = 0;           // top of the covering at its lower edge

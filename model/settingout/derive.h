@@ -1,0 +1,31 @@
+// The steps of deriveSettingOut, in order; each fills its part of SettingOut from what stands
+// before it. Private to this folder, apart from tests.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "model/job/job.h"
+#include "model/settingout/setting_out.h"
+
+namespace model {
+
+void deriveOutline(const Job& job, SettingOut& out);   // corners, walls, outline, tanPitch
+void deriveOpenings(const Job& job, SettingOut& out);  // openings
+void deriveRoof(const Job& job, SettingOut& out);      // eavesOutline, roof
+void deriveLevels(const Job& job, SettingOut& out);    // terrain, levels, commonHead
+void deriveRuns(const Job& job, SettingOut& out);      // cellarOutline, foundations
+void deriveLifts(const Job& job, SettingOut& out);     // lifts
+void deriveSchedule(const Job& job, SettingOut& out);  // schedule
+
+// The nearest whole course (from `datum`, `course` high) at, at or under, or at or over a level;
+// levels within a micrometre of a course count as on it.
+double courseNear(double level, double datum, double course);
+double courseAtOrUnder(double level, double datum, double course);
+double courseAtOrOver(double level, double datum, double course);
+
+// Where the line from a to b crosses edges of the ground's triangles, as fractions of it, sorted.
+// The surface is straight between two of them.
+std::vector<double> terrainBreaks(const Terrain& terrain, const Vec2& a, const Vec2& b);
+
+}  // namespace model
