@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "model/level_text.h"  // levelText, lengthText
 #include "model/model.h"
 
 namespace model {
@@ -24,10 +25,5 @@ Table stagesTable(const Model& model);
 // UTF-8; ends with a newline. People: columns aligned by what is seen, not by bytes. Json: an array
 // of objects keyed by column.
 std::string write(const Table& table, TableStyle style);
-
-// "+1.650", "0.000", "-0.975": levels at every user surface. No negative zero.
-std::string levelText(double metres);
-// "4500": lengths in whole millimetres.
-std::string lengthText(double metres);
 
 }  // namespace model

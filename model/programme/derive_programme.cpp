@@ -1,0 +1,82 @@
+#include "model/programme/calendar.h"
+#include "model/programme/programme.h"
+#include "model/programme/stage_days.h"
+#include "model/programme/stage_order.h"
+#include "model/programme/stage_words.h"
+
+namespace model {
+namespace {
+
+bool perLift(StageKind kind) {
+  return kind == StageKind::ScaffoldLift || kind == StageKind::RaiseCorners ||
+         kind == StageKind::RunIn;
+}
+
+bool perStorey(StageKind kind) {
+  return perLift(kind) || kind == StageKind::Lintels || kind == StageKind::UpperFloor;
+}
+
+std::string idOf(const StageKey& key, const std::vector<std::string>& slugs) {
+  std::string id = wordsFor(key.kind).id;
+  if (perStorey(key.kind)) {
+    const auto storey = static_cast<size_t>(key.storey);
+    id.append("-").append(storey < slugs.size() ? slugs[storey] : std::to_string(key.storey + 1));
+  }
+  if (perLift(key.kind)) id.append("-").append(std::to_string(key.lift));
+  return id;
+}
+
+// A caution is read once: where the same kind of stage comes again (lifts), only the first has it.
+std::string firstCaution(const std::vector<StageKey>& order, size_t i) {
+  for (size_t j = 0; j < i; ++j) {
+    if (order[j].kind == order[i].kind) return "";
+  }
+  return cautionFor(order[i].kind);
+}
+
+void applyOverrides(const Job& job, Programme& programme) {
+  for (const StageOverride& change : job.programme.stages) {
+    const auto index = programme.find(change.stage);
+    if (!index) continue;  // checkProgramme says so
+    Stage& stage = programme.stages[*index];
+    if (change.days) stage.days = *change.days;
+    if (change.note) stage.note = *change.note;
+  }
+  // Names last: every override is looked up by what the stages were called before.
+  std::vector<std::pair<size_t, std::string>> names;
+  for (const StageOverride& change : job.programme.stages) {
+    const auto index = programme.find(change.stage);
+    if (index && change.name) names.emplace_back(*index, *change.name);
+  }
+  for (const auto& [index, name] : names) programme.stages[index].name = name;
+}
+
+}  // namespace
+
+Programme deriveProgramme(const Job& job, const SettingOut& settingOut, const Works& works) {
+  Programme programme;
+  const std::vector<StageKey> order = stageOrder(settingOut, works);
+  const std::vector<std::vector<size_t>> after = stagePredecessors(order);
+  const std::vector<std::string> slugs = storeySlugs(job.storeys);
+  for (size_t i = 0; i < order.size(); ++i) {
+    const StageKey& key = order[i];
+    const StageWords& words = wordsFor(key.kind);
+    Stage stage;
+    stage.key = key;
+    stage.id = idOf(key, slugs);
+    stage.name = withFacts(words.name, key, job, settingOut);
+    stage.what = withFacts(words.what, key, job, settingOut);
+    stage.atEnd = withFacts(words.atEnd, key, job, settingOut);
+    stage.caution = firstCaution(order, i);
+    stage.holdPoint = holdPointFor(key.kind);
+    stage.days = usualDays(key, works);
+    stage.waitDays = usualWaitDays(key.kind);
+    stage.after = after[i];
+    programme.stages.push_back(std::move(stage));
+  }
+  applyOverrides(job, programme);
+  setDates(programme, job.programme.start);
+  return programme;
+}
+
+}  // namespace model

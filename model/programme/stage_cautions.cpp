@@ -1,0 +1,130 @@
+// Reminders and hold points. They never say that something may go ahead: that is for the competent
+// people on the site.
+#include "model/programme/stage_words.h"
+
+namespace model {
+namespace {
+
+using K = StageKind;
+
+constexpr const char* kDeference =
+    " Reminder only: follow local law, your risk assessment and competent people.";
+
+// Common practice after the Health and Safety Executive's public pages on excavations, scaffolds
+// and temporary works; own words.
+const char* reminder(StageKind kind) {
+  switch (kind) {
+    case K::SiteSetUp:
+      return "Services first: plans, scan, dig by hand near them. Keep children and visitors out.";
+    case K::Demolition:
+      return "Services dead and capped before the first blow. Ask before touching old sheeting or "
+             "lagging: it may need licensed people.";
+    case K::TopsoilStrip:
+      return "One person guides the digger. Stay out of its swing.";
+    case K::CellarDig:
+      return "No ground holds itself: nobody goes into a hole that has not been looked at this "
+             "shift. Spoil and wheels back from the edge, a ladder in reach, no engines in the "
+             "hole.";
+    case K::CellarBlinding:
+    case K::CellarSlab:
+      return "Cap the bars. Wet concrete burns: gloves, boots, wash it off.";
+    case K::CellarForms:
+      return "Check ties, props and braces before the pour. Ladders and a proper platform to pour "
+             "from.";
+    case K::CellarWalls:
+      return "Nobody below the forms while they fill. Watch the hose end; it whips. Wet concrete "
+             "burns.";
+    case K::CellarMembrane:
+      return "Solvents and primers: keep air moving, no flames.";
+    case K::TrenchDig:
+      return "Trench depth is not the test, the ground is. Stop and ask at water, cracks, old "
+             "walls, odd smells or a neighbour's footing.";
+    case K::FoundationPour:
+    case K::GroundSlab:
+      return "Plan the lorry's way in, with someone guiding it. Look up for wires. Wet concrete "
+             "burns.";
+    case K::WallsBelowDampCourse:
+    case K::RaiseCorners:
+    case K::RunIn:
+      return "Keep away from new walls in wind. Two people or a machine for heavy blocks. Wet "
+             "or extract the dust when cutting.";
+    case K::FloorOverCellar:
+      return "Cover and fence every hole the moment it is there. Do not load a new floor.";
+    case K::CellarBackfill:
+      return "No machine beside the cellar wall until the engineer says so. Support comes out from "
+             "the bottom up, as the fill rises.";
+    case K::TrenchBackfill:
+      return "Fill both sides evenly: green walls push over.";
+    case K::ScaffoldLift:
+      return "Only use what has been handed over. Looked at before use, every seven days, and "
+             "after wind or change. Ties stay in.";
+    case K::Lintels:
+      return "Lift with the right number of hands. Props stay until their maker says otherwise.";
+    case K::UpperFloor:
+      return "Nobody walks on open joists: boards, nets or a platform below. Do not stack bricks "
+             "on the new floor.";
+    case K::Gables:
+      return "A bare gable is weak in wind until it is strapped to the roof: prop it, keep clear.";
+    case K::Rafters:
+    case K::RoofCovering:
+      return "Nobody on the roof in wind, ice or rain. Braces first. Sheets fly. Keep the lifting "
+             "path clear.";
+    case K::StrikeScaffold:
+      return "Strike in order, from the top, with a fenced zone below.";
+    case K::FloorFinish:
+      return "Screed and insulation dust: cover skin and eyes. Keep air moving while it dries.";
+    default:
+      return "";
+  }
+}
+
+}  // namespace
+
+std::string cautionFor(StageKind kind) {
+  const std::string text = reminder(kind);
+  return text.empty() ? text : text + kDeference;
+}
+
+// After the stages that councils' building-control pages usually list (Cheshire East, Merton,
+// Rushmoor, East Riding, Oxford); the list for a job is agreed locally.
+std::string holdPointFor(StageKind kind) {
+  switch (kind) {
+    case K::SiteSetUp:
+      return "Building control: notice of start. Neighbours' notices served, where any are due.";
+    case K::SettingOut:
+      return "Your own: a second person checks diagonals, boundary and floor level. The client "
+             "sees it.";
+    case K::CellarDig:
+      return "Building control and the engineer usually see the bottom before it is covered.";
+    case K::CellarSlab:
+      return "Engineer and building control usually see the steel before the pour.";
+    case K::CellarForms:
+      return "Engineer usually sees the steel before the second face closes.";
+    case K::CellarMembrane:
+      return "Waterproofing designer usually sees every joint before it is covered.";
+    case K::TrenchDig:
+      return "Building control usually sees the trenches before concrete.";
+    case K::FoundationPour:
+      return "Building control usually looks at the concrete before it is built on.";
+    case K::LinesBack:
+      return "Your own: diagonals and levels again before the first course.";
+    case K::CellarBackfill:
+      return "Engineer says when fill may go against the cellar walls.";
+    case K::Oversite:
+      return "Building control usually sees the oversite, and drains before they are covered.";
+    case K::DampCourse:
+      return "Building control usually sees the damp course.";
+    case K::ScaffoldLift:
+      return "Scaffolder's handover note before anyone goes up.";
+    case K::UpperFloor:
+      return "Building control usually sees structural timbers before they are covered.";
+    case K::Rafters:
+      return "Building control usually sees the roof frame before it is covered.";
+    case K::Completion:
+      return "Building control: completion, before the building is lived in.";
+    default:
+      return "";
+  }
+}
+
+}  // namespace model

@@ -1,0 +1,196 @@
+// The words are common practice, no source; the order of the stages is in stage_order.cpp.
+#include "model/programme/stage_words.h"
+
+#include <algorithm>
+#include <array>
+#include <stdexcept>
+
+namespace model {
+namespace {
+
+using K = StageKind;
+
+constexpr std::array kGroundWords{
+    StageWords{
+        K::SiteSetUp, "site-set-up", "Set up the site",
+        "Fence the site, mark the services on the ground, agree where lorries turn and where "
+        "the heaps go. Photograph the neighbours' walls. Mark and box in the bench mark.",
+        "A fenced site with a bench mark that nobody can knock."},
+    StageWords{
+        K::Demolition, "demolish", "Take down what is in the way",
+        "Cut off and cap the services, then take down {demolished} from the roof downward and "
+        "clear it away.",
+        "Clear ground where {demolished} stood."},
+    StageWords{K::TopsoilStrip, "strip-topsoil", "Strip the topsoil",
+               "Take a grid of levels of the ground as it is, then strip {topsoil} of topsoil from "
+               "the building and the working strip round it into its own heap.",
+               "Bare subsoil under the building; topsoil heaped apart for later."},
+    StageWords{K::SettingOut, "set-out", "Set out the building",
+               "Peg corners {corners}, put up profile boards clear of the dig and pull the lines. "
+               "Check every wall length, the diagonals and the distance to the boundary twice.",
+               "Boards and lines stand for every wall; the building can be seen on the ground."},
+    StageWords{
+        K::CellarDig, "dig-cellar", "Dig the cellar",
+        "Lines off, boards stay. Dig in benches, with support or battered sides going in as "
+        "the hole deepens, down to formation at {cellar-formation}. Trim the last of it by "
+        "hand just before blinding.",
+        "A trimmed hole with its bottom at {cellar-formation}, fenced at the top, with a way "
+        "out."},
+    StageWords{
+        K::CellarBlinding, "blind-cellar", "Blind the cellar bottom",
+        "Pour a thin layer of lean concrete over the trimmed bottom, from {cellar-formation} "
+        "up to {cellar-slab-underside}.",
+        "A clean, hard floor to work from at {cellar-slab-underside}."},
+    StageWords{
+        K::CellarSlab, "cellar-slab", "Pour the cellar slab",
+        "Fix the steel, starter bars and sleeves as the engineer has drawn them, then pour in "
+        "one go up to top of concrete {cellar-slab-top}.",
+        "The cellar slab, top of concrete {cellar-slab-top}."},
+    StageWords{K::CellarForms, "cellar-forms", "Put up the cellar wall forms",
+               "Stand the first face, fix the steel, box out pipes and openings, close the second "
+               "face and prop both plumb. Mark the pour height {cellar-wall-top} inside the forms.",
+               "Forms stand plumb and braced, ready for concrete to {cellar-wall-top}."},
+    StageWords{K::CellarWalls, "cellar-walls", "Pour the cellar walls",
+               "Pour in layers all the way round up to {cellar-wall-top}, keep it wet and covered, "
+               "then strike the forms.",
+               "Bare cellar walls to {cellar-wall-top}. They are not yet fit to hold earth back."},
+    StageWords{K::CellarMembrane, "cellar-membrane", "Waterproof the cellar walls",
+               "Clean and dry the walls, fix the membrane and its protection without a break, lay "
+               "the drain round the foot.",
+               "The cellar is wrapped from toe to top; every joint photographed."},
+    StageWords{
+        K::TrenchDig, "dig-trenches", "Dig the foundation trenches",
+        "Dig {foundation-width} wide to formation at {formations}, clean the bottom and keep "
+        "the sides upright. Stop and ask where the bottom is soft or made ground.",
+        "Clean trenches, formation at {formations}."},
+    StageWords{K::TrenchBlinding, "blind-trenches", "Blind the trenches",
+               "Pour a thin layer of lean concrete on the trench bottoms the same day as they are "
+               "trimmed.",
+               "Hard, clean trench bottoms."},
+    StageWords{
+        K::LevelPins, "level-pins", "Set the level pins",
+        "Drive pins along the trenches and set their tops to top of concrete: {tops}. Shutter "
+        "the steps, put the drain ducts through.",
+        "Pin tops at {tops}, read back to the bench mark."},
+    StageWords{K::FoundationPour, "pour-foundations", "Pour the foundations",
+               "Pour each length in one go and tamp it to the pins: top of concrete {tops}.",
+               "Foundations, top of concrete {tops}."},
+    StageWords{
+        K::LinesBack, "lines-back", "Lines back, mark the walls",
+        "Pull the lines again, plumb them down and mark both leaves on the concrete. Check the "
+        "diagonals again and take the level of the concrete at every corner.",
+        "Wall faces marked on the concrete; as-built levels written down."},
+    StageWords{K::WallsBelowDampCourse, "walls-below-damp-course", "Build up to the damp course",
+               "Both leaves up together from the concrete in whole courses to {damp-course}, tied "
+               "across, with ducts and drain lintels built in.",
+               "Walls stand to {damp-course}, ready for the damp course."},
+    StageWords{K::CavityFill, "cavity-fill", "Fill the cavity below ground",
+               "When the mortar is firm, fill the foot of the cavity with lean concrete, sloped "
+               "outward, stopping three courses under the damp course.",
+               "The cavity is filled below ground and clear above."},
+    StageWords{K::FloorOverCellar, "floor-over-cellar", "Lay the floor over the cellar",
+               "Land the floor on the cellar walls, its underside at {cellar-wall-top}. Fence or "
+               "cover every hole in it.",
+               "The cellar has its lid: the walls are held at head and foot."},
+    StageWords{
+        K::CellarBackfill, "backfill-cellar", "Fill in round the cellar",
+        "With the floor over the cellar in, take the support out from the bottom up and fill "
+        "in thin layers, each compacted, both sides of a corner evenly.",
+        "Ground is back round the cellar; the hole is gone."},
+    StageWords{K::TrenchBackfill, "backfill-trenches", "Fill in the trenches",
+               "Fill both sides of the walls evenly in thin layers, each compacted.",
+               "Trenches filled; level ground to build from."},
+    StageWords{K::Oversite, "oversite", "Make up under the floor",
+               "From formation at {oversite}, or the stripped ground where it lies lower, up to "
+               "{slab-underside}: stone in compacted layers, blinded, with drains and sleeves in "
+               "place first.",
+               "A firm, level bed at {slab-underside}."},
+    StageWords{K::GroundSlab, "ground-slab", "Lay the ground floor",
+               "Check the depth on a grid, then bring the floor up to {structural-floor}, the "
+               "structural level; the finished floor comes later.",
+               "Ground floor at {structural-floor}, ready to walk on next day."},
+    StageWords{K::DampCourse, "damp-course", "Bed the damp course",
+               "Lay the first facing course out dry right round the outline with every opening "
+               "marked, then bed the damp course on both leaves at {damp-course}, lapped at joints "
+               "and corners.",
+               "The damp course is down at {damp-course}; the bond is settled."},
+};
+
+constexpr std::array kWallWords{
+    StageWords{K::ScaffoldLift, "scaffold", "Scaffold for lift {lift}, {storey}",
+               "Scaffolders put up the platform from which the walls rise from {lift-bottom} to "
+               "{lift-top}, and hand it over in writing.",
+               "A handed-over platform with rails, boards and a ladder."},
+    StageWords{K::RaiseCorners, "corners", "Raise the corners, lift {lift}, {storey}",
+               "Raise the corners to {lift-top}, {course}, off the gauge rod: plumb on both faces, "
+               "stepped back half a brick a course.",
+               "Stepped corners at {lift-top} with nothing between them yet."},
+    StageWords{
+        K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",
+        "Line from corner to corner, course by course up to {lift-top}. Both leaves together, "
+        "ties and insulation as they rise. Cover the tops at night.",
+        "Both leaves level all round at {lift-top}, {course}."},
+    StageWords{K::Lintels, "lintels", "Set the lintels, {storey}",
+               "Check the bearing course right round, then bed the lintels at {lintels} with full "
+               "bearings, and the trays over them.",
+               "Openings are bridged at {lintels}."},
+    StageWords{K::UpperFloor, "floor", "Joists and deck, {storey}",
+               "Bear the joists at {joist-bearing}, strap them to the walls and deck over: top of "
+               "deck {structural-floor}.",
+               "A floor to stand on at {structural-floor}."},
+    StageWords{
+        K::WallPlate, "wall-plate", "Bed the wall plates",
+        "Bed the plates level on the inner leaf at {wall-top}, half-lapped at the corners, and "
+        "strap them down. Every rafter is cut from them, so take their levels and diagonals.",
+        "Plates strapped down, top at {plate-top}."},
+    StageWords{K::Gables, "gables", "Build up the gables",
+               "Build the gables first and fit the rafters to them: both leaves up to the line of "
+               "the rafters' underside, off a template, with raking props until they are strapped.",
+               "Gables stand propped to the slope of the roof."},
+    StageWords{K::Rafters, "rafters", "Cut and fix the rafters",
+               "Cut a pattern pair and try it at both ends, then fix ridge, hips and rafters at "
+               "{pitch} degrees, braced as they go, and strap the gables if there are any.",
+               "The whole roof frame is up, braced and strapped."},
+    StageWords{
+        K::RoofCovering, "roof-covering", "Cover the roof",
+        "Underlay, battens to a counted gauge, then the covering from the eaves at {eaves} up "
+        "to the ridge at {ridge}, both slopes loaded evenly.",
+        "The roof sheds water; top of the ridge at {ridge}."},
+    StageWords{K::WindowsAndDoors, "windows-and-doors", "Fit the windows and doors",
+               "Fix frames in their openings, plumb and packed, and seal round them.",
+               "A closed shell."},
+    StageWords{
+        K::StrikeScaffold, "strike-scaffold", "Strike the scaffold",
+        "Finish everything high first: pointing, gutters, wash-down. Then strike from the top "
+        "down.",
+        "Walls clear from ground to eaves."},
+    StageWords{K::FloorFinish, "floor-finish", "Insulate and screed the floors",
+               "Lay the insulation and the screed up to the finished floor: {finished-floors}.",
+               "Finished floor at {finished-floors}."},
+    StageWords{
+        K::OutsideWorks, "outside-works", "Put the ground back outside",
+        "Spread the topsoil, lay paths that fall away from the walls and stay well under the "
+        "damp course at {damp-course}.",
+        "Tidy ground falling away from the building."},
+    StageWords{K::Completion, "completion", "Tests and handing over",
+               "Test drains and services, clean through, write down the levels as built, hand over "
+               "certificates and spare bricks and tiles.",
+               "A finished building with its papers."},
+};
+
+template <typename Words>
+const StageWords* among(const Words& words, StageKind kind) {
+  const auto found =
+      std::find_if(words.begin(), words.end(), [&](const StageWords& w) { return w.kind == kind; });
+  return found == words.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+const StageWords& wordsFor(StageKind kind) {
+  if (const StageWords* words = among(kGroundWords, kind)) return *words;
+  if (const StageWords* words = among(kWallWords, kind)) return *words;
+  throw std::logic_error("a kind of stage without words");
+}
+
+}  // namespace model
