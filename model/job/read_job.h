@@ -11,7 +11,9 @@
 
 namespace model {
 
-// Where each key of the file stands: "roof.pitch", "openings[2].width".
+// Where each key of the file stands. A key is there under its path as the file spells it
+// ("roof.pitch", "opening[2].width", "outline.corners[1]") and, for sections that Job spells
+// otherwise, under that too ("openings[2].width").
 using KeyPlaces = std::map<std::string, Place>;
 
 struct ReadResult {

@@ -1,0 +1,79 @@
+#include "model/job/key_table.h"
+
+#include "model/job/key_sections.h"
+
+namespace model {
+
+const std::vector<KeySpec>& keyTable() {
+  static const std::vector<KeySpec> table = [] {
+    std::vector<KeySpec> all;
+    for (const auto& section : {jobKeys(), siteKeys(), groundKeys(), outlineKeys(), storeyKeys(),
+                                wallKeys(), foundationKeys(), cellarKeys(), floorKeys(),
+                                openingKeys(), roofKeys(), programmeKeys()}) {
+      all.insert(all.end(), section.begin(), section.end());
+    }
+    return all;
+  }();
+  return table;
+}
+
+const KeySpec* findKey(std::string_view table, std::string_view name) {
+  for (const KeySpec& key : keyTable()) {
+    if (table == key.table && name == key.name) return &key;
+  }
+  return nullptr;
+}
+
+const TableSpec* findTable(std::string_view path) {
+  for (const TableSpec& table : tableTable()) {
+    if (path == table.path) return &table;
+  }
+  return nullptr;
+}
+
+std::vector<std::string> choicesOf(const KeySpec& key) {
+  std::vector<std::string> words;
+  std::string_view rest = key.choices ? key.choices : "";
+  while (!rest.empty()) {
+    const size_t bar = rest.find('|');
+    words.emplace_back(rest.substr(0, bar));
+    rest = bar == std::string_view::npos ? std::string_view{} : rest.substr(bar + 1);
+  }
+  return words;
+}
+
+int choiceIn(const Slot& slot) {
+  return std::visit(
+      [](auto* value) -> int {
+        using Value = std::remove_pointer_t<decltype(value)>;
+        if constexpr (std::is_enum_v<Value>) return static_cast<int>(*value);
+        return 0;
+      },
+      slot);
+}
+
+void setChoice(const Slot& slot, int choice) {
+  std::visit(
+      [choice](auto* value) {
+        using Value = std::remove_pointer_t<decltype(value)>;
+        if constexpr (std::is_enum_v<Value>) *value = static_cast<Value>(choice);
+      },
+      slot);
+}
+
+bool sameValue(const Slot& a, const Slot& b) {
+  return std::visit(
+      [](auto* left, auto* right) -> bool {
+        if constexpr (std::is_same_v<decltype(left), decltype(right)>) return *left == *right;
+        return false;
+      },
+      a, b);
+}
+
+bool isUnset(const Slot& slot) {
+  if (const auto* number = std::get_if<std::optional<double>*>(&slot)) return !**number;
+  if (const auto* text = std::get_if<std::optional<std::string>*>(&slot)) return !**text;
+  return false;
+}
+
+}  // namespace model

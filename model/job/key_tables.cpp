@@ -1,0 +1,133 @@
+#include "model/job/key_table.h"
+
+namespace model {
+
+namespace {
+
+size_t always(const Job&) { return 1; }
+void keep(Job&, size_t) {}
+
+// Rows of a repeated table are equal when all their keys are. Slots are handed out for writing, so
+// the comparison needs the constness taken off; nothing is written.
+bool sameRow(const Job& a, size_t i, const Job& b, size_t j, std::string_view path) {
+  for (const KeySpec& key : keyTable()) {
+    if (path != key.table) continue;
+    const Slot left = key.slot(const_cast<Job&>(a), i);
+    const Slot right = key.slot(const_cast<Job&>(b), j);
+    if (!sameValue(left, right)) return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+const std::vector<TableSpec>& tableTable() {
+  static const std::vector<TableSpec> table{
+      {"job", TableForm::Always, 1, nullptr, "job", "job", "The job itself.", always, keep, nullptr,
+       nullptr},
+      {"site", TableForm::Always, 1, nullptr, "site", "site", "The plot and what is on it already.",
+       always, keep, nullptr, nullptr},
+      {"site.bench_mark", TableForm::Optional, 1, nullptr, "bench mark", "site.benchMark",
+       "The mark that levels are taken from. Left out: none is shown.",
+       [](const Job& job) -> size_t { return job.site.benchMark ? 1 : 0; },
+       [](Job& job, size_t n) {
+         if (n == 0)
+           job.site.benchMark.reset();
+         else if (!job.site.benchMark)
+           job.site.benchMark.emplace();
+       },
+       nullptr, nullptr},
+      {"site.spots", TableForm::Many, 2000, nullptr, "spot level", "site.spots",
+       "Levels of the ground before work starts. Left out: level ground at -0.150.",
+       [](const Job& job) { return job.site.spots.size(); },
+       [](Job& job, size_t n) { job.site.spots.resize(n); },
+       [](Job& to, size_t i, const Job& from, size_t j) { to.site.spots[i] = from.site.spots[j]; },
+       [](const Job& a, size_t i, const Job& b, size_t j) {
+         return sameRow(a, i, b, j, "site.spots");
+       }},
+      {"site.building", TableForm::Many, 200, "name", "building", "site.buildings",
+       "A building that is there already; repeat the section for each.",
+       [](const Job& job) { return job.site.buildings.size(); },
+       [](Job& job, size_t n) { job.site.buildings.resize(n); },
+       [](Job& to, size_t i, const Job& from, size_t j) {
+         to.site.buildings[i] = from.site.buildings[j];
+       },
+       [](const Job& a, size_t i, const Job& b, size_t j) {
+         return sameRow(a, i, b, j, "site.building");
+       }},
+      {"ground", TableForm::Always, 1, nullptr, "ground", "ground", "The ground and how it is dug.",
+       always, keep, nullptr, nullptr},
+      {"outline", TableForm::Always, 1, nullptr, "outline", "outline",
+       "The plan. The only section that a job cannot do without.", always, keep, nullptr, nullptr},
+      {"storey", TableForm::Many, 12, "name", "storey", "storeys",
+       "A storey, from the ground up; repeat the section for each. Left out: one ground floor at "
+       "0.000.",
+       [](const Job& job) { return job.storeys.size(); },
+       [](Job& job, size_t n) { job.storeys.resize(n); },
+       [](Job& to, size_t i, const Job& from, size_t j) { to.storeys[i] = from.storeys[j]; },
+       [](const Job& a, size_t i, const Job& b, size_t j) {
+         return sameRow(a, i, b, j, "storey");
+       }},
+      {"walls", TableForm::Always, 1, nullptr, "walls", "walls",
+       "The wall from outside in, and its bricks and blocks.", always, keep, nullptr, nullptr},
+      {"foundations", TableForm::Always, 1, nullptr, "foundations", "foundations",
+       "The concrete under the walls.", always, keep, nullptr, nullptr},
+      {"foundations.step", TableForm::Many, 100, "wall", "step", "foundations.steps",
+       "A length of wall whose concrete is at another level; repeat the section for each.",
+       [](const Job& job) { return job.foundations.steps.size(); },
+       [](Job& job, size_t n) { job.foundations.steps.resize(n); },
+       [](Job& to, size_t i, const Job& from, size_t j) {
+         to.foundations.steps[i] = from.foundations.steps[j];
+       },
+       [](const Job& a, size_t i, const Job& b, size_t j) {
+         return sameRow(a, i, b, j, "foundations.step");
+       }},
+      {"cellar", TableForm::Optional, 1, nullptr, "cellar", "cellar",
+       "A cellar under all or part of the plan. Left out: there is none.",
+       [](const Job& job) -> size_t { return job.cellar ? 1 : 0; },
+       [](Job& job, size_t n) {
+         if (n == 0)
+           job.cellar.reset();
+         else if (!job.cellar)
+           job.cellar.emplace();
+       },
+       nullptr, nullptr},
+      {"ground_floor", TableForm::Always, 1, nullptr, "ground floor", "groundFloor",
+       "The ground floor, from the top down.", always, keep, nullptr, nullptr},
+      {"upper_floor", TableForm::Always, 1, nullptr, "upper floor", "upperFloor",
+       "Floors above the ground floor.", always, keep, nullptr, nullptr},
+      {"opening", TableForm::Many, 500, "name", "opening", "openings",
+       "A door, window or other hole in a wall; repeat the section for each.",
+       [](const Job& job) { return job.openings.size(); },
+       [](Job& job, size_t n) { job.openings.resize(n); },
+       [](Job& to, size_t i, const Job& from, size_t j) { to.openings[i] = from.openings[j]; },
+       [](const Job& a, size_t i, const Job& b, size_t j) {
+         return sameRow(a, i, b, j, "opening");
+       }},
+      {"roof", TableForm::Always, 1, nullptr, "roof", "roof", "The roof.", always, keep, nullptr,
+       nullptr},
+      {"roof.edge", TableForm::Many, 200, "wall", "roof edge", "roof.edges",
+       "What the roof does at one wall; repeat the section for each.",
+       [](const Job& job) { return job.roof.edges.size(); },
+       [](Job& job, size_t n) { job.roof.edges.resize(n); },
+       [](Job& to, size_t i, const Job& from, size_t j) { to.roof.edges[i] = from.roof.edges[j]; },
+       [](const Job& a, size_t i, const Job& b, size_t j) {
+         return sameRow(a, i, b, j, "roof.edge");
+       }},
+      {"programme", TableForm::Always, 1, nullptr, "programme", "programme",
+       "Dates and what is different about a stage.", always, keep, nullptr, nullptr},
+      {"programme.stage", TableForm::Many, 200, "stage", "stage", "programme.stages",
+       "What the job says otherwise about a stage; repeat the section for each.",
+       [](const Job& job) { return job.programme.stages.size(); },
+       [](Job& job, size_t n) { job.programme.stages.resize(n); },
+       [](Job& to, size_t i, const Job& from, size_t j) {
+         to.programme.stages[i] = from.programme.stages[j];
+       },
+       [](const Job& a, size_t i, const Job& b, size_t j) {
+         return sameRow(a, i, b, j, "programme.stage");
+       }},
+  };
+  return table;
+}
+
+}  // namespace model

@@ -1,0 +1,108 @@
+#include "model/job/read_job.h"
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <fstream>
+#include <sstream>
+
+#include "model/job/parse_toml.h"
+#include "model/job/read_tables.h"
+#include "model/job/text_index.h"
+#include "model/job/validate.h"
+
+namespace model {
+
+namespace {
+
+bool comesBefore(const Problem& a, const Problem& b) {
+  // Problems without a place go to the end.
+  const int lineA = a.place.line > 0 ? a.place.line : 1 << 30;
+  const int lineB = b.place.line > 0 ? b.place.line : 1 << 30;
+  return lineA != lineB ? lineA < lineB : a.place.column < b.place.column;
+}
+
+ReadResult refused(Problem problem) {
+  ReadResult result;
+  result.problems.push_back(std::move(problem));
+  return result;
+}
+
+void addMissingOutline(const toml::table& root, ReadContext& context, BrokenParts& broken) {
+  if (root.contains("outline")) return;
+  broken.insert("outline");
+  context.error({}, "there is no [outline]",
+                "add it: [outline], and below it corners = [[0, 0], [6740, 0], [6740, 4490], "
+                "[0, 4490]]");
+}
+
+ReadResult read(std::string_view text, const std::string& file) {
+  ReadContext context{file, {}, {}};
+  const std::string clean = cleanedText(text, file, context.problems);
+  if (auto deep = nestingProblem(clean, file)) return refused(std::move(*deep));
+  const ParsedToml parsed = parseToml(clean, file, context.problems);
+
+  Job job;
+  BrokenParts broken;
+  readTables(parsed.table, job, context, broken);
+  if (parsed.whole) {
+    addMissingOutline(parsed.table, context, broken);
+    const Problems meaning = validateReadable(job, file, context.places, broken);
+    context.problems.insert(context.problems.end(), meaning.begin(), meaning.end());
+  }
+  std::stable_sort(context.problems.begin(), context.problems.end(), comesBefore);
+
+  ReadResult result;
+  result.problems = std::move(context.problems);
+  result.places = std::move(context.places);
+  if (!hasErrors(result.problems)) result.job = std::move(job);
+  return result;
+}
+
+}  // namespace
+
+ReadResult readJob(std::string_view text, const std::string& file) {
+  if (text.size() > kMostTextBytes) {
+    return refused({file,
+                    {},
+                    Severity::Error,
+                    "the file is over 1 MiB",
+                    "a job file is a few pages of text; is this the right file?"});
+  }
+  try {
+    return read(text, file);
+  } catch (const std::exception& fault) {
+    return refused({file,
+                    {},
+                    Severity::Error,
+                    std::string("the file could not be read to its end: ") + fault.what(),
+                    "please keep the file and report it"});
+  }
+}
+
+ReadResult readJobFile(const std::string& path) {
+  std::ifstream stream(path, std::ios::binary);
+  std::string bytes;
+  if (stream) {
+    // One byte over the limit is enough to know, whatever the file is (even an endless one).
+    bytes.resize(kMostTextBytes + 1);
+    stream.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    bytes.resize(static_cast<size_t>(std::max<std::streamsize>(0, stream.gcount())));
+  }
+  if (stream.bad() || (!stream && !stream.eof())) {
+    return refused({path,
+                    {},
+                    Severity::Error,
+                    std::string("the file cannot be read: ") + std::strerror(errno),
+                    "check its name and that you may open it"});
+  }
+  return readJob(bytes, path);
+}
+
+Problems validateJob(const Job& job, const std::string& file, const KeyPlaces& places) {
+  Problems problems = validateReadable(job, file, places, {});
+  std::stable_sort(problems.begin(), problems.end(), comesBefore);
+  return problems;
+}
+
+}  // namespace model

@@ -1,0 +1,262 @@
+#include "model/job/read_tables.h"
+
+#include <algorithm>
+
+#include "model/job/nearest.h"
+#include "model/job/value_words.h"
+
+namespace model {
+
+namespace {
+
+constexpr size_t kMostProblems = 200;
+
+std::string joined(const std::string& path, std::string_view name) {
+  return path.empty() ? std::string(name) : path + "." + std::string(name);
+}
+
+std::string indexed(const std::string& path, size_t index) {
+  return path + "[" + std::to_string(index) + "]";
+}
+
+// Keys of a table and the sections directly inside it.
+std::vector<std::string> namesIn(const std::string& path) {
+  std::vector<std::string> names;
+  for (const KeySpec& key : keyTable()) {
+    if (path == key.table) names.emplace_back(key.name);
+  }
+  const std::string prefix = path.empty() ? "" : path + ".";
+  for (const TableSpec& table : tableTable()) {
+    const std::string_view whole = table.path;
+    if (whole.substr(0, prefix.size()) != prefix) continue;
+    const std::string_view last = whole.substr(prefix.size());
+    if (last.find('.') == std::string_view::npos) names.emplace_back(last);
+  }
+  return names;
+}
+
+// "[walls]" or "[[opening]]".
+std::string headingOf(const TableSpec& table) {
+  return table.form == TableForm::Many ? "[[" + std::string(table.path) + "]]"
+                                       : "[" + std::string(table.path) + "]";
+}
+
+class TableReader {
+ public:
+  TableReader(Job& job, ReadContext& context, BrokenParts& broken)
+      : job_(job), context_(context), broken_(broken) {}
+
+  // `spec` is null for the file itself. `path` carries indices ("opening[2]"), `jobPath` is the
+  // same as Job spells it.
+  void readTable(const toml::table& table, const TableSpec* spec, size_t index,
+                 const std::string& path, const std::string& jobPath) {
+    const std::string plainPath = spec ? spec->path : "";
+    const std::string label = spec ? labelOf(*spec, table, index) : "";
+    for (auto&& [key, node] : table) {
+      if (context_.problems.size() >= kMostProblems) return;
+      const std::string full = joined(plainPath, key.str());
+      if (const TableSpec* inner = findTable(full)) {
+        readSection(*inner, key, node);
+      } else if (const KeySpec* known = findKey(plainPath, key.str())) {
+        readKey(*known, key, node, index, path, jobPath, label);
+      } else {
+        unknown(plainPath, path, key, node, label);
+      }
+    }
+    if (spec) reportMissing(*spec, table, path, label);
+  }
+
+  void resolveStoreys();
+
+ private:
+  void note(const std::string& path, const std::string& jobPath, Place place) {
+    context_.places[path] = place;
+    context_.places[jobPath] = place;
+  }
+
+  void fail(const std::string& path, Place place, std::string what, std::string instead) {
+    broken_.insert(path);
+    context_.error(place, std::move(what), std::move(instead));
+  }
+
+  // `opening "Front door"`, `step 2` or, for a section that is there once, its heading's name.
+  static std::string labelOf(const TableSpec& spec, const toml::table& table, size_t index) {
+    if (spec.form != TableForm::Many) return spec.path;
+    if (spec.labelKey) {
+      if (const auto text = table[spec.labelKey].value<std::string>()) {
+        if (!text->empty() && text->size() <= 60) {
+          return std::string(spec.noun) + " \"" + *text + "\"";
+        }
+      }
+    }
+    return std::string(spec.noun) + " " + std::to_string(index + 1);
+  }
+
+  static std::string shownKey(const KeySpec& key, const TableSpec& spec, const std::string& label) {
+    return spec.form == TableForm::Many ? label + ": " + key.name
+                                        : std::string(key.table) + "." + key.name;
+  }
+
+  void readKey(const KeySpec& known, const toml::key& key, const toml::node& node, size_t index,
+               const std::string& path, const std::string& jobPath, const std::string& label) {
+    const std::string keyPath = joined(path, known.name);
+    note(keyPath, joined(jobPath, known.name), placeOf(key));
+    const Slot slot = known.slot(job_, index);
+    const std::string shown = shownKey(known, *findTable(known.table), label);
+    if (known.kind == ValueKind::StoreyRef) {
+      const auto* name = node.as_string();
+      if (name) {
+        storeyRefs_.push_back({name->get(), slot, path, placeOf(key), shown});
+        return;
+      }
+    }
+    if (!readInto(known, slot, node, placeOf(key), shown, keyPath, context_)) broken_.insert(path);
+  }
+
+  void readSection(const TableSpec& spec, const toml::key& key, const toml::node& node) {
+    const Place place = placeOf(key);
+    const std::string path = spec.path;
+    if (spec.form == TableForm::Many) {
+      readMany(spec, place, node);
+      return;
+    }
+    note(path, spec.jobPath, place);
+    const toml::table* table = node.as_table();
+    if (!table) {
+      const bool list = node.is_array();
+      fail(path, place, path + (list ? " is a list" : " is not a section"),
+           list ? "it is there once: write [" + path + "] with single brackets"
+                : "write [" + path + "] on a line of its own, its keys below it");
+      return;
+    }
+    spec.resize(job_, 1);
+    readTable(*table, &spec, 0, path, spec.jobPath);
+  }
+
+  void readMany(const TableSpec& spec, Place place, const toml::node& node) {
+    const std::string path = spec.path;
+    note(path, spec.jobPath, place);
+    const toml::array* list = node.as_array();
+    if (!list) {
+      fail(path, place, path + " is " + (node.is_table() ? "a single section" : "not a section"),
+           "it can be there more than once: write [[" + path + "]] with double brackets");
+      return;
+    }
+    const size_t count = std::min(list->size(), spec.limit);
+    if (list->size() > spec.limit) {
+      fail(path, placeOf(*list->get(spec.limit)),
+           "there are " + std::to_string(list->size()) + " of " + headingOf(spec),
+           std::to_string(spec.limit) + " are the most");
+    }
+    spec.resize(job_, 0);  // what the file says replaces the default storey
+    spec.resize(job_, count);
+    for (size_t i = 0; i < count; ++i) {
+      const toml::node& item = *list->get(i);
+      const std::string itemPath = indexed(path, i);
+      note(itemPath, indexed(spec.jobPath, i), placeOf(item));
+      if (const toml::table* table = item.as_table()) {
+        readTable(*table, &spec, i, itemPath, indexed(spec.jobPath, i));
+      } else {
+        fail(itemPath, placeOf(item),
+             "item " + std::to_string(i + 1) + " of " + path + " is not a section",
+             "write its keys in { } or under [[" + path + "]]");
+      }
+    }
+  }
+
+  void unknown(const std::string& plainPath, const std::string& path, const toml::key& key,
+               const toml::node& node, const std::string& label) {
+    const std::string name(key.str().substr(0, 60));
+    const bool section = node.is_table() || node.is_array_of_tables();
+    const std::string shown = plainPath.empty() ? name
+                              : section         ? plainPath + "." + name
+                                                : name + " in " + label;
+    broken_.insert(path);
+    context_.error(placeOf(key),
+                   section ? "there is no section " + shown : "there is no key " + shown,
+                   suggestion(plainPath, name));
+  }
+
+  // Where a key of this name does belong; empty when nowhere or in too many places to say.
+  static std::string homeOf(const std::string& name) {
+    const TableSpec* home = nullptr;
+    for (const KeySpec& key : keyTable()) {
+      if (name != key.name) continue;
+      if (home) return {};
+      home = findTable(key.table);
+    }
+    return home ? headingOf(*home) : std::string{};
+  }
+
+  static std::string suggestion(const std::string& plainPath, const std::string& name) {
+    if (plainPath.empty() || !nearest(name, namesIn(plainPath))) {
+      const std::string home = homeOf(name);
+      if (!home.empty()) return name + " belongs in " + home;
+    }
+    const auto near = nearest(name, namesIn(plainPath));
+    if (near) return "did you mean " + joined(plainPath, *near) + "?";
+    for (const TableSpec& table : tableTable()) {
+      const std::string_view whole = table.path;
+      const size_t dot = whole.rfind('.');
+      if (dot != std::string_view::npos && whole.substr(dot + 1) == name) {
+        return "did you mean " + headingOf(table) + "?";
+      }
+    }
+    std::string words;
+    for (const std::string& known : namesIn(plainPath))
+      words += (words.empty() ? "" : ", ") + known;
+    return (plainPath.empty() ? "the sections are " : "[" + plainPath + "] takes ") + words;
+  }
+
+  void reportMissing(const TableSpec& spec, const toml::table& table, const std::string& path,
+                     const std::string& label) {
+    for (const KeySpec& key : keyTable()) {
+      if (!key.required || std::string_view(key.table) != spec.path || table.contains(key.name)) {
+        continue;
+      }
+      fail(path, context_.places[path], label + " has no " + key.name,
+           std::string("add ") + key.name + " = " + key.example);
+    }
+  }
+
+  struct StoreyRef {
+    std::string name;
+    Slot slot;
+    std::string path;
+    Place place;
+    std::string shown;
+  };
+
+  Job& job_;
+  ReadContext& context_;
+  BrokenParts& broken_;
+  std::vector<StoreyRef> storeyRefs_;
+};
+
+void TableReader::resolveStoreys() {
+  if (broken_.count("storey")) return;
+  std::vector<std::string> names;
+  for (const Storey& storey : job_.storeys) names.push_back(storey.name);
+  for (const StoreyRef& ref : storeyRefs_) {
+    const auto found = std::find(names.begin(), names.end(), ref.name);
+    if (found != names.end()) {
+      **std::get_if<int*>(&ref.slot) = static_cast<int>(found - names.begin());
+      continue;
+    }
+    const auto near = nearest(ref.name, names);
+    std::string all;
+    for (const std::string& name : names) all += (all.empty() ? "" : ", ") + ("\"" + name + "\"");
+    fail(ref.path, ref.place, ref.shown + " is \"" + ref.name.substr(0, 60) + "\"",
+         near ? "did you mean \"" + *near + "\"?" : "the storeys are " + all);
+  }
+}
+
+}  // namespace
+
+void readTables(const toml::table& root, Job& job, ReadContext& context, BrokenParts& broken) {
+  TableReader reader(job, context, broken);
+  reader.readTable(root, nullptr, 0, "", "");
+  reader.resolveStoreys();
+}
+
+}  // namespace model
