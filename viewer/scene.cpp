@@ -79,9 +79,16 @@ void setWall(const model::SettingOut& out, const model::Element& element, const 
   for (size_t i = 0; i < out.walls.size(); ++i) {
     if (out.walls[i].name != element.wall) continue;
     range.wallStart = glm::vec2(out.walls[i].start - model::Vec2(scene.origin));
+    range.along = glm::vec2(out.walls[i].along);
     range.wallPhase = static_cast<float>(i % 2);
     return;
   }
+}
+
+// Boards and tiles without a wall run the longer way.
+void setGrain(const model::Element& element, ElementRange& range) {
+  const glm::vec3 size = range.high - range.low;
+  if (element.wall.empty() && size.y > size.x) range.along = {0, 1};
 }
 
 // First and last moment over the element's corners.
@@ -146,6 +153,7 @@ Scene buildScene(const model::Model& model) {
   for (const std::uint32_t i : scene.order) {
     builder.add(elements[i], i, scene.elements[i].soil ? sides : ElementBuilder::CutFace{});
     setSpan(scene, scene.elements[i]);
+    setGrain(elements[i], scene.elements[i]);
   }
   setBounds(model.works, scene);
   return scene;

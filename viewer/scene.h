@@ -45,7 +45,8 @@ struct ElementRange {
   float appears = 0, goes = 0;  // first appearance, last moment
   Growth placed, removed;
   bool soil = false;       // made transparent with the ground
-  glm::vec2 wallStart{0};  // where the bond starts, local
+  glm::vec2 wallStart{0};  // where the bond, or the grain, starts, local
+  glm::vec2 along{1, 0};   // which way it runs on plan, unit
   float wallPhase = 0;     // 0 or 1: the other bond at the next corner
 };
 

@@ -1,0 +1,16 @@
+in vec3 vPosition;
+in vec2 vTimes;
+flat in vec3 vNormal;
+flat in vec3 vWash;
+flat in vec4 vJoint;
+flat in vec4 vPattern;
+flat in vec4 vFrame;
+flat in vec4 vState;
+uniform float uOpacity;
+out vec4 oColour;
+
+void main() {
+  if (!stands(vTimes) || cutAway(vPosition)) discard;
+  Face f = Face(vPosition, vNormal, vWash, vJoint, vPattern, vFrame, vState);
+  oColour = vec4(encoded(shaded(f)), uOpacity);
+}

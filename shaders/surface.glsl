@@ -1,0 +1,79 @@
+// The colour of a face of a material, in sun and shade.
+uniform vec4 uCourse;    // x: level that courses count from; y: a pixel's hatch spacing, metres
+uniform vec3 uInk;
+uniform vec3 uPaper;
+uniform vec4 uAccent;    // rgb, amount
+uniform vec4 uLevel;     // rgb of the level plane's line; w: 1 when it is shown
+uniform float uLevelAt;
+
+struct Face {
+  vec3 p, n;
+  vec3 wash;
+  vec4 joint;    // rgb, width
+  vec4 pattern;  // period along, period up, stagger, variation
+  vec4 frame;    // where the bond starts, which way it runs
+  vec4 state;    // bond phase + 2 when coursed, cut face, built now, selected
+};
+
+// Coverage of a line of half width w round x = 0 by a pixel of width px; fades where lines run
+// together, so that nothing crawls.
+float lineCover(float x, float w, float px) {
+  return clamp((w + 0.5 * px - abs(x)) / px, 0.0, 1.0) * min(1.0, 2.0 * w / px);
+}
+
+float nearestTo(float x, float period) { return x - period * floor(x / period + 0.5); }
+
+float toneOf(vec2 cell) {
+  vec2 h = fract(cell * vec2(0.7548777, 0.5698403));
+  return fract((h.x + 0.31) * (h.y + 0.17) * 43.7 + h.x * 7.3) - 0.5;
+}
+
+vec3 patterned(Face f) {
+  bool level = abs(f.n.z) > 0.9;
+  bool coursed = f.state.x >= 2.0;
+  vec2 along = level ? f.frame.zw : normalize(vec2(-f.n.y, f.n.x) + vec2(1e-6, 0.0));
+  vec2 from = f.p.xy - f.frame.xy;
+  float u = dot(from, along);
+  float up = (f.p.z - uCourse.x) * inversesqrt(max(1e-4, 1.0 - f.n.z * f.n.z));
+  float v = level ? dot(from, vec2(-along.y, along.x)) : up;
+  vec2 px = max(vec2(fwidth(u), level && coursed ? 1e-4 : fwidth(v)), vec2(1e-5));
+  if (level && coursed) v = (floor((f.p.z - uCourse.x - f.joint.w) / f.pattern.y) + 0.5) * f.pattern.y;
+  vec2 period = max(f.pattern.xy, vec2(1e-4));
+  float row = floor(v / period.y);
+  float odd = mod(row + f.state.x, 2.0);
+  u += f.joint.w * 0.5 - f.pattern.z * period.x * odd;
+  v += f.joint.w * 0.5;
+  vec2 fade = clamp(1.6 - 3.2 * px / period, 0.0, 1.0);
+  float tone = f.pattern.w * toneOf(vec2(floor(u / period.x), row)) * fade.x * fade.y;
+  vec2 mean = f.joint.w / period;
+  float across = mix(mean.y, lineCover(nearestTo(v, period.y), f.joint.w * 0.5, px.y), fade.y);
+  float upright = mix(mean.x, lineCover(nearestTo(u, period.x), f.joint.w * 0.5, px.x), fade.x);
+  float joint = f.joint.w > 0.0 ? max(across, upright) : 0.0;
+  return mix(f.wash * (1.0 + tone), f.joint.rgb, joint);
+}
+
+// The cut sides of the block of ground: strokes in bands, as earth is drawn.
+vec3 cutEarth(Face f) {
+  vec2 along = normalize(vec2(-f.n.y, f.n.x) + vec2(1e-6, 0.0));
+  float d = (dot(f.p.xy, along) - f.p.z) * 0.7071;
+  float s = uCourse.y * 1.5;
+  float px = max(fwidth(d), 1e-5);
+  float cover = lineCover(nearestTo(d, s * 2.4), 0.075 * s, px) +
+                lineCover(nearestTo(d + s * 0.62, s * 2.4), 0.075 * s, px);
+  return mix(f.wash, f.wash * 0.42, min(cover, 1.0) * 0.75);
+}
+
+vec3 shaded(Face f) {
+  vec3 colour = f.state.y > 0.5 ? cutEarth(f) : patterned(f);
+  // What stands already steps back towards the paper; what is built now does not.
+  float grey = dot(colour, vec3(0.30, 0.59, 0.11));
+  vec3 calm = mix(mix(colour, vec3(grey), 0.30), uPaper, 0.22);
+  colour = mix(calm, colour, f.state.z);
+  colour = mix(colour, uAccent.rgb, f.state.w * uAccent.a);
+  float sun = f.state.y > 0.5 ? 0.72 * max(dot(f.n, uSun), 0.0) + 0.25 : sunlight(f.p, f.n);
+  float sky = (0.5 + 0.09 * f.n.z) * (f.state.y > 0.5 ? 1.0 : openSky(f.p, f.n));
+  vec3 lit = colour * (vec3(0.96, 0.98, 1.06) * sky + vec3(1.05, 1.0, 0.92) * 0.62 * sun);
+  float z = f.p.z - uLevelAt;
+  float line = uLevel.w * clamp(1.6 - abs(z) / max(fwidth(f.p.z), 1e-4), 0.0, 1.0);
+  return mix(lit, uLevel.rgb, line);
+}

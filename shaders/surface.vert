@@ -1,0 +1,42 @@
+// Every face of every standing thing.
+layout(location = 0) in vec3 aPosition;
+layout(location = 1) in vec3 aNormal;
+layout(location = 2) in vec2 aTimes;
+layout(location = 3) in uvec2 aWhat;  // element, material
+
+uniform samplerBuffer uElements;  // two texels each: bond start and direction; phase
+uniform vec4 uWash[32];           // by material: rgb, coursed
+uniform vec4 uJoint[32];          // rgb, width
+uniform vec4 uPattern[32];        // period along, period up, stagger, variation
+uniform float uStage;
+uniform int uSelected;
+
+out vec3 vPosition;
+out vec2 vTimes;
+flat out vec3 vNormal;
+flat out vec3 vWash;
+flat out vec4 vJoint;
+flat out vec4 vPattern;
+flat out vec4 vFrame;
+flat out vec4 vState;
+
+void main() {
+  gl_Position = uViewProjection * vec4(aPosition, 1.0);
+  vPosition = aPosition;
+  vTimes = aTimes;
+  vNormal = aNormal;
+  int material = int(aWhat.y & 31u);
+  bool cut = (aWhat.y & 256u) != 0u;
+  // Topsoil seen from above is grass; its look follows the materials.
+  if (material == 1 && aNormal.z > 0.3) material = 31;
+  int element = int(aWhat.x);
+  vWash = uWash[material].rgb;
+  vJoint = uJoint[material];
+  vPattern = uPattern[material];
+  vFrame = texelFetch(uElements, element * 2);
+  float phase = texelFetch(uElements, element * 2 + 1).x;
+  vState = vec4(phase + 2.0 * uWash[material].a, cut ? 1.0 : 0.0,
+                // What was there before work starts is neither new nor old.
+                aTimes.x < 0.0 ? 0.85 : (aTimes.x >= uStage ? 1.0 : 0.0),
+                element == uSelected ? 1.0 : 0.0);
+}

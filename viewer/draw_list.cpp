@@ -1,0 +1,77 @@
+#include "viewer/draw_list.h"
+
+#include <glm/geometric.hpp>
+
+namespace viewer {
+
+namespace {
+
+// How a box lies to a plane: -1 wholly on the kept side, +1 wholly cut away, 0 both.
+int sideOf(const ElementRange& range, const glm::vec4& plane) {
+  const glm::vec3 normal(plane);
+  const float centre = glm::dot(normal, (range.low + range.high) * 0.5f) + plane.w;
+  const float reach = glm::dot(glm::abs(normal), range.high - range.low) * 0.5f;
+  if (centre - reach >= 0) return 1;
+  return centre + reach <= 0 ? -1 : 0;
+}
+
+void addFront(const Growth& growth, Cut::Kind kind, std::uint32_t element, double time,
+              std::vector<Cut>& cuts) {
+  if (!growth.moves() || time <= growth.from || time >= growth.to) return;
+  const float length = glm::length(growth.direction);
+  glm::vec4 plane(growth.direction / length, -growth.frontAt(time) / length);
+  // What is placed stands behind its front, what is removed in front of it.
+  if (kind == Cut::Kind::Removed) plane = -plane;
+  cuts.push_back({kind, element, plane});
+}
+
+}  // namespace
+
+void Pieces::add(std::uint32_t from, std::uint32_t size) {
+  if (size == 0) return;
+  if (!first.empty() && first.back() + count.back() == from) {
+    count.back() += size;
+    return;
+  }
+  first.push_back(from);
+  count.push_back(size);
+}
+
+std::uint64_t Pieces::total() const {
+  std::uint64_t sum = 0;
+  for (const std::uint32_t n : count) sum += n;
+  return sum;
+}
+
+bool standsAt(const ElementRange& range, double time) {
+  return range.appears <= time && time < range.goes;
+}
+
+void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
+  for (Pieces* p : {&list.solids, &list.soils, &list.edges, &list.soilEdges, &list.comingEdges})
+    p->clear();
+  list.cuts.clear();
+  const double coming = frame.ghostNext ? frame.stage + 2.0 : frame.time;
+  for (const std::uint32_t i : scene.order) {
+    const ElementRange& range = scene.elements[i];
+    if (range.placed.from > frame.time && range.placed.from > coming) break;  // nor any after it
+    if (range.appears > frame.time) {
+      if (range.appears < coming) list.comingEdges.add(range.firstEdge, range.edgeCount);
+      continue;
+    }
+    if (range.goes <= frame.time) continue;
+    const int side = frame.section.on ? sideOf(range, frame.section.plane) : -1;
+    if (side > 0) continue;
+    const bool seeThrough = frame.seeThroughGround && range.soil;
+    (seeThrough ? list.soils : list.solids).add(range.firstIndex, range.indexCount);
+    (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
+    addFront(range.placed, Cut::Kind::Placed, i, frame.time, list.cuts);
+    addFront(range.removed, Cut::Kind::Removed, i, frame.time, list.cuts);
+    if (side == 0) {
+      const float length = glm::length(glm::vec3(frame.section.plane));
+      list.cuts.push_back({Cut::Kind::Section, i, frame.section.plane / length});
+    }
+  }
+}
+
+}  // namespace viewer

@@ -1,0 +1,46 @@
+// Which parts of the buffers one frame draws. No OpenGL.
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include <glm/vec4.hpp>
+
+#include "viewer/frame.h"
+#include "viewer/scene.h"
+
+namespace viewer {
+
+// Neighbouring pieces of an index or edge buffer, joined where they touch.
+struct Pieces {
+  std::vector<std::uint32_t> first, count;
+
+  void add(std::uint32_t from, std::uint32_t size);
+  void clear() { first.clear(), count.clear(); }
+  bool empty() const { return first.empty(); }
+  std::uint64_t total() const;
+};
+
+// A face that time or the section has cut open and that is closed with a flat fill.
+struct Cut {
+  enum class Kind { Placed, Removed, Section };
+  Kind kind = Kind::Section;
+  std::uint32_t element = 0;
+  glm::vec4 plane{0};  // outward normal of the fill, unit; dot(plane, (p, 1)) > 0 is gone
+};
+
+struct DrawList {
+  Pieces solids, soils;  // of Scene::indices; soils only when the ground is seen through
+  Pieces edges;          // of Scene::edges
+  Pieces soilEdges;      // the same split
+  Pieces comingEdges;    // of what the stage and the next one still bring
+  std::vector<Cut> cuts;
+};
+
+// Fills `list` from scratch, keeping its memory.
+void listFor(const Scene& scene, const Frame& frame, DrawList& list);
+
+// True when the element has something standing at that time.
+bool standsAt(const ElementRange& range, double time);
+
+}  // namespace viewer

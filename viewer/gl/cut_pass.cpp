@@ -1,0 +1,136 @@
+#include "viewer/gl/cut_pass.h"
+
+#include <epoxy/gl.h>
+
+#include <cmath>
+
+#include <glm/geometric.hpp>
+
+#include "viewer/palette.h"
+
+namespace viewer {
+
+namespace {
+
+constexpr float kSectionWidth = 2.6f;  // pixels: a cut is outlined heavier than an edge
+constexpr float kFrontWidth = 1.1f;
+
+// A point in the plane near the middle of the box, from which fans are drawn.
+glm::vec3 anchorOf(const Cut& cut, const ElementRange& range) {
+  const glm::vec3 middle = (range.low + range.high) * 0.5f;
+  const glm::vec3 normal(cut.plane);
+  return middle - normal * (glm::dot(normal, middle) + cut.plane.w);
+}
+
+void countInto() {
+  glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
+  glDepthMask(GL_FALSE);
+  glDisable(GL_DEPTH_TEST);
+  glStencilFunc(GL_ALWAYS, 0, 1);
+  glStencilOp(GL_INVERT, GL_INVERT, GL_INVERT);
+}
+
+void fillWhereOdd() {
+  glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+  glDepthMask(GL_TRUE);
+  glEnable(GL_DEPTH_TEST);
+  glStencilFunc(GL_EQUAL, 1, 1);
+  glStencilOp(GL_KEEP, GL_ZERO, GL_ZERO);
+}
+
+}  // namespace
+
+CutPass::CutPass()
+    : count_({{"cut.vert"}, {"view.glsl", "crossing.glsl", "cut_fill.geom"}, {"cut_count.frag"}}),
+      fill_({{"cut.vert"},
+             {"view.glsl", "crossing.glsl", "cut_fill.geom"},
+             {"clock.glsl", "growth.glsl", "light.glsl", "surface.glsl", "hatch.glsl",
+              "cut_fill.frag"}}),
+      line_({{"cut.vert"},
+             {"view.glsl", "crossing.glsl", "thick_line.glsl", "cut_line.geom"},
+             {"clock.glsl", "growth.glsl", "cut_line.frag"}}) {}
+
+void CutPass::giveGrowth(Program& program, const Cut& cut, const ElementRange& range) {
+  program.set("uPlane", cut.plane);
+  program.set("uCutKind", static_cast<int>(cut.kind));
+  const auto give = [&](const Growth& g, const char* front, const char* times) {
+    program.set(front, glm::vec4(g.direction, g.low));
+    program.set(times, glm::vec3(g.high, g.from, g.moves() ? g.to : g.from));
+  };
+  give(range.placed, "uPlacedFront", "uPlacedTimes");
+  give(range.removed, "uRemovedFront", "uRemovedTimes");
+}
+
+void CutPass::giveFill(const Cut& cut, const ElementRange& range, const Coursing& coursing,
+                       int material, const Frame& frame) {
+  const glm::vec3 normal(cut.plane);
+  const bool level = std::abs(normal.z) > 0.99f;
+  const glm::vec3 right =
+      level ? glm::vec3(1, 0, 0) : glm::normalize(glm::cross(glm::vec3(0, 0, 1), normal));
+  const Look look = lookOf(static_cast<model::Material>(material), coursing);
+  fill_.set("uNormal", normal);
+  fill_.set("uPlaneRight", right);
+  fill_.set("uPlaneUp", glm::cross(normal, right));
+  fill_.set("uFillWash", look.wash);
+  fill_.set("uFillJoint", glm::vec4(look.joint, look.jointWidth));
+  fill_.set("uFillPattern", glm::vec4(look.period, look.stagger, look.variation));
+  fill_.set("uFillFrame", glm::vec4(range.wallStart, range.along));
+  const bool now = range.appears >= static_cast<float>(frame.stage);
+  fill_.set("uFillState", glm::vec4(range.wallPhase + (look.coursed ? 2.0f : 0.0f), 0,
+                                    range.appears < 0 ? 0.85f : (now ? 1.0f : 0.0f),
+                                    cut.element == frame.selected ? 1.0f : 0.0f));
+  fill_.set("uHatch", static_cast<int>(look.hatch));
+  fill_.set("uOpacity", 1.0f);
+}
+
+unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& list,
+                       const Frame& frame, const ViewNumbers& view, const LightMaps& light,
+                       const std::vector<int>& materials) {
+  if (list.cuts.empty()) return 0;
+  unsigned calls = 0;
+  for (Program* program : {&count_, &fill_, &line_}) {
+    program->use();
+    giveView(*program, view);
+    giveClock(*program, frame);
+  }
+  fill_.use();
+  giveSurface(fill_, frame, view, scene.coursing);
+  light.give(fill_, frame, 1);
+  glDisable(GL_CULL_FACE);
+  glDisable(GL_BLEND);
+  glEnable(GL_STENCIL_TEST);
+  glStencilMask(1);
+  for (const Cut& cut : list.cuts) {
+    const ElementRange& range = scene.elements[cut.element];
+    if (frame.seeThroughGround && range.soil && cut.kind != Cut::Kind::Section) continue;
+    const glm::vec3 anchor = anchorOf(cut, range);
+    countInto();
+    count_.use();
+    count_.set("uPlane", cut.plane);
+    count_.set("uAnchor", anchor);
+    calls += gpu.drawFaces(range.firstIndex, range.indexCount);
+    fillWhereOdd();
+    fill_.use();
+    giveGrowth(fill_, cut, range);
+    giveFill(cut, range, scene.coursing, materials[cut.element], frame);
+    fill_.set("uAnchor", anchor);
+    calls += gpu.drawFaces(range.firstIndex, range.indexCount);
+  }
+  glDisable(GL_STENCIL_TEST);
+  if (!frame.edges) return calls;
+  glEnable(GL_BLEND);
+  glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
+  glDepthMask(GL_FALSE);
+  line_.use();
+  line_.set("uInkColour", encoded(kInk));
+  for (const Cut& cut : list.cuts) {
+    const ElementRange& range = scene.elements[cut.element];
+    if (frame.seeThroughGround && range.soil && cut.kind != Cut::Kind::Section) continue;
+    line_.set("uWidth", cut.kind == Cut::Kind::Section ? kSectionWidth : kFrontWidth);
+    giveGrowth(line_, cut, range);
+    calls += gpu.drawFaces(range.firstIndex, range.indexCount);
+  }
+  return calls;
+}
+
+}  // namespace viewer

@@ -1,0 +1,130 @@
+#include "viewer/gl/gpu_scene.h"
+
+#include <epoxy/gl.h>
+
+#include <cstddef>
+
+#include <glm/vec4.hpp>
+
+namespace viewer {
+
+namespace {
+
+const void* at(size_t offset) { return reinterpret_cast<const void*>(offset); }
+
+void describeFaces() {
+  constexpr int kStride = sizeof(Vertex);
+  for (unsigned i = 0; i < 4; ++i) glEnableVertexAttribArray(i);
+  glVertexAttribPointer(0, 3, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, position)));
+  glVertexAttribPointer(1, 3, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, normal)));
+  glVertexAttribPointer(2, 2, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, appears)));
+  glVertexAttribIPointer(3, 2, GL_UNSIGNED_INT, kStride, at(offsetof(Vertex, element)));
+}
+
+// Both ends of a line are attributes of one instance.
+void describeEdges(size_t firstVertex) {
+  constexpr size_t kOne = sizeof(EdgeVertex);
+  constexpr int kStride = 2 * sizeof(EdgeVertex);
+  const size_t base = firstVertex * kOne;
+  const auto place = [base](size_t offset) { return at(base + offset); };
+  glVertexAttribPointer(0, 3, GL_FLOAT, GL_FALSE, kStride, place(offsetof(EdgeVertex, position)));
+  glVertexAttribPointer(1, 2, GL_FLOAT, GL_FALSE, kStride, place(offsetof(EdgeVertex, appears)));
+  glVertexAttribIPointer(2, 1, GL_UNSIGNED_INT, kStride, place(offsetof(EdgeVertex, element)));
+  glVertexAttribPointer(3, 4, GL_BYTE, GL_TRUE, kStride, place(offsetof(EdgeVertex, normalA)));
+  glVertexAttribPointer(4, 4, GL_BYTE, GL_TRUE, kStride, place(offsetof(EdgeVertex, normalB)));
+  glVertexAttribPointer(5, 3, GL_FLOAT, GL_FALSE, kStride,
+                        place(kOne + offsetof(EdgeVertex, position)));
+  glVertexAttribPointer(6, 2, GL_FLOAT, GL_FALSE, kStride,
+                        place(kOne + offsetof(EdgeVertex, appears)));
+}
+
+template <typename T>
+std::uint64_t fill(GLenum target, unsigned buffer, const std::vector<T>& data) {
+  glBindBuffer(target, buffer);
+  const size_t bytes = data.size() * sizeof(T);
+  glBufferData(target, static_cast<GLsizeiptr>(bytes), data.data(), GL_STATIC_DRAW);
+  return bytes;
+}
+
+}  // namespace
+
+GpuScene::GpuScene() {
+  glGenVertexArrays(1, &faces_);
+  glGenVertexArrays(1, &edges_);
+  for (unsigned* buffer : {&vertexBuffer_, &indexBuffer_, &edgeBuffer_, &elementBuffer_})
+    glGenBuffers(1, buffer);
+  glGenTextures(1, &elementTexture_);
+  glBindVertexArray(faces_);
+  glBindBuffer(GL_ARRAY_BUFFER, vertexBuffer_);
+  glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, indexBuffer_);
+  describeFaces();
+  glBindVertexArray(edges_);
+  for (unsigned i = 0; i < 7; ++i) {
+    glEnableVertexAttribArray(i);
+    glVertexAttribDivisor(i, 1);
+  }
+  glBindVertexArray(0);
+}
+
+GpuScene::~GpuScene() {
+  glDeleteVertexArrays(1, &faces_);
+  glDeleteVertexArrays(1, &edges_);
+  for (unsigned* buffer : {&vertexBuffer_, &indexBuffer_, &edgeBuffer_, &elementBuffer_})
+    glDeleteBuffers(1, buffer);
+  glDeleteTextures(1, &elementTexture_);
+}
+
+void GpuScene::upload(const Scene& scene) {
+  std::vector<glm::vec4> table;
+  table.reserve(scene.elements.size() * 2 + 2);
+  for (const ElementRange& range : scene.elements) {
+    table.emplace_back(range.wallStart, range.along);
+    table.emplace_back(range.wallPhase, 0, 0, 0);
+  }
+  if (table.empty()) table.resize(2);
+  glBindVertexArray(faces_);  // owns the binding of the index buffer
+  bytes_ += fill(GL_ELEMENT_ARRAY_BUFFER, indexBuffer_, scene.indices);
+  glBindVertexArray(0);
+  bytes_ += fill(GL_ARRAY_BUFFER, vertexBuffer_, scene.vertices);
+  bytes_ += fill(GL_ARRAY_BUFFER, edgeBuffer_, scene.edges);
+  bytes_ += fill(GL_TEXTURE_BUFFER, elementBuffer_, table);
+  glBindTexture(GL_TEXTURE_BUFFER, elementTexture_);
+  glTexBuffer(GL_TEXTURE_BUFFER, GL_RGBA32F, elementBuffer_);
+}
+
+void GpuScene::bindElements(int unit) const {
+  glActiveTexture(GL_TEXTURE0 + static_cast<unsigned>(unit));
+  glBindTexture(GL_TEXTURE_BUFFER, elementTexture_);
+}
+
+unsigned GpuScene::drawFaces(const Pieces& pieces) const {
+  if (pieces.empty()) return 0;
+  std::vector<GLsizei> counts(pieces.count.begin(), pieces.count.end());
+  std::vector<const void*> offsets;
+  offsets.reserve(counts.size());
+  for (const std::uint32_t first : pieces.first)
+    offsets.push_back(at(first * sizeof(std::uint32_t)));
+  glBindVertexArray(faces_);
+  glMultiDrawElements(GL_TRIANGLES, counts.data(), GL_UNSIGNED_INT, offsets.data(),
+                      static_cast<GLsizei>(counts.size()));
+  return 1;
+}
+
+unsigned GpuScene::drawFaces(std::uint32_t first, std::uint32_t count) const {
+  glBindVertexArray(faces_);
+  glDrawElements(GL_TRIANGLES, static_cast<GLsizei>(count), GL_UNSIGNED_INT,
+                 at(first * sizeof(std::uint32_t)));
+  return 1;
+}
+
+unsigned GpuScene::drawEdges(const Pieces& pieces) const {
+  glBindVertexArray(edges_);
+  glBindBuffer(GL_ARRAY_BUFFER, edgeBuffer_);
+  for (size_t i = 0; i < pieces.first.size(); ++i) {
+    describeEdges(pieces.first[i]);
+    glDrawArraysInstanced(GL_TRIANGLE_STRIP, 0, 4, static_cast<GLsizei>(pieces.count[i] / 2));
+  }
+  return static_cast<unsigned>(pieces.first.size());
+}
+
+}  // namespace viewer

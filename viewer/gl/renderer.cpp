@@ -1,0 +1,213 @@
+#include "viewer/gl/renderer.h"
+
+#include <epoxy/gl.h>
+
+#include <algorithm>
+
+#include "viewer/draw_list.h"
+#include "viewer/gl/cut_pass.h"
+#include "viewer/gl/frame_uniforms.h"
+#include "viewer/gl/gpu_scene.h"
+#include "viewer/gl/light_maps.h"
+#include "viewer/gl/program.h"
+#include "viewer/gl/render_target.h"
+#include "viewer/palette.h"
+
+namespace viewer {
+
+namespace {
+
+constexpr float kInkWidth = 1.5f;      // pixels
+constexpr float kSoilOpacity = 0.25f;  // of ground that is seen through
+
+void blend() {
+  glEnable(GL_BLEND);
+  glBlendFuncSeparate(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA, GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
+}
+
+}  // namespace
+
+struct Renderer::Impl {
+  Program surface{{"view.glsl", "surface.vert"},
+                  {"clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
+  Program ink{{"view.glsl", "thick_line.glsl", "ink.vert"}, {"clock.glsl", "ink.frag"}};
+  Program sheet{{"view.glsl", "plane.vert"}, {"plane.frag"}};
+  GpuScene gpu;
+  LightMaps light;
+  CutPass cutPass;
+  RenderTarget target;
+  unsigned nothing = 0;  // a vertex array without attributes
+  Scene numbers;         // the scene without its large arrays
+  std::vector<int> materials;
+  DrawList list;
+  RenderStats stats;
+
+  void drawFaces(const Frame& frame, const ViewNumbers& view);
+  void drawSoils(const Frame& frame);
+  void drawInk(const Frame& frame, const ViewNumbers& view);
+  void drawSheet(const Frame& frame, const ViewNumbers& view);
+  void drawAll(const Frame& frame, const ViewNumbers& view);
+};
+
+Renderer::Renderer() : impl_(std::make_unique<Impl>()) { glGenVertexArrays(1, &impl_->nothing); }
+
+Renderer::~Renderer() {
+  glDeleteVertexArrays(1, &impl_->nothing);
+  impl_->target.free();
+}
+
+const RenderStats& Renderer::stats() const { return impl_->stats; }
+
+void Renderer::setScene(const Scene& scene) {
+  Impl& r = *impl_;
+  r.gpu.upload(scene);
+  r.stats.bytesUploaded = r.gpu.bytesUploaded();
+  r.numbers = Scene{};
+  r.numbers.origin = scene.origin;
+  r.numbers.elements = scene.elements;
+  r.numbers.order = scene.order;
+  r.numbers.low = scene.low;
+  r.numbers.high = scene.high;
+  r.numbers.coursing = scene.coursing;
+  r.materials.assign(scene.elements.size(), 0);
+  for (size_t i = 0; i < scene.elements.size(); ++i) {
+    const ElementRange& range = scene.elements[i];
+    if (range.indexCount == 0) continue;
+    const Vertex& v = scene.vertices[scene.indices[range.firstIndex]];
+    r.materials[i] = static_cast<int>(v.material & ~kCutFace);
+  }
+  r.surface.use();
+  giveLooks(r.surface, scene.coursing);
+  r.light.forget();
+}
+
+void Renderer::Impl::drawFaces(const Frame& frame, const ViewNumbers& view) {
+  surface.use();
+  giveView(surface, view);
+  giveClock(surface, frame);
+  giveSurface(surface, frame, view, numbers.coursing);
+  gpu.bindElements(0);
+  surface.set("uElements", 0);
+  light.give(surface, frame, 1);
+  surface.set("uOpacity", 1.0f);
+  glEnable(GL_DEPTH_TEST);
+  glDepthFunc(GL_LEQUAL);
+  glDepthMask(GL_TRUE);
+  glEnable(GL_CULL_FACE);
+  glCullFace(GL_BACK);
+  glDisable(GL_BLEND);
+  stats.drawCalls += gpu.drawFaces(list.solids);
+  stats.triangles += list.solids.total() / 3;
+}
+
+// Depth first and colour after, so that only the nearest soil is laid over what is behind it.
+void Renderer::Impl::drawSoils(const Frame& frame) {
+  (void)frame;
+  if (list.soils.empty()) return;
+  surface.use();
+  glEnable(GL_DEPTH_TEST);
+  glDepthMask(GL_TRUE);
+  glEnable(GL_CULL_FACE);
+  glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
+  stats.drawCalls += gpu.drawFaces(list.soils);
+  glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+  blend();
+  surface.set("uOpacity", kSoilOpacity);
+  stats.drawCalls += gpu.drawFaces(list.soils);
+  stats.triangles += list.soils.total() / 3 * 2;
+}
+
+void Renderer::Impl::drawInk(const Frame& frame, const ViewNumbers& view) {
+  if (!frame.edges) return;
+  ink.use();
+  giveView(ink, view);
+  giveClock(ink, frame);
+  ink.set("uWidth", kInkWidth);
+  ink.set("uSelected", static_cast<int>(frame.selected));
+  ink.set("uStage", static_cast<float>(frame.stage));
+  ink.set("uInkColour", encoded(kInk));
+  ink.set("uAccentColour", encoded(kAccent));
+  ink.set("uFaint", 0.0f);
+  ink.set("uStrength", 1.0f);
+  glEnable(GL_DEPTH_TEST);
+  glDepthMask(GL_FALSE);
+  glDisable(GL_CULL_FACE);
+  blend();
+  stats.drawCalls += gpu.drawEdges(list.edges);
+  ink.set("uStrength", 0.45f);
+  stats.drawCalls += gpu.drawEdges(list.soilEdges);
+  ink.set("uFaint", 1.0f);
+  ink.set("uStrength", 0.22f);
+  stats.drawCalls += gpu.drawEdges(list.comingEdges);
+}
+
+void Renderer::Impl::drawSheet(const Frame& frame, const ViewNumbers& view) {
+  if (!frame.levelPlane) return;
+  sheet.use();
+  giveView(sheet, view);
+  sheet.set("uSheet", glm::vec4(numbers.low.x, numbers.low.y, numbers.high.x, numbers.high.y));
+  sheet.set("uLevelAt", frame.levelPlaneAt);
+  sheet.set("uSheetColour", glm::vec4(encoded(kLevel), 0.13f));
+  glEnable(GL_DEPTH_TEST);
+  glDepthMask(GL_FALSE);
+  glDisable(GL_CULL_FACE);
+  blend();
+  glBindVertexArray(nothing);
+  glDrawArrays(GL_TRIANGLE_STRIP, 0, 4);
+  ++stats.drawCalls;
+}
+
+void Renderer::Impl::drawAll(const Frame& frame, const ViewNumbers& view) {
+  const glm::vec3 paper = encoded(kPaper);
+  glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+  glDepthMask(GL_TRUE);
+  glStencilMask(0xff);
+  glDisable(GL_SCISSOR_TEST);
+  glClearColor(paper.r, paper.g, paper.b, 1);
+  glClearDepth(1);
+  glClearStencil(0);
+  glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
+  drawFaces(frame, view);
+  stats.drawCalls += cutPass.draw(numbers, gpu, list, frame, view, light, materials);
+  drawInk(frame, view);
+  drawSoils(frame);
+  drawSheet(frame, view);
+}
+
+void Renderer::draw(const Frame& frame, int width, int height) {
+  if (width <= 0 || height <= 0) return;
+  Impl& r = *impl_;
+  int bound = 0, samples = 0, stencil = 0;
+  glGetIntegerv(GL_DRAW_FRAMEBUFFER_BINDING, &bound);
+  glGetIntegerv(GL_SAMPLES, &samples);
+  glGetFramebufferAttachmentParameteriv(
+      GL_DRAW_FRAMEBUFFER, bound ? GL_STENCIL_ATTACHMENT : GL_STENCIL,
+      bound ? GL_FRAMEBUFFER_ATTACHMENT_OBJECT_TYPE : GL_FRAMEBUFFER_ATTACHMENT_STENCIL_SIZE,
+      &stencil);
+  r.stats.triangles = r.stats.drawCalls = 0;
+  listFor(r.numbers, frame, r.list);
+  r.stats.drawCalls += r.light.update(frame, r.numbers.low, r.numbers.high, r.list, r.gpu);
+  // A framebuffer with samples of its own, or one that wants none, is drawn into directly.
+  const bool direct = stencil != 0 && (samples > 1 || frame.samples <= 1);
+  if (direct) {
+    glBindFramebuffer(GL_FRAMEBUFFER, static_cast<unsigned>(bound));
+    glViewport(0, 0, width, height);
+  } else {
+    r.target.resize(width, height, frame.samples);
+    r.target.bind();
+  }
+  r.drawAll(frame, viewNumbers(frame, r.numbers, width, height));
+  if (!direct) {
+    r.target.resolveInto(static_cast<unsigned>(bound));
+    glBindFramebuffer(GL_FRAMEBUFFER, static_cast<unsigned>(bound));
+    glViewport(0, 0, width, height);
+  }
+  glBindVertexArray(0);
+  glUseProgram(0);
+  glDisable(GL_DEPTH_TEST);
+  glDisable(GL_CULL_FACE);
+  glDepthMask(GL_TRUE);
+  glActiveTexture(GL_TEXTURE0);
+}
+
+}  // namespace viewer
