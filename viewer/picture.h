@@ -1,6 +1,7 @@
 // A picture of one moment from one place, with overlays, as `picture` and the stage pictures make.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -9,6 +10,8 @@
 #include "viewer/gl/offscreen.h"
 
 namespace viewer {
+
+struct Scene;
 
 // What may be laid over the building; each can be switched on its own.
 struct Overlays {
@@ -25,12 +28,29 @@ struct Overlays {
 struct PictureOptions {
   int width = 1280, height = 720;
   double time = 0;
-  std::string view = "south-west";
+  std::string view = "south-west";  // of standardViewNames(); unknown: as south-west
   Overlays overlays;
-  Frame frame;  // camera and time are set from the two above
+  Frame frame;  // camera, time, stage and sun are set from the above and from the job
 };
 
-// Renders with a context that is current already. Deterministic for one driver.
+// The frame of those options: camera, clock, sun and, for the view "section", the section.
+Frame frameOf(const model::Model& model, const Scene& scene, const PictureOptions& options);
+
+// Makes any number of pictures of one model; the buffers and shaders are made once. The context
+// must stay current and the model must stay alive.
+class Picturer {
+ public:
+  Picturer(const model::Model& model, Offscreen& offscreen);
+  ~Picturer();
+  Image picture(const PictureOptions& options);
+  const Scene& scene() const;
+
+ private:
+  struct Impl;
+  std::unique_ptr<Impl> impl_;
+};
+
+// One picture, with a context that is current already. Deterministic for one driver.
 Image renderPicture(const model::Model& model, Offscreen& offscreen, const PictureOptions& options);
 
 // PNG bytes, through libpng.
