@@ -15,6 +15,7 @@ struct Table {
   std::string title;
   std::vector<std::string> columns;  // headings with units: "level m", "length mm"
   std::vector<bool> numeric;         // per column: right-aligned, bare in JSON
+  std::vector<bool> detail;          // per column: left out for people; empty: none is
   std::vector<std::vector<std::string>> rows;
 };
 

@@ -1,0 +1,23 @@
+// What is counted in each part of the building; one function for each, called in a builder's order.
+#pragma once
+
+#include "model/takeoff/tally.h"
+
+namespace model {
+
+struct TakeoffInput {
+  const Job& job;
+  const SettingOut& settingOut;
+  const Works& works;
+};
+
+void countGroundworks(const TakeoffInput&, Tally&);  // topsoil, dig, fill, stone, muck away
+void countConcrete(const TakeoffInput&, Tally&);     // and the waterproofing of the cellar
+void countMasonry(const TakeoffInput&, Tally&);  // bricks, blocks, ties, insulation, damp course
+void countLintels(const TakeoffInput&, Tally&);
+void countFloors(const TakeoffInput&, Tally&);
+void countRoof(const TakeoffInput&, Tally&);
+void countOpenings(const TakeoffInput&, Tally&);  // windows and doors
+void countTemporary(const TakeoffInput&, Tally&);
+
+}  // namespace model

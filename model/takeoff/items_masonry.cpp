@@ -1,0 +1,119 @@
+#include <cmath>
+#include <cstdio>
+
+#include <glm/geometric.hpp>
+
+#include "model/level_text.h"
+#include "model/takeoff/items.h"
+#include "model/takeoff/measure.h"
+#include "model/takeoff/unit_rates.h"
+
+namespace model {
+namespace {
+
+std::string unitsBasis(double perSquareMetre, double length, double height, double joint) {
+  char text[128];
+  std::snprintf(text, sizeof text, "%.2f per m2 of %s x %s face with %s joints", perSquareMetre,
+                lengthText(length).c_str(), lengthText(height).c_str(), lengthText(joint).c_str());
+  return text;
+}
+
+double leafThickness(const Element& e, const WallBuildUp& walls) {
+  return e.kind == ElementKind::OuterLeaf ? walls.outerLeaf : walls.innerLeaf;
+}
+
+bool isLeaf(const Element& e) {
+  return e.kind == ElementKind::OuterLeaf || e.kind == ElementKind::InnerLeaf;
+}
+
+void countUnits(const TakeoffInput& in, Tally& tally) {
+  const WallBuildUp& w = in.job.walls;
+  const double bricks = unitsPerSquareMetre(w.brickLength, w.brickHeight, w.joint);
+  const double blocks = unitsPerSquareMetre(w.blockLength, w.blockHeight, w.joint);
+  const TakeoffItem facing{"Facing bricks", Unit::Each, waste::kBricks, 1,
+                           unitsBasis(bricks, w.brickLength, w.brickHeight, w.joint)};
+  const TakeoffItem block{"Blocks, " + lengthText(w.innerLeaf) + " wide", Unit::Each,
+                          waste::kBlocks, 1,
+                          unitsBasis(blocks, w.blockLength, w.blockHeight, w.joint)};
+  for (const Element& e : in.works.elements) {
+    if (!isLeaf(e) || leafThickness(e, w) <= 0) continue;
+    const double area = volume(e.solid) / leafThickness(e, w);
+    const bool isBrick = e.material == Material::Brick;
+    tally.add(isBrick ? facing : block, area * (isBrick ? bricks : blocks), e.placed.stage);
+  }
+}
+
+// The stage in which the inner leaf beside an opening rises past half its height.
+StageKey stageBeside(const TakeoffInput& in, const BuiltOpening& opening) {
+  const double middle = (opening.sill + opening.head) / 2;
+  for (const Lift& lift : in.settingOut.lifts) {
+    if (middle <= lift.top) return {StageKind::RunIn, lift.storey, lift.number};
+  }
+  return {StageKind::Gables};
+}
+
+void countTies(const TakeoffInput& in, Tally& tally) {
+  const WallBuildUp& w = in.job.walls;
+  if (w.cavity <= 0 || w.innerLeaf <= 0) return;
+  const TakeoffItem ties{"Wall ties", Unit::Each, waste::kTies, 1,
+                         "2.5 per m2: 900 across, 450 up, staggered"};
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::InnerLeaf) continue;
+    tally.add(ties, volume(e.solid) / w.innerLeaf * kTiesPerSquareMetre, e.placed.stage);
+  }
+  const TakeoffItem jambs{"Wall ties beside openings", Unit::Each, waste::kTies, 1,
+                          "one to each 300 of height, both sides"};
+  for (const BuiltOpening& opening : in.settingOut.openings) {
+    const double each = std::floor((opening.head - opening.sill) / kJambTieSpacing + 1e-9) + 1;
+    tally.add(jambs, 2 * each, stageBeside(in, opening));
+  }
+}
+
+void countLinings(const TakeoffInput& in, Tally& tally) {
+  const WallBuildUp& w = in.job.walls;
+  const double leaf = (w.outerLeaf + w.innerLeaf) / 2;
+  for (const Element& e : in.works.elements) {
+    if (e.kind == ElementKind::CavityInsulation && w.insulation > 0) {
+      tally.add({"Cavity insulation, " + lengthText(w.insulation), Unit::SquareMetre,
+                 waste::kBoards, 1, "face, openings taken out"},
+                volume(e.solid) / w.insulation, e.placed.stage);
+    } else if (e.kind == ElementKind::DampCourse && e.top > e.underside && leaf > 0) {
+      const double run = e.quantity.unit == Unit::Metre
+                             ? e.quantity.amount
+                             : volume(e.solid) / (e.top - e.underside) / leaf;
+      tally.add({"Damp course", Unit::Metre, waste::kMembrane, 1, "both leaves"}, run,
+                e.placed.stage);
+    }
+  }
+}
+
+}  // namespace
+
+void countMasonry(const TakeoffInput& in, Tally& tally) {
+  countUnits(in, tally);
+  countTies(in, tally);
+  countLinings(in, tally);
+}
+
+void countLintels(const TakeoffInput& in, Tally& tally) {
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::Lintel) continue;
+    const auto index = in.settingOut.wallNamed(e.wall);
+    std::string leaf;
+    double length = 0;
+    if (index) {
+      const WallLine& wall = in.settingOut.walls[*index];
+      length = extentAlong(e.solid, Vec3(wall.along, 0));
+      const Vec3 middle = middleOf(e.solid);
+      const double inward = -glm::dot(Vec2(middle) - wall.start, wall.outward);
+      leaf = inward < in.job.walls.outerLeaf ? " for the outer leaf" : " for the inner leaf";
+    } else {
+      length = e.quantity.unit == Unit::Metre ? e.quantity.amount : 0;
+    }
+    tally.add({"Lintel " + lengthText(length) + leaf, Unit::Each, 0, 1,
+               "opening and bearing at both ends"},
+              1, e.placed.stage);
+  }
+}
+
+}  // namespace model
