@@ -1,0 +1,387 @@
+#include "tests/support/random_job.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+#include "model/geometry/polygon.h"
+#include "model/job/job_names.h"
+#include "model/job/read_job.h"
+#include "tests/support/dice.h"
+
+namespace test_support {
+
+namespace {
+
+using model::Job;
+using model::Outline;
+using model::Vec2;
+
+// A plan and the wing of it that can have a cellar: a rectangle that shares three of its sides
+// with the outline, or nothing.
+struct Plan {
+  Outline outline;
+  Outline cellar;
+};
+
+Outline rectangle(double x0, double y0, double x1, double y1) {
+  return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
+}
+
+Plan rectanglePlan(Dice& dice) {
+  const double w = dice.length(3600, 13000), d = dice.length(3600, 9000);
+  Plan plan{rectangle(0, 0, w, d), {}};
+  if (w > 8) plan.cellar = rectangle(dice.length(2500, 4000), 0, w, d);
+  return plan;
+}
+
+Plan planL(Dice& dice) {
+  const double w = dice.length(8000, 13000), d = dice.length(8000, 12000);
+  const double a = dice.length(3600, 4400), b = dice.length(3600, 4400);
+  return {{{0, 0}, {w, 0}, {w, b}, {a, b}, {a, d}, {0, d}},
+          rectangle(a + dice.length(900, 1500), 0, w, b)};
+}
+
+Plan planT(Dice& dice) {
+  const double w = dice.length(10500, 14000), b = dice.length(3600, 5000);
+  const double x0 = dice.length(3000, 3400), x1 = x0 + dice.length(3600, 4200);
+  const double d = b + dice.length(2500, 5000);
+  return {{{0, 0}, {w, 0}, {w, b}, {x1, b}, {x1, d}, {x0, d}, {x0, b}, {0, b}},
+          rectangle(0, 0, x0 - 0.9, b)};
+}
+
+Plan planU(Dice& dice) {
+  const double b = dice.length(3600, 4500), wing = dice.length(3600, 4200);
+  const double w = 2 * wing + dice.length(3000, 5000);
+  const double left = b + dice.length(2500, 5000);
+  const double right = dice.chance(50) ? left : b + dice.length(2500, 5000);
+  return {{{0, 0},
+           {w, 0},
+           {w, right},
+           {w - wing, right},
+           {w - wing, b},
+           {wing, b},
+           {wing, left},
+           {0, left}},
+          {}};
+}
+
+Plan planCross(Dice& dice) {
+  const double arm = dice.length(3600, 4200), side = dice.length(2500, 4000);
+  const double a = side, b = side + arm, c = 2 * side + arm;
+  return {{{a, 0},
+           {b, 0},
+           {b, a},
+           {c, a},
+           {c, b},
+           {b, b},
+           {b, c},
+           {a, c},
+           {a, b},
+           {0, b},
+           {0, a},
+           {a, a}},
+          {}};
+}
+
+Plan planZ(Dice& dice) {
+  const double w = dice.length(4000, 6000), d = dice.length(4000, 6000);
+  const double shift = dice.length(2500, 3500), more = dice.length(3600, 5000);
+  return {{{0, 0},
+           {w, 0},
+           {w, d - 1.5},
+           {w + shift, d - 1.5},
+           {w + shift, d + more},
+           {shift, d + more},
+           {shift, d},
+           {0, d}},
+          {}};
+}
+
+Plan planInLine(Dice& dice) {
+  const double w = dice.length(7000, 12000), d = dice.length(4000, 7000);
+  return {{{0, 0}, {dice.length(3000, 4000), 0}, {w, 0}, {w, d}, {0, d}}, {}};
+}
+
+Plan planSkew(Dice& dice) {
+  const double w = dice.length(5000, 9000), d = dice.length(4000, 7000);
+  return {{{0, 0},
+           {w, dice.length(-600, 600)},
+           {w + dice.length(-900, 900), d},
+           {dice.length(-500, 500), d + dice.length(-500, 500)}},
+          {}};
+}
+
+double cornerAngle(const Outline& outline, size_t i) {
+  const size_t n = outline.size();
+  const Vec2 in = outline[i] - outline[(i + n - 1) % n], out = outline[(i + 1) % n] - outline[i];
+  const double turn = std::atan2(in.x * out.y - in.y * out.x, in.x * out.x + in.y * out.y);
+  return 180 - turn * 180 / 3.14159265358979323846;
+}
+
+double edgeLength(const Outline& outline, size_t i) {
+  const Vec2 edge = outline[(i + 1) % outline.size()] - outline[i];
+  return std::hypot(edge.x, edge.y);
+}
+
+Plan irregularPlan(Dice& dice) {
+  for (int tries = 0; tries < 200; ++tries) {
+    const int n = dice.between(4, 8);
+    Outline outline;
+    for (int i = 0; i < n; ++i) {
+      const double turn = 2 * 3.14159265358979323846 * (i + dice.real(-0.25, 0.25)) / n;
+      const double reach = dice.real(4, 8);
+      outline.push_back({std::round(reach * std::cos(turn) * 200) / 200,
+                         std::round(reach * std::sin(turn) * 200) / 200});
+    }
+    bool good = true;
+    for (size_t i = 0; i < outline.size(); ++i) {
+      const double angle = cornerAngle(outline, i);
+      good = good && angle > 60 && angle < 280 && edgeLength(outline, i) > 2.8;
+    }
+    if (good && model::signedArea(outline) > 12) return {outline, {}};
+  }
+  return planSkew(dice);
+}
+
+Vec2 turned(const Vec2& p, double angle) {
+  return {p.x * std::cos(angle) - p.y * std::sin(angle),
+          p.x * std::sin(angle) + p.y * std::cos(angle)};
+}
+
+Plan drawPlan(Dice& dice, unsigned seed) {
+  using Maker = Plan (*)(Dice&);
+  static const std::vector<Maker> makers{
+      rectanglePlan, planL, planT, planU, planCross, planZ, planInLine, planSkew, irregularPlan};
+  Plan plan = makers[seed % makers.size()](dice);
+  if (dice.chance(25)) {
+    const double angle = dice.between(1, 359) * 3.14159265358979323846 / 180;
+    for (Vec2& p : plan.outline) p = turned(p, angle);
+    for (Vec2& p : plan.cellar) p = turned(p, angle);
+  }
+  const int first = dice.between(0, static_cast<int>(plan.outline.size()) - 1);
+  std::rotate(plan.outline.begin(), plan.outline.begin() + first, plan.outline.end());
+  if (dice.chance(25)) std::reverse(plan.outline.begin(), plan.outline.end());
+  if (dice.chance(25)) std::reverse(plan.cellar.begin(), plan.cellar.end());
+  return plan;
+}
+
+void drawWalls(Dice& dice, Job& job) {
+  job.walls.cavity = dice.pick<double>({0.075, 0.1, 0.125, 0.15});
+  job.walls.insulation = dice.chance(50) ? job.walls.cavity : job.walls.cavity - 0.05;
+  job.walls.innerLeaf = dice.pick<double>({0.1, 0.14});
+  if (dice.chance(20)) job.walls.render = 0.02;
+}
+
+void drawStoreys(Dice& dice, Job& job) {
+  job.storeys.clear();
+  const std::vector<std::string> names{"Ground floor", "First floor", "Second floor"};
+  const int count = dice.pick<int>({1, 1, 1, 2, 2, 3});
+  const double height = dice.pick<double>({2.55, 2.7, 2.775, 2.85});
+  for (int i = 0; i < count; ++i) {
+    job.storeys.push_back({names[static_cast<size_t>(i)], std::round(i * height * 1000) / 1000});
+  }
+}
+
+// High enough that the outer leaf still covers the heads of the last storey's openings, however
+// steep the roof is.
+void drawRoof(Dice& dice, Job& job) {
+  job.roof.pitch = dice.pick<double>({15, 22.5, 30, 35, 40, 45, 50});
+  job.roof.eaves = dice.length(150, 500, 50);
+  job.roof.verge = dice.length(50, 200, 50);
+  const double drop = (job.walls.outerLeaf + job.walls.cavity) *
+                      std::tan(job.roof.pitch * 3.14159265358979323846 / 180);
+  const double needed = 2.1 + 0.15 + drop - job.roof.plateDepth;
+  if (needed > 2.3 || dice.chance(30)) {
+    job.walls.top = job.storeys.back().floor + std::ceil((needed + 0.075) / 0.075) * 0.075;
+  }
+}
+
+void drawGables(Dice& dice, Job& job) {
+  const size_t n = job.outline.size();
+  Outline outline = job.outline;
+  const bool clockwise = model::signedArea(outline) < 0;
+  const auto angle = [&](size_t i) {
+    const double seen = cornerAngle(outline, i);
+    return clockwise ? 360 - seen : seen;
+  };
+  size_t last = n;  // the last wall made a gable
+  for (size_t i = 0; i < n; ++i) {
+    const bool square = angle(i) < 120 && angle((i + 1) % n) < 120;
+    const bool neighbour = last + 1 == i || (i == n - 1 && last != n && !job.roof.edges.empty() &&
+                                             job.roof.edges[0].wall == model::nameOfWall(0, n));
+    if (!square || neighbour || !dice.chance(40)) continue;
+    job.roof.edges.push_back({model::nameOfWall(i, n), model::EavesKind::Gable});
+    last = i;
+  }
+}
+
+void drawOpenings(Dice& dice, Job& job) {
+  const size_t n = job.outline.size();
+  for (size_t wall = 0; wall < n; ++wall) {
+    const double length = edgeLength(job.outline, wall);
+    for (size_t storey = 0; storey < job.storeys.size(); ++storey) {
+      double s = dice.length(900, 2000);
+      while (dice.chance(60)) {
+        model::Opening opening;
+        opening.width = dice.pick<double>({0.685, 0.91, 1.36, 1.81, 2.26});
+        if (s + opening.width + 0.9 > length) break;
+        const bool door = storey == 0 && dice.chance(25);
+        opening.kind = door ? model::OpeningKind::Door : model::OpeningKind::Window;
+        if (storey == 0 && opening.width > 2) opening.kind = model::OpeningKind::Garage;
+        opening.name = (door ? "Door " : "Window ") + std::to_string(job.openings.size() + 1);
+        opening.wall = model::nameOfWall(wall, n);
+        opening.from = model::letterOfCorner(dice.chance(50) ? wall : (wall + 1) % n);
+        const bool fromStart = opening.from == model::letterOfCorner(wall);
+        opening.at = fromStart ? s : length - s - opening.width;
+        opening.at = std::round(opening.at * 1000) / 1000;
+        opening.storey = static_cast<int>(storey);
+        if (!door && opening.kind == model::OpeningKind::Window && dice.chance(30)) {
+          opening.sill =
+              std::round((job.storeys[storey].floor + dice.pick<double>({0.6, 0.9, 1.35})) * 1000) /
+              1000;
+        }
+        job.openings.push_back(opening);
+        s += opening.width + dice.length(450, 1800);
+      }
+    }
+  }
+}
+
+void drawFoundations(Dice& dice, Job& job) {
+  model::Foundations& f = job.foundations;
+  f.kind = dice.chance(35) ? model::FoundationKind::TrenchFill : model::FoundationKind::Strip;
+  f.width = dice.pick<double>({0.6, 0.65, 0.75});
+  f.width = std::max(f.width, job.walls.total() + 0.2);
+  const bool strip = f.kind == model::FoundationKind::Strip;
+  if (strip && dice.chance(50)) f.thickness = dice.pick<double>({0.2, 0.225, 0.3});
+  if (strip && dice.chance(25)) f.blinding = 0.05;
+  if (!strip || !dice.chance(50)) return;
+  f.thickness = dice.pick<double>({0.225, 0.3});
+  f.top = dice.pick<double>({-0.975, -1.05, -1.2});
+  if (!dice.chance(60)) return;
+  const size_t n = job.outline.size();
+  const size_t wall = static_cast<size_t>(dice.between(0, static_cast<int>(n) - 1));
+  model::FoundationStep step{model::nameOfWall(wall, n), 0, std::nullopt, *f.top - 0.225};
+  const double length = edgeLength(job.outline, wall);
+  if (length > 4 && dice.chance(60)) step.from = std::round(length / 2 * 100) / 100;
+  if (length > 6 && step.from == 0 && dice.chance(50)) step.to = std::round(length * 60) / 100;
+  f.steps.push_back(step);
+}
+
+void drawCellar(Dice& dice, Job& job, const Plan& plan) {
+  model::Cellar cellar;
+  if (!plan.cellar.empty() && dice.chance(70)) {
+    cellar.outline = plan.cellar;
+  }
+  cellar.floor = dice.pick<double>({-2.4, -2.525, -2.7});
+  cellar.wall = std::max(0.45, job.walls.total() + 0.05);
+  if (dice.chance(40)) cellar.toe = dice.pick<double>({0, 0.1, 0.3});
+  if (dice.chance(30)) job.ground.batter = dice.pick<double>({45, 60, 70});
+  job.cellar = cellar;
+}
+
+struct Extent {
+  Vec2 low{1e9, 1e9}, high{-1e9, -1e9};
+};
+
+Extent extentOf(const Outline& outline) {
+  Extent e;
+  for (const Vec2& p : outline) {
+    e.low = {std::min(e.low.x, p.x), std::min(e.low.y, p.y)};
+    e.high = {std::max(e.high.x, p.x), std::max(e.high.y, p.y)};
+  }
+  return e;
+}
+
+double toMm(double metres) { return std::round(metres * 1000) / 1000; }
+
+void drawSite(Dice& dice, Job& job) {
+  const Extent plan = extentOf(job.outline);
+  if (dice.chance(60)) {
+    const Vec2 fall{dice.real(-0.05, 0.05), dice.real(-0.05, 0.05)};
+    const int count = dice.between(4, 9);
+    double highest = -1e9;
+    for (int i = 0; i < count; ++i) {
+      const Vec2 at{toMm(dice.real(plan.low.x - 3, plan.high.x + 3)),
+                    toMm(dice.real(plan.low.y - 3, plan.high.y + 3))};
+      const double level = fall.x * at.x + fall.y * at.y + dice.real(-0.04, 0.04);
+      job.site.spots.push_back({at, level});
+      highest = std::max(highest, level);
+    }
+    for (model::SpotLevel& spot : job.site.spots) {
+      spot.level = toMm(spot.level - highest - 0.2);
+    }
+  }
+  const double margin = dice.real(9, 12);
+  const auto askew = [&] { return dice.real(0, 1.5); };
+  if (dice.chance(50)) {
+    job.site.boundary = {
+        {toMm(plan.low.x - margin - askew()), toMm(plan.low.y - margin - askew())},
+        {toMm(plan.high.x + margin + askew()), toMm(plan.low.y - margin - askew())},
+        {toMm(plan.high.x + margin + askew()), toMm(plan.high.y + margin + askew())},
+        {toMm(plan.low.x - margin - askew()), toMm(plan.high.y + margin + askew())}};
+  }
+  if (dice.chance(30)) job.site.benchMark = model::BenchMark{"Mark", {plan.low.x - 4, 0}, 0.2};
+  if (dice.chance(30)) {
+    const double x = plan.high.x + dice.real(4.5, 5.5);
+    job.site.buildings.push_back({"Wash house", model::BuildingKind::Existing,
+                                  rectangle(toMm(x), 1, toMm(x + 2.4), 4), 2.4, 0.5});
+  }
+  if (dice.chance(30)) {
+    const double x = plan.low.x - dice.real(14, 15);
+    job.site.buildings.push_back({"Next door", model::BuildingKind::Neighbour,
+                                  rectangle(toMm(x - 5), 0, toMm(x), 8), 5.2, 0.9});
+  }
+  if (dice.chance(30)) {
+    const Vec2 at = (plan.low + plan.high) * 0.5;
+    job.site.buildings.push_back({"Shed", model::BuildingKind::Demolish,
+                                  rectangle(toMm(at.x), toMm(at.y), toMm(at.x + 2), toMm(at.y + 3)),
+                                  2.1, 0.15});
+  }
+}
+
+Job drawJob(unsigned seed) {
+  Dice dice(seed);
+  Job job;
+  job.name = "Job " + std::to_string(seed);
+  if (seed == 0) {
+    job.outline = rectangle(0, 0, 6.74, 4.49);
+    return job;
+  }
+  const Plan plan = drawPlan(dice, seed);
+  job.outline = plan.outline;
+  drawWalls(dice, job);
+  drawStoreys(dice, job);
+  drawRoof(dice, job);
+  if (dice.chance(60)) drawGables(dice, job);
+  if (dice.chance(80)) drawOpenings(dice, job);
+  drawFoundations(dice, job);
+  const bool canCellar = !plan.cellar.empty() || dice.chance(30);
+  if (canCellar && dice.chance(40)) drawCellar(dice, job, plan);
+  if (dice.chance(30)) job.groundFloor.kind = model::GroundFloorKind::Suspended;
+  job.ground.topsoil = dice.pick<double>({0.1, 0.15, 0.2});
+  drawSite(dice, job);
+  if (dice.chance(30)) job.programme.start = "2027-04-12";
+  return job;
+}
+
+}  // namespace
+
+Job seededJob(unsigned seed) {
+  Job job = drawJob(seed);
+  // What was drawn fits together nearly always; when it does not, things are left out one by one
+  // until it does.
+  const std::vector<std::function<void(Job&)>> leaveOut{
+      [](Job& j) { j.roof.edges.clear(); }, [](Job& j) { j.foundations.steps.clear(); },
+      [](Job& j) { j.cellar.reset(); },     [](Job& j) { j.site.buildings.clear(); },
+      [](Job& j) { j.openings.clear(); },   [](Job& j) { j.site = {}; }};
+  for (const auto& change : leaveOut) {
+    if (!model::hasErrors(model::validateJob(job, "", {}))) return job;
+    change(job);
+  }
+  if (model::hasErrors(model::validateJob(job, "", {}))) job = drawJob(0);
+  return job;
+}
+
+}  // namespace test_support
