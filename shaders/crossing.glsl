@@ -1,3 +1,4 @@
+layout(triangles) in;
 in vec4 vAt[];
 
 // The line in which the plane crosses this triangle. Each end is worked out from the lower point to

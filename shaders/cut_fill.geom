@@ -1,5 +1,4 @@
 // Fans from one point in the plane: drawn an odd number of times, a pixel is inside.
-layout(triangles) in;
 layout(triangle_strip, max_vertices = 3) out;
 uniform vec3 uAnchor;
 out vec3 vPosition;

@@ -1,5 +1,4 @@
 // The outline of a cut face, in ink.
-layout(triangles) in;
 layout(triangle_strip, max_vertices = 4) out;
 uniform float uWidth;
 out vec3 vPosition;

@@ -1,5 +1,6 @@
 #include "tests/support/sample_model.h"
 
+#include <algorithm>
 #include <array>
 
 namespace support {
@@ -55,7 +56,7 @@ Placement at(StageKind stage, Vec3 direction = {0, 0, 0}, double low = 0, double
   return p;
 }
 
-void add(model::Works& works, Element e) {
+void put(model::Works& works, Element e) {
   e.underside = 1e9;
   e.top = -1e9;
   for (const Vec3& p : e.solid.points) {
@@ -72,18 +73,18 @@ void addGround(model::Works& works) {
   addBox(ground.solid, {-6, 3, -1}, {6, 6, 0});
   addBox(ground.solid, {-6, -3, -1}, {-4, 3, 0});
   addBox(ground.solid, {4, -3, -1}, {6, 3, 0});
-  add(works, ground);
+  put(works, ground);
   Element spoil = thing("spoil", ElementKind::Spoil, Material::Earth, at(StageKind::Existing));
   addBox(spoil.solid, {-4, -3, -1}, {4, 3, 0});
   spoil.removed = at(StageKind::TrenchDig, {0, 0, -1}, 0, 1);
-  add(works, spoil);
+  put(works, spoil);
 }
 
 void addWall(model::Works& works, const char* name, Vec3 low, Vec3 high) {
   Element wall = thing(name, ElementKind::OuterLeaf, Material::Brick,
                        at(StageKind::WallsBelowDampCourse, {0, 0, 1}, low.z, high.z));
   addBox(wall.solid, low, high);
-  add(works, wall);
+  put(works, wall);
 }
 
 }  // namespace
@@ -105,7 +106,7 @@ model::Model sampleModel() {
   Element concrete =
       thing("concrete", ElementKind::Foundation, Material::Concrete, at(StageKind::FoundationPour));
   addBox(concrete.solid, {-4, -3, -1}, {4, 3, -0.5});
-  add(m.works, concrete);
+  put(m.works, concrete);
   addWall(m.works, "south wall", {-4, -3, -0.5}, {4, -2.7, 2.5});
   addWall(m.works, "north wall", {-4, 2.7, -0.5}, {4, 3, 2.5});
   addWall(m.works, "west wall", {-4, -2.7, -0.5}, {-3.7, 2.7, 2.5});
@@ -113,12 +114,12 @@ model::Model sampleModel() {
   Element roof =
       thing("roof", ElementKind::RoofCovering, Material::Tile, at(StageKind::RoofCovering));
   addBox(roof.solid, {-4, -3, 2.5}, {4, 3, 2.7});
-  add(m.works, roof);
+  put(m.works, roof);
   Element pole =
       thing("pole", ElementKind::Scaffold, Material::Steel, at(StageKind::WallsBelowDampCourse));
   addBox(pole.solid, {5, -5, 0}, {5.2, -4.8, 3});
   pole.removed = at(StageKind::StrikeScaffold);
-  add(m.works, pole);
+  put(m.works, pole);
   return m;
 }
 

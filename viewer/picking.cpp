@@ -1,0 +1,122 @@
+#include "viewer/picking.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <glm/geometric.hpp>
+
+#include "viewer/draw_list.h"
+#include "viewer/triangle_tree.h"
+
+namespace viewer {
+
+namespace {
+
+float heightOver(const glm::vec4& plane, const glm::vec3& p) {
+  return glm::dot(glm::vec3(plane), p) + plane.w;
+}
+
+// Where the ray crosses from the gone side of the plane to the kept one; negative: nowhere ahead.
+float entry(const Ray& ray, const glm::vec4& plane) {
+  const float speed = glm::dot(glm::vec3(plane), ray.direction);
+  if (speed >= 0) return -1;
+  return -heightOver(plane, ray.from) / speed;
+}
+
+// The nearest point to p on the line from a to b.
+glm::vec3 nearestOn(const glm::vec3& a, const glm::vec3& b, const glm::vec3& p) {
+  const glm::vec3 along = b - a;
+  const float square = glm::dot(along, along);
+  if (square == 0) return a;
+  return a + along * std::clamp(glm::dot(p - a, along) / square, 0.0f, 1.0f);
+}
+
+}  // namespace
+
+struct Picker::Impl {
+  explicit Impl(const Scene& s)
+      : scene(s),
+        tree(s.indices, s.vertices.empty() ? nullptr : &s.vertices[0].position, sizeof(Vertex)) {}
+
+  const Vertex& vertexOf(std::uint32_t triangle) const {
+    return scene.vertices[scene.indices[triangle * 3]];
+  }
+  bool stands(const ElementRange& range, const glm::vec3& p, const Frame& frame) const {
+    const auto time = static_cast<float>(frame.time);
+    if (time < range.placed.at(p) || time >= range.removed.at(p)) return false;
+    return !frame.section.on || heightOver(frame.section.plane, p) <= 0;
+  }
+  Pick cutBefore(const TriangleHit& hit, const Ray& ray, const Frame& frame) const;
+
+  const Scene& scene;
+  TriangleTree tree;
+};
+
+// The ray met the inside of a thing first: it came in through the last of the faces that time or
+// the section has cut.
+Pick Picker::Impl::cutBefore(const TriangleHit& hit, const Ray& ray, const Frame& frame) const {
+  Pick pick;
+  pick.element = vertexOf(hit.triangle).element;
+  const ElementRange& range = scene.elements[pick.element];
+  const auto consider = [&](glm::vec4 plane) {
+    const float along = entry(ray, plane);
+    if (along <= pick.along || along > hit.along) return;
+    pick.along = along;
+    pick.normal = glm::normalize(glm::vec3(plane));
+  };
+  if (frame.section.on) consider(frame.section.plane);
+  const auto moving = [&](const Growth& g) {
+    return g.moves() && frame.time > g.from && frame.time < g.to;
+  };
+  if (moving(range.placed))
+    consider(glm::vec4(range.placed.direction, -range.placed.frontAt(frame.time)));
+  if (moving(range.removed))
+    consider(-glm::vec4(range.removed.direction, -range.removed.frontAt(frame.time)));
+  pick.point = ray.from + ray.direction * pick.along;
+  return pick;
+}
+
+Picker::Picker(const Scene& scene) : impl_(std::make_unique<Impl>(scene)) {}
+Picker::~Picker() = default;
+
+std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
+  const TriangleHit hit = impl_->tree.nearest(ray, [&](const TriangleHit& h) {
+    const ElementRange& range = impl_->scene.elements[impl_->vertexOf(h.triangle).element];
+    if (frame.seeThroughGround && range.soil) return false;
+    return standsAt(range, frame.time) &&
+           impl_->stands(range, ray.from + ray.direction * h.along, frame);
+  });
+  if (hit.along < 0) return std::nullopt;
+  if (hit.backFace) {
+    Pick pick = impl_->cutBefore(hit, ray, frame);
+    if (pick.along > 0) return pick;
+  }
+  const Vertex& v = impl_->vertexOf(hit.triangle);
+  return Pick{v.element, ray.from + ray.direction * hit.along, v.normal, hit.along};
+}
+
+Snap Picker::snap(const Pick& pick, float reach) const {
+  Snap snap;
+  snap.point = pick.point;
+  if (pick.element >= impl_->scene.elements.size()) return snap;
+  const ElementRange& range = impl_->scene.elements[pick.element];
+  float nearestCorner = reach, nearestEdge = reach;
+  glm::vec3 corner(0), edge(0);
+  for (std::uint32_t i = 0; i + 1 < range.edgeCount; i += 2) {
+    const glm::vec3& a = impl_->scene.edges[range.firstEdge + i].position;
+    const glm::vec3& b = impl_->scene.edges[range.firstEdge + i + 1].position;
+    for (const glm::vec3& p : {a, b}) {
+      const float d = glm::distance(p, pick.point);
+      if (d < nearestCorner) nearestCorner = d, corner = p;
+    }
+    const glm::vec3 on = nearestOn(a, b, pick.point);
+    const float d = glm::distance(on, pick.point);
+    if (d < nearestEdge) nearestEdge = d, edge = on;
+  }
+  // A corner within reach is what was meant, although an edge is always nearer.
+  if (nearestCorner < reach) return {SnapKind::Corner, corner};
+  if (nearestEdge < reach) return {SnapKind::Edge, edge};
+  return snap;
+}
+
+}  // namespace viewer
