@@ -1,0 +1,159 @@
+#include "model/works/leaf_plan.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "model/works/gable_profile.h"
+
+namespace model {
+
+namespace {
+
+constexpr double kOnLevel = 1e-3;  // metres
+constexpr double kPier = 0.010;    // a narrower one is not built
+
+// Lintels: 150 mm bearing each end (check M20), two brick courses high (common practice, no
+// source).
+constexpr double kBearing = 0.150;
+constexpr double kLintelHeight = 0.150;
+constexpr double kThinnest = 0.020;
+
+double leafThickness(const WallBuildUp& walls, LeafSide side) {
+  return side == LeafSide::Outer ? walls.outerLeaf : walls.innerLeaf;
+}
+
+std::optional<Lift> liftWithTop(const SettingOut& settingOut, double level) {
+  for (const Lift& lift : settingOut.lifts) {
+    if (std::fabs(lift.top - level) < kOnLevel) return lift;
+  }
+  return std::nullopt;
+}
+
+// When the lintel is laid; nothing when there is no wall at its level.
+bool chooseStage(const SettingOut& settingOut, const LeafPlan& plan, LintelPlan& lintel) {
+  const BuiltOpening& opening = settingOut.openings[lintel.opening];
+  const double head = opening.head;
+  const auto common = settingOut.levels.commonHead[static_cast<size_t>(opening.storey)];
+  if (common && std::fabs(*common - head) < kOnLevel && liftWithTop(settingOut, head) &&
+      liftWithTop(settingOut, head)->storey == opening.storey && head < plan.levelTop + kOnLevel) {
+    lintel.stage = {StageKind::Lintels, opening.storey, 0};
+    lintel.ownStage = true;
+    return true;
+  }
+  if (head >= plan.levelTop - kOnLevel) {
+    lintel.stage = {StageKind::Gables, 0, 0};
+    return settingOut.walls[plan.wall].eaves == EavesKind::Gable;
+  }
+  for (const Lift& lift : settingOut.lifts) {
+    if (head < lift.bottom - kOnLevel || head >= lift.top - kOnLevel) continue;
+    lintel.stage = {StageKind::RunIn, lift.storey, lift.number};
+    return true;
+  }
+  return false;
+}
+
+// Bearings shrink where there is no pier for them: a neighbour at the same height gets half.
+Rect lintelRect(const SettingOut& settingOut, const LeafPlan& plan, size_t index) {
+  const BuiltOpening& opening = settingOut.openings[index];
+  Rect rect{opening.s0 - kBearing, opening.head, opening.s1 + kBearing,
+            opening.head + kLintelHeight};
+  for (size_t i = 0; i < settingOut.openings.size(); ++i) {
+    const BuiltOpening& other = settingOut.openings[i];
+    if (i == index || other.wall != opening.wall) continue;
+    // Over this opening: the lintel stays under the other's sill.
+    if (other.s0 < rect.s1 && other.s1 > rect.s0 && other.sill >= opening.head - kOnLevel) {
+      rect.z1 = std::min(rect.z1, other.sill);
+    }
+    if (other.sill > rect.z1 || other.head + kLintelHeight < rect.z0) continue;
+    if (other.s0 >= opening.s1) rect.s1 = std::min(rect.s1, (opening.s1 + other.s0) / 2);
+    if (other.s1 <= opening.s0) rect.s0 = std::max(rect.s0, (opening.s0 + other.s1) / 2);
+  }
+  rect.s0 = std::max(rect.s0, plan.layer.from);
+  rect.s1 = std::min(rect.s1, plan.layer.to);
+  // No slip of wall beside a lintel that almost reaches the end.
+  if (rect.s0 < plan.layer.from + kPier) rect.s0 = plan.layer.from;
+  if (rect.s1 > plan.layer.to - kPier) rect.s1 = plan.layer.to;
+  return rect;
+}
+
+void planLintels(const SettingOut& settingOut, const std::vector<FacePair>& slope, LeafPlan& plan) {
+  const bool gable = settingOut.walls[plan.wall].eaves == EavesKind::Gable;
+  for (size_t i = 0; i < settingOut.openings.size(); ++i) {
+    if (settingOut.openings[i].wall != plan.wall) continue;
+    LintelPlan lintel;
+    lintel.opening = i;
+    lintel.rect = lintelRect(settingOut, plan, i);
+    const double limit =
+        gable ? lowestBetween(slope, lintel.rect.s0, lintel.rect.s1) - kThinnest : plan.levelTop;
+    lintel.rect.z1 = std::min(lintel.rect.z1, limit);
+    if (lintel.rect.z1 - lintel.rect.z0 < kThinnest || lintel.rect.empty()) continue;
+    if (chooseStage(settingOut, plan, lintel)) plan.lintels.push_back(lintel);
+  }
+}
+
+}  // namespace
+
+const char* nameOf(LeafSide side) { return side == LeafSide::Outer ? "outer leaf" : "inner leaf"; }
+
+std::vector<Rect> LeafPlan::cuts() const {
+  std::vector<Rect> all = openings;
+  for (const LintelPlan& lintel : lintels) all.push_back(lintel.rect);
+  return all;
+}
+
+std::vector<Rect> openingsIn(const SettingOut& settingOut, const WallLayer& layer, size_t wall) {
+  std::vector<Rect> rects;
+  for (const BuiltOpening& opening : settingOut.openings) {
+    if (opening.wall != wall) continue;
+    Rect r{opening.s0, opening.sill, opening.s1, opening.head};
+    if (r.s0 < layer.from + kPier) r.s0 = layer.from - 1;
+    if (r.s1 > layer.to - kPier) r.s1 = layer.to + 1;
+    if (!r.empty()) rects.push_back(r);
+  }
+  return rects;
+}
+
+double levelTopOf(const Job& job, const SettingOut& settingOut, const WallLayer& layer, size_t wall,
+                  bool wholeCourses) {
+  constexpr double kClear = 0.005;  // a slope that begins nearer to a course begins on the next
+  const Levels& levels = settingOut.levels;
+  double top = levels.wallTop;
+  if (wholeCourses) {
+    top = levels.outerLeafTop;
+  } else {
+    top = std::min(top, levels.eavesUnderside + layer.outer * settingOut.tanPitch);
+  }
+  if (settingOut.walls[wall].eaves == EavesKind::Gable) {
+    const double slope = lowestOf(rafterLineOn(settingOut, layer)) - kClear;
+    const double course = job.walls.course();
+    while (top > slope) top -= course;
+  }
+  return top;
+}
+
+LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side) {
+  const WallBuildUp& walls = job.walls;
+  const double outer = side == LeafSide::Outer ? 0 : walls.outerLeaf + walls.cavity;
+  LeafPlan plan;
+  plan.wall = wall;
+  plan.side = side;
+  plan.layer = layerOf(settingOut, wall, outer, outer + leafThickness(walls, side));
+  if (plan.layer.empty()) return plan;
+  plan.levelTop = levelTopOf(job, settingOut, plan.layer, wall, side == LeafSide::Outer);
+  plan.openings = openingsIn(settingOut, plan.layer, wall);
+  planLintels(settingOut, rafterLineOn(settingOut, plan.layer), plan);
+  return plan;
+}
+
+std::string openingLabel(const SettingOut& settingOut, size_t opening) {
+  const auto bare = [&](size_t i) {
+    const std::string& name = settingOut.openings[i].name;
+    return name.empty() ? "Opening " + std::to_string(i + 1) : name;
+  };
+  int earlier = 0;
+  for (size_t i = 0; i < opening; ++i) earlier += bare(i) == bare(opening) ? 1 : 0;
+  return earlier == 0 ? bare(opening) : bare(opening) + " (" + std::to_string(earlier + 1) + ")";
+}
+
+}  // namespace model

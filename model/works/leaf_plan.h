@@ -1,0 +1,50 @@
+// What is left out of a leaf: openings, and the lintels over them.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/job/job.h"
+#include "model/settingout/setting_out.h"
+#include "model/works/element.h"
+#include "model/works/wall_layer.h"
+
+namespace model {
+
+enum class LeafSide { Outer, Inner };
+
+struct LintelPlan {
+  size_t opening = 0;  // into SettingOut::openings
+  Rect rect;           // in the leaf's elevation
+  StageKey stage;
+  bool ownStage = false;  // laid in Lintels, when a lift is complete; else while its lift rises
+};
+
+// One leaf of one wall: its layer, how far up it stands level, its holes.
+struct LeafPlan {
+  size_t wall = 0;
+  LeafSide side = LeafSide::Outer;
+  WallLayer layer;
+  double levelTop = 0;  // to here all along; a gable goes on above
+  std::vector<Rect> openings;
+  std::vector<LintelPlan> lintels;
+
+  std::vector<Rect> cuts() const;  // openings and lintels
+};
+
+LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side);
+
+// The openings of a wall as holes in one of its layers. One that comes within 10 mm of the layer's
+// end takes the end with it.
+std::vector<Rect> openingsIn(const SettingOut& settingOut, const WallLayer& layer, size_t wall);
+
+// The level to which a layer of a wall stands level all along: at hips under the rafters, at a
+// gable where the slope begins.
+double levelTopOf(const Job& job, const SettingOut& settingOut, const WallLayer& layer, size_t wall,
+                  bool wholeCourses);
+
+const char* nameOf(LeafSide side);  // "outer leaf"
+// An opening's name for people and ids, unique in the job: "Kitchen window", "Window 3".
+std::string openingLabel(const SettingOut& settingOut, size_t opening);
+
+}  // namespace model

@@ -1,0 +1,53 @@
+// Lintels: one over each opening in each leaf.
+#include <algorithm>
+
+#include "model/works/leaf_plan.h"
+#include "model/works/parts.h"
+#include "model/works/wall_names.h"
+
+namespace model {
+
+namespace {
+
+// Laid in a stage of their own they come one after another; otherwise they rise with the wall.
+Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
+  if (lintel.ownStage) {
+    const double count = static_cast<double>(settingOut.openings.size());
+    return whole(lintel.stage, static_cast<double>(lintel.opening) / count);
+  }
+  if (lintel.stage.kind == StageKind::Gables) {
+    return upward(lintel.stage, settingOut.levels.outerLeafTop, settingOut.levels.ridge);
+  }
+  for (const Lift& lift : settingOut.lifts) {
+    if (lift.storey == lintel.stage.storey && lift.number == lintel.stage.lift) {
+      return upward(lintel.stage, lift.bottom, lift.top);
+    }
+  }
+  return whole(lintel.stage);
+}
+
+}  // namespace
+
+void buildLintels(const Job& job, const SettingOut& settingOut, Works& works) {
+  for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
+    const WallLine& line = settingOut.walls[wall];
+    for (const LeafSide side : {LeafSide::Outer, LeafSide::Inner}) {
+      const LeafPlan plan = leafPlan(job, settingOut, wall, side);
+      for (const LintelPlan& lintel : plan.lintels) {
+        const std::string over = openingLabel(settingOut, lintel.opening);
+        Element element;
+        element.id = layerId(line, nameOf(side)) + "/lintel over " + over;
+        element.name = "Lintel over " + over + ", " + nameOf(side);
+        element.kind = ElementKind::Lintel;
+        element.material = Material::Concrete;
+        element.solid = plan.layer.solid(fromRectangles({lintel.rect}, {}));
+        element.quantity = {1, Unit::Each};
+        element.placed = placementOf(settingOut, lintel);
+        element.wall = line.name;
+        add(works, std::move(element));
+      }
+    }
+  }
+}
+
+}  // namespace model

@@ -1,0 +1,26 @@
+// The stepped-back corners that a bricklayer raises before the wall between them.
+#pragma once
+
+#include <vector>
+
+#include "model/works/leaf_plan.h"
+
+namespace model {
+
+struct Racking {
+  double unitLength = 0.225;  // brick or block with its joint
+  double unitHeight = 0.075;
+  double datum = 0;  // level of a whole course
+};
+
+// The corner's rectangles, one a course, in a lift from z0 to z1: a unit long at the top and half a
+// unit longer each course down, over at most two fifths of the leaf, and never past `limit`, the
+// length of wall free of openings. Empty when there is no room for a corner.
+std::vector<Rect> rackedCorner(const WallLayer& layer, bool atStart, double limit, double z0,
+                               double z1, const Racking& racking);
+
+// The length of leaf from its start (or end) that is free of holes between two levels. Lintels
+// that are laid before the lift goes up do not count.
+double freeLength(const LeafPlan& plan, bool fromStart, double z0, double z1);
+
+}  // namespace model

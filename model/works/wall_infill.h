@@ -1,0 +1,28 @@
+// What goes between the leaves, and what both leaves stand on.
+#pragma once
+
+#include <vector>
+
+#include "model/settingout/setting_out.h"
+#include "model/works/element.h"
+#include "model/works/wall_layer.h"
+
+namespace model {
+
+inline constexpr double kDampCourseThickness = 0.002;
+
+// Lean concrete in the cavity, from the foundation to 225 mm under the damp course (check M16: NHBC
+// Good Craftsmanship Guide, brickwork) and not above the ground.
+void buildCavityFill(const Job& job, const SettingOut& settingOut, size_t wall, Works& works);
+// Boards against the inner leaf, lift by lift and up the gables.
+void buildCavityInsulation(const Job& job, const SettingOut& settingOut, size_t wall, Works& works);
+
+// The elevation of a layer from the concrete that the wall stands on, with its steps, to `top`.
+std::vector<Rect> aboveConcrete(const SettingOut& settingOut, const WallLayer& layer, size_t wall,
+                                double top);
+// The lowest top of concrete under any wall.
+double lowestConcrete(const SettingOut& settingOut);
+// Where the cavity insulation begins.
+double insulationBottom(const SettingOut& settingOut);
+
+}  // namespace model

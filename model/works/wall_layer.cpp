@@ -1,0 +1,66 @@
+#include "model/works/wall_layer.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <glm/geometric.hpp>
+
+namespace model {
+
+namespace {
+
+constexpr double kAtEnd = 2e-6;  // metres: booleans are worked on a grid of one micrometre
+
+// Where the mitre of two walls lies, `inward` metres in, along the wall that leaves the corner.
+double mitre(const WallLine& before, const WallLine& after, double inward) {
+  const double turned = 1 + glm::dot(before.outward, after.outward);
+  return -inward * glm::dot(before.outward + after.outward, after.along) / turned;
+}
+
+}  // namespace
+
+WallLayer layerOf(const SettingOut& settingOut, size_t wall, double outer, double inner) {
+  const auto& walls = settingOut.walls;
+  const size_t n = walls.size();
+  const WallLine &line = walls[wall], &before = walls[(wall + n - 1) % n],
+                 &after = walls[(wall + 1) % n];
+  // The next wall's mitre, measured along it, lies as far before this wall's end.
+  WallLayer layer;
+  layer.wall = &line;
+  layer.outer = outer;
+  layer.inner = inner;
+  layer.startFront = mitre(before, line, outer);
+  layer.startBack = mitre(before, line, inner);
+  layer.endFront = line.length - mitre(line, after, outer);
+  layer.endBack = line.length - mitre(line, after, inner);
+  layer.from = std::max(layer.startFront, layer.startBack);
+  layer.to = std::min(layer.endFront, layer.endBack);
+  return layer;
+}
+
+FacePair WallLayer::through(const Vec2& point) const {
+  if (std::fabs(point.x - from) < kAtEnd) return {{startFront, point.y}, {startBack, point.y}};
+  if (std::fabs(point.x - to) < kAtEnd) return {{endFront, point.y}, {endBack, point.y}};
+  return {point, point};
+}
+
+Solid WallLayer::solid(const Region& elevation, const std::vector<FacePair>& places) const {
+  std::vector<Vec3> front, back;
+  for (const FacePair& place : places) {
+    front.push_back({wall->at(place.front.x, outer), place.front.y});
+    back.push_back({wall->at(place.back.x, inner), place.back.y});
+  }
+  return panel(elevation, front, back);
+}
+
+Solid WallLayer::solid(const Regions& elevation) const {
+  Solid all;
+  for (const Region& region : elevation) {
+    std::vector<FacePair> places;
+    for (const Vec2& p : regionPoints(region)) places.push_back(through(p));
+    all.append(solid(region, places));
+  }
+  return all;
+}
+
+}  // namespace model

@@ -1,0 +1,22 @@
+// How walls, storeys and lifts are named in ids and to people.
+#pragma once
+
+#include <string>
+
+#include "model/job/job.h"
+#include "model/settingout/setting_out.h"
+
+namespace model {
+
+// "wall A-B/outer leaf": the beginning of the id of everything in one layer of a wall.
+std::string layerId(const WallLine& wall, const std::string& layer);
+// "Wall A-B, outer leaf".
+std::string layerName(const WallLine& wall, const std::string& layer);
+// "storey 0/lift 2".
+std::string liftId(const Lift& lift);
+// "lift 2", or "first floor lift 2" where there is more than one storey.
+std::string liftName(const Job& job, const Lift& lift);
+// "First floor" to "first floor"; names that begin with two capitals keep them.
+std::string inSentence(const std::string& name);
+
+}  // namespace model
