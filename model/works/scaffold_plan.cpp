@@ -1,0 +1,100 @@
+#include "model/works/scaffold_plan.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include <glm/geometric.hpp>
+
+#include "model/works/wall_layer.h"
+
+namespace model {
+
+namespace {
+
+// From the trade brief: reach and lift heights; common practice, no source.
+constexpr double kFromGround = 1.200;
+constexpr double kReach = 1.000;
+constexpr double kUnderWork = 0.150;  // boards under the bed that is laid first from them
+constexpr double kClearOfFace = 0.300;
+constexpr double kClearOfEaves = 0.150;
+constexpr double kOutside = 0.150;  // room outside the outer row
+constexpr double kShortest = 0.600;
+
+Bounds boundsOf(const Polygon& polygon) {
+  Bounds b;
+  for (const Vec2& p : polygon) b.add({p, 0});
+  return b;
+}
+
+bool apart(const Bounds& a, const Bounds& b) {
+  return a.high.x < b.low.x || b.high.x < a.low.x || a.high.y < b.low.y || b.high.y < a.low.y;
+}
+
+bool overlap(const Polygon& a, const Polygon& b) {
+  return !apart(boundsOf(a), boundsOf(b)) && area(intersect({{a, {}}}, {{b, {}}})) > 1e-4;
+}
+
+Polygon anticlockwise(Polygon polygon) {
+  if (signedArea(polygon) < 0) std::reverse(polygon.begin(), polygon.end());
+  return polygon;
+}
+
+}  // namespace
+
+ScaffoldRows scaffoldRows(const Job& job) {
+  ScaffoldRows rows;
+  const double overhang = std::max(job.roof.eaves, job.roof.verge);
+  rows.inner = std::max(kClearOfFace, overhang + kClearOfEaves) + kTube / 2;
+  rows.outer =
+      rows.inner + kTube + 2 * kBoardGap + kBoards * kBoardWidth + (kBoards - 1) * kBoardGap;
+  return rows;
+}
+
+std::vector<Platform> platforms(const Job& job, const SettingOut& settingOut) {
+  std::vector<Platform> all;
+  const double pitchCos = std::cos(job.roof.pitch * std::numbers::pi / 180);
+  const double thickness = (job.roof.rafterDepth + job.roof.covering) / pitchCos;
+  const double underEaves = settingOut.levels.eaves - thickness;
+  for (const Lift& lift : settingOut.lifts) {
+    if (lift.bottom - settingOut.levels.groundLow <= kFromGround) continue;
+    const double level = lift.bottom - kUnderWork;
+    if (!all.empty() && level - all.back().level < kReach) continue;
+    Platform platform;
+    platform.lift = lift;
+    platform.level = level;
+    platform.first = all.empty();
+    platform.previous = all.empty() ? 0 : all.back().level + kStandardOver;
+    platform.insideBoards = level < underEaves - 0.050;
+    all.push_back(platform);
+  }
+  return all;
+}
+
+std::vector<bool> wallsWithRoom(const Job& job, const SettingOut& settingOut,
+                                const ScaffoldRows& rows) {
+  const size_t n = settingOut.walls.size();
+  std::vector<bool> room(n, false);
+  std::vector<Polygon> bands(n);
+  std::vector<Polygon> obstacles;
+  for (const StandingBuilding& building : job.site.buildings) {
+    if (building.kind != BuildingKind::Demolish)
+      obstacles.push_back(anticlockwise(building.outline));
+  }
+  for (size_t i = 0; i < n; ++i) {
+    const WallLayer layer = layerOf(settingOut, i, -(rows.outer + kOutside), -1e-3);
+    if (layer.to - layer.from < kShortest) continue;
+    const WallLine& wall = settingOut.walls[i];
+    const Polygon band{wall.at(layer.startFront, layer.outer), wall.at(layer.endFront, layer.outer),
+                       wall.at(layer.endBack, layer.inner), wall.at(layer.startBack, layer.inner)};
+    bool fits = !overlap(band, settingOut.outline);
+    for (const Polygon& other : obstacles) fits = fits && !overlap(band, other);
+    for (size_t j = 0; j < i; ++j) fits = fits && !(room[j] && overlap(band, bands[j]));
+    fits = fits && area(subtract({{band, {}}}, {{settingOut.terrain.boundary, {}}})) < 1e-4;
+    room[i] = fits;
+    bands[i] = band;
+  }
+  return room;
+}
+
+}  // namespace model
