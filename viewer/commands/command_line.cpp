@@ -1,0 +1,188 @@
+#include "viewer/commands/command_line.h"
+
+#include <CLI/CLI.hpp>
+#include <filesystem>
+#include <functional>
+#include <iostream>
+
+#include "viewer/commands/example_job.h"
+#include "viewer/commands/file_commands.h"
+#include "viewer/commands/output.h"
+#include "viewer/commands/picture_command.h"
+#include "viewer/commands/picture_options.h"
+#include "viewer/commands/table_commands.h"
+#include "viewer/commands/walkthrough_command.h"
+
+#if __has_include("viewer/app.h")
+#include "viewer/app.h"
+#else
+namespace viewer {
+__attribute__((weak)) int runWindow(const std::string& jobPath);
+}
+#endif
+
+namespace viewer {
+namespace {
+
+constexpr const char* kExitCodes =
+    "Exit status: 0 well (warnings too), 1 problems in the job or a file that could not be\n"
+    "written, 2 a wrong command line, 3 no OpenGL 3.3 to draw with. Problems go to standard\n"
+    "error as file:line:column: what is wrong; what would be right.";
+
+// What the chosen command does; set when its options are read.
+using Action = std::function<int()>;
+
+// A command's examples, below its options.
+void examples(CLI::App* command, const std::string& lines) {
+  command->footer("Examples:\n" + lines);
+}
+
+CLI::App* jobCommand(CLI::App& app, const char* name, const char* does, std::string& job) {
+  CLI::App* command = app.add_subcommand(name, does);
+  command->add_option("job", job, "the job file, JOB.toml")->required()->type_name("JOB");
+  return command;
+}
+
+using RunTable = int (*)(const TableOptions&);
+
+CLI::App* addTable(CLI::App& app, const char* name, const char* does, RunTable run,
+                   TableOptions& options, Action& action) {
+  CLI::App* command = jobCommand(app, name, does, options.job);
+  CLI::Option* csv = command->add_flag_callback(
+      "--csv", [&] { options.style = model::TableStyle::Csv; }, "as CSV, for a spreadsheet");
+  command
+      ->add_flag_callback(
+          "--json", [&] { options.style = model::TableStyle::Json; }, "as JSON, for a program")
+      ->excludes(csv);
+  command->callback(
+      [&options, &action, run] { action = [&options, run] { return run(options); }; });
+  const std::string line = std::string("  stringcourse ") + name;
+  examples(command, line + " house.toml\n" + line + " house.toml --csv > " + name + ".csv\n");
+  return command;
+}
+
+void addTables(CLI::App& app, TableOptions& options, Action& action) {
+  addTable(app, "check", "Say everything that is wrong with a job", runCheck, options, action);
+  addTable(app, "levels", "The schedule of levels", runLevels, options, action);
+  CLI::App* takeoff =
+      addTable(app, "takeoff", "Quantities, and what to order", runTakeoff, options, action);
+  takeoff->add_flag("--by-stage", options.byStage, "the same, stage by stage");
+  addTable(app, "stages", "The programme: every stage, its days and what it waits for", runStages,
+           options, action);
+}
+
+void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
+  CLI::App* command = jobCommand(app, "picture", "One moment of the job as a PNG", options.job);
+  command->add_option("--stage", options.stage,
+                      "the stage, by id, number or name (see `stages`); default: the last");
+  command->add_option("--at", options.at, "how far into it, 0 to 1; default: 1, its end");
+  command->add_option("--view", options.view, "from where: " + viewNames())->capture_default_str();
+  command->add_option("--size", options.size, "WIDTHxHEIGHT in pixels")->capture_default_str();
+  command
+      ->add_option("--show", options.show, "what is laid over it, with commas: " + overlayNames())
+      ->capture_default_str();
+  command->add_option("--section", options.section,
+                      "cut: the side to take away (north, south, east, west), or x=3.5, y=2");
+  command->add_flag("--see-through", options.seeThrough, "the ground as if it were glass");
+  command->add_option("--out", options.out, "the file to write")->required()->type_name("FILE.png");
+  command->callback([&] { action = [&options] { return runPicture(options); }; });
+  examples(command,
+           "  stringcourse picture house.toml --out house.png\n"
+           "  stringcourse picture house.toml --stage dig-trenches --at 0.5 --view south-east \\\n"
+           "      --show lines,levels,corners --size 1920x1080 --out trenches.png\n"
+           "  stringcourse picture house.toml --stage 12 --section south --out cut.png\n");
+}
+
+struct FileOptions {
+  std::string job, out;
+};
+
+void addFiles(CLI::App& app, FileOptions& share, FileOptions& fresh, WalkthroughCommand& walk,
+              Action& action) {
+  CLI::App* command = jobCommand(
+      app, "share", "The building, stage by stage, as a GLB that others can open", share.job);
+  command->add_option("--out", share.out, "the file to write")->required()->type_name("FILE.glb");
+  command->callback([&] { action = [&share] { return runShare(share.job, share.out); }; });
+  examples(command, "  stringcourse share house.toml --out house.glb\n");
+
+  command = jobCommand(app, "walkthrough",
+                       "A picture of every stage, the tables and the GLB, into a folder", walk.job);
+  command->add_option("--out", walk.out, "the folder, made if need be")->capture_default_str();
+  command->add_option("--view", walk.view, "from where: " + viewNames())->capture_default_str();
+  command->add_option("--size", walk.size, "WIDTHxHEIGHT in pixels")->capture_default_str();
+  command->callback([&] { action = [&walk] { return runWalkthrough(walk); }; });
+  examples(command, "  stringcourse walkthrough house.toml --out house-pictures\n");
+
+  command = app.add_subcommand("new", "A commented job file to start from");
+  command->add_option("file", fresh.out, "the file to write; must not be there yet")
+      ->required()
+      ->type_name("FILE.toml");
+  command->callback([&] { action = [&fresh] { return runNew(fresh.out); }; });
+  examples(command, "  stringcourse new house.toml\n");
+}
+
+// A word that is no file and looks like none is a mistyped command.
+bool looksLikeCommand(const std::string& word) {
+  std::error_code ignored;
+  return word.find_first_of("./\\") == std::string::npos && !std::filesystem::exists(word, ignored);
+}
+
+int openWindow(const std::string& job, const CLI::App& app) {
+  if (!job.empty() && looksLikeCommand(job)) {
+    std::string names;
+    for (const CLI::App* command : app.get_subcommands({})) names += " " + command->get_name();
+    return wrongUsage("there is no command \"" + job +
+                      "\" and no job file of that name; commands:" + names);
+  }
+  const std::string path = job.empty() ? exampleJob() : job;
+  if (path.empty()) return wrongUsage("name a job file, or make one: stringcourse new house.toml");
+  return runWindow(path);
+}
+
+int parse(CLI::App& app, int argc, const char* const* argv) {
+  try {
+    app.parse(argc, argv);
+    return kWell;
+  } catch (const CLI::Success& success) {  // help or version
+    app.exit(success);
+    return -1;
+  } catch (const CLI::ParseError& error) {
+    app.exit(error, std::cout, std::cerr);
+    return kUsage;
+  }
+}
+
+}  // namespace
+
+int runCommandLine(int argc, const char* const* argv) {
+  CLI::App app{
+      "Stringcourse: a masonry job from its drawing's numbers, seen rising stage by stage"};
+  app.name("stringcourse");
+  app.set_version_flag("--version", "stringcourse " STRINGCOURSE_VERSION);
+  app.require_subcommand(0, 1);
+  app.footer(std::string("Examples:\n"
+                         "  stringcourse                     open the example job\n"
+                         "  stringcourse house.toml          open a job in the window\n"
+                         "  stringcourse check house.toml    say what is wrong with it\n"
+                         "  stringcourse COMMAND --help      more about a command\n\n") +
+             kExitCodes);
+  std::string job;
+  app.add_option("job", job, "a job file to open in the window")->type_name("JOB");
+
+  Action action;
+  TableOptions table;
+  PictureCommand picture;
+  WalkthroughCommand walk;
+  FileOptions share, fresh;
+  addTables(app, table, action);
+  addPicture(app, picture, action);
+  addFiles(app, share, fresh, walk, action);
+
+  const int parsed = parse(app, argc, argv);
+  if (parsed != kWell) return parsed < 0 ? kWell : parsed;
+  if (!action) return openWindow(job, app);
+  if (!job.empty()) return wrongUsage("\"" + job + "\" is too much; give the command first");
+  return action();
+}
+
+}  // namespace viewer

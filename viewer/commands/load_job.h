@@ -1,0 +1,25 @@
+// From the path on the command line to the model, telling what is wrong on the way.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "model/model.h"
+#include "model/problems.h"
+
+namespace viewer {
+
+struct LoadedJob {
+  std::optional<model::Model> model;  // only when the job has no error
+  model::Problems problems;           // errors and warnings, the programme's included
+};
+
+LoadedJob loadJob(const std::string& path);
+
+// Every problem on a line of its own, to standard error.
+void printProblems(const model::Problems& problems);
+
+// loadJob and printProblems: what every command but `check` begins with.
+std::optional<model::Model> loadAndTell(const std::string& path);
+
+}  // namespace viewer

@@ -1,0 +1,16 @@
+#include "viewer/commands/no_open_gl.h"
+
+#include <iostream>
+
+#include "viewer/commands/exit_code.h"
+
+namespace viewer {
+
+int noOpenGl(const std::string& why) {
+  std::cerr << "stringcourse: no OpenGL 3.3 to draw with: " << why
+            << "\nInstall a graphics driver, or Mesa's software renderer (Debian: libgl1-mesa-dri, "
+               "libegl1). The tables and `share` need none.\n";
+  return kNoOpenGl;
+}
+
+}  // namespace viewer

@@ -1,0 +1,29 @@
+#include "viewer/commands/output.h"
+
+#include <cstdio>
+#include <iostream>
+
+#include "model/job/write_job.h"
+
+namespace viewer {
+
+int printOut(std::string_view text) {
+  const size_t written = std::fwrite(text.data(), 1, text.size(), stdout);
+  if (written == text.size() && std::fflush(stdout) == 0) return kWell;
+  std::cerr << "stringcourse: the output could not be written\n";
+  return kProblems;
+}
+
+int saveOut(const std::string& path, std::string_view bytes) {
+  const auto problem = model::saveAtomically(path, bytes);
+  if (!problem) return kWell;
+  std::cerr << model::format(*problem) << "\n";
+  return kProblems;
+}
+
+int wrongUsage(const std::string& what) {
+  std::cerr << "stringcourse: " << what << "\n";
+  return kUsage;
+}
+
+}  // namespace viewer

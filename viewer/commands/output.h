@@ -1,0 +1,21 @@
+// Writing results where the user asked for them.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "model/problems.h"
+#include "viewer/commands/exit_code.h"
+
+namespace viewer {
+
+// To standard output; kProblems with a message when it cannot be written (a full disk).
+int printOut(std::string_view text);
+
+// Saved whole or not at all; kProblems with a message when it cannot be.
+int saveOut(const std::string& path, std::string_view bytes);
+
+// The message for a wrong command line; returns kUsage.
+int wrongUsage(const std::string& what);
+
+}  // namespace viewer

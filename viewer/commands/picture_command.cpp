@@ -1,0 +1,34 @@
+#include "viewer/commands/picture_command.h"
+
+#include "viewer/commands/load_job.h"
+#include "viewer/commands/no_open_gl.h"
+#include "viewer/commands/output.h"
+#include "viewer/commands/picture_options.h"
+
+namespace viewer {
+
+int runPicture(const PictureCommand& command) {
+  PictureOptions picture;
+  SectionWish section;
+  // What needs no job first, so that a slip of the keys is told at once.
+  if (auto wrong = readSize(command.size, picture)) return wrongUsage(*wrong);
+  if (auto wrong = readOverlays(command.show, picture.overlays)) return wrongUsage(*wrong);
+  if (auto wrong = readView(command.view, picture)) return wrongUsage(*wrong);
+  if (!command.section.empty()) {
+    if (auto wrong = readSection(command.section, section)) return wrongUsage(*wrong);
+  }
+  const auto model = loadAndTell(command.job);
+  if (!model) return kProblems;
+  if (auto wrong = readMoment(command.stage, command.at, model->programme, picture)) {
+    return wrongUsage(*wrong);
+  }
+  std::string why;
+  const auto offscreen = Offscreen::create(why);
+  if (!offscreen) return noOpenGl(why);
+  picture.frame.seeThroughGround = command.seeThrough;
+  Picturer picturer(*model, *offscreen);
+  if (!command.section.empty()) applySection(section, *model, picturer.scene(), picture);
+  return saveOut(command.out, pngBytes(picturer.picture(picture)));
+}
+
+}  // namespace viewer

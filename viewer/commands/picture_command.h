@@ -1,0 +1,22 @@
+// `picture`: one moment of the job from one place, as a PNG.
+#pragma once
+
+#include <optional>
+#include <string>
+
+namespace viewer {
+
+struct PictureCommand {
+  std::string job, out;
+  std::string stage;  // empty: the last
+  double at = 1;      // how far into the stage
+  std::string view = "south-west";
+  std::string size = "1280x720";
+  std::string show = "none";
+  std::string section;  // empty: none
+  bool seeThrough = false;
+};
+
+int runPicture(const PictureCommand& command);
+
+}  // namespace viewer

@@ -1,0 +1,146 @@
+#include "viewer/commands/picture_options.h"
+
+#include <charconv>
+#include <sstream>
+
+#include <glm/geometric.hpp>
+
+#include "viewer/camera.h"
+#include "viewer/scene.h"
+
+namespace viewer {
+namespace {
+
+constexpr int kLeastSize = 64;
+constexpr int kMostSize = 8192;
+
+struct NamedOverlay {
+  const char* name;
+  bool Overlays::*flag;
+};
+constexpr NamedOverlay kOverlays[] = {
+    {"levels", &Overlays::levels},    {"lines", &Overlays::lines},
+    {"corners", &Overlays::corners},  {"dimensions", &Overlays::dimensions},
+    {"caption", &Overlays::captions}, {"title", &Overlays::titleBlock},
+    {"tape", &Overlays::tape},        {"rod", &Overlays::rod},
+};
+
+template <typename Number>
+std::optional<Number> wholly(std::string_view text) {
+  Number value{};
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+  if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
+  return value;
+}
+
+}  // namespace
+
+std::string overlayNames() {
+  std::string names;
+  for (const NamedOverlay& overlay : kOverlays) names += std::string(overlay.name) + ", ";
+  return names + "all, none";
+}
+
+std::string viewNames() {
+  std::string names;
+  for (const std::string& name : standardViewNames()) {
+    names += (names.empty() ? "" : ", ") + name;
+  }
+  return names;
+}
+
+std::optional<std::string> readSize(const std::string& text, PictureOptions& picture) {
+  const size_t by = text.find('x');
+  if (by != std::string::npos) {
+    const auto width = wholly<int>(std::string_view(text).substr(0, by));
+    const auto height = wholly<int>(std::string_view(text).substr(by + 1));
+    const auto fits = [](int n) { return n >= kLeastSize && n <= kMostSize; };
+    if (width && height && fits(*width) && fits(*height)) {
+      picture.width = *width;
+      picture.height = *height;
+      return std::nullopt;
+    }
+  }
+  return "--size \"" + text + "\" is not a size; write WIDTHxHEIGHT such as 1280x720, each " +
+         std::to_string(kLeastSize) + " to " + std::to_string(kMostSize);
+}
+
+std::optional<std::string> readOverlays(const std::string& text, Overlays& overlays) {
+  std::istringstream list(text);
+  for (std::string name; std::getline(list, name, ',');) {
+    bool known = name.empty() || name == "none";
+    for (const NamedOverlay& overlay : kOverlays) {
+      if (name != overlay.name && name != "all") continue;
+      overlays.*overlay.flag = true;
+      known = true;
+    }
+    if (!known) return "--show knows no \"" + name + "\"; there are " + overlayNames();
+  }
+  return std::nullopt;
+}
+
+std::optional<std::string> readView(const std::string& text, PictureOptions& picture) {
+  for (const std::string& name : standardViewNames()) {
+    if (name != text) continue;
+    picture.view = text;
+    return std::nullopt;
+  }
+  return "there is no view \"" + text + "\"; there are " + viewNames();
+}
+
+std::optional<std::string> readMoment(const std::string& stage, double fraction,
+                                      const model::Programme& programme, PictureOptions& picture) {
+  if (!(fraction >= 0 && fraction <= 1)) return "--at runs from 0 to 1, the whole of the stage";
+  if (programme.stages.empty()) return std::nullopt;
+  const auto index = stage.empty() ? programme.stages.size() - 1 : programme.find(stage);
+  if (!index) {
+    std::string message = "there is no one stage \"" + stage + "\"; there are:";
+    for (size_t i = 0; i < programme.stages.size(); ++i) {
+      message += "\n  " + std::to_string(i + 1) + "  " + programme.stages[i].id;
+    }
+    return message;
+  }
+  picture.time = static_cast<double>(*index) + fraction;
+  return std::nullopt;
+}
+
+std::optional<std::string> readSection(const std::string& text, SectionWish& wish) {
+  struct Side {
+    const char* name;
+    bool alongX;
+    int remove;
+  };
+  for (const Side& side : {Side{"north", false, 1}, Side{"south", false, -1}, Side{"east", true, 1},
+                           Side{"west", true, -1}}) {
+    if (text != side.name) continue;
+    wish = {side.alongX, std::nullopt, side.remove};
+    return std::nullopt;
+  }
+  if (text.size() > 2 && (text[0] == 'x' || text[0] == 'y') && text[1] == '=') {
+    if (const auto at = wholly<double>(std::string_view(text).substr(2))) {
+      wish = {text[0] == 'x', *at, std::nullopt};
+      return std::nullopt;
+    }
+  }
+  return "--section \"" + text +
+         "\" is no place to cut; write north, south, east or west for the side to take away, or "
+         "x=3.5 or y=2 in metres on the drawing";
+}
+
+void applySection(const SectionWish& wish, const model::Model& model, const Scene& scene,
+                  PictureOptions& picture) {
+  const glm::vec3 middle = (scene.buildingLow + scene.buildingHigh) / 2.0f;
+  glm::vec3 at = middle;
+  if (wish.at) at = scene.local(model::Vec3(*wish.at, *wish.at, 0));
+  glm::vec3 normal = wish.alongX ? glm::vec3(1, 0, 0) : glm::vec3(0, 1, 0);
+  if (wish.remove) {
+    normal *= static_cast<float>(*wish.remove);
+  } else {
+    const glm::vec3 eye = frameOf(model, scene, picture).camera.eye();
+    if (glm::dot(normal, eye - at) < 0) normal = -normal;
+  }
+  picture.frame.section.on = true;
+  picture.frame.section.plane = glm::vec4(normal, -glm::dot(normal, at));
+}
+
+}  // namespace viewer

@@ -1,0 +1,37 @@
+// Reading what the command line says about a picture. Each returns nothing, or a message that says
+// what there is instead.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "viewer/picture.h"
+
+namespace viewer {
+
+// "1280x720".
+std::optional<std::string> readSize(const std::string& text, PictureOptions& picture);
+// "levels,lines": see overlayNames().
+std::optional<std::string> readOverlays(const std::string& text, Overlays& overlays);
+// One of standardViewNames().
+std::optional<std::string> readView(const std::string& text, PictureOptions& picture);
+// A stage by id, number or name, and how far into it (0..1).
+std::optional<std::string> readMoment(const std::string& stage, double fraction,
+                                      const model::Programme& programme, PictureOptions& picture);
+
+// Where to cut: "north" (that side of the middle is taken away) or "x=3.5", "y=2" (metres on the
+// drawing; the side nearer to the eye is taken away).
+struct SectionWish {
+  bool alongX = true;         // the plane stands at an x, else at a y
+  std::optional<double> at;   // nothing: the middle
+  std::optional<int> remove;  // +1 the greater side, -1 the lesser; nothing: the eye's side
+};
+std::optional<std::string> readSection(const std::string& text, SectionWish& wish);
+// Puts the wish into the frame of the picture.
+void applySection(const SectionWish& wish, const model::Model& model, const Scene& scene,
+                  PictureOptions& picture);
+
+std::string overlayNames();  // "levels, lines, ..."
+std::string viewNames();
+
+}  // namespace viewer

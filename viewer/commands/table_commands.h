@@ -1,0 +1,22 @@
+// `check`, `levels`, `takeoff` and `stages`: what the job says, as tables.
+#pragma once
+
+#include <string>
+
+#include "model/exchange/tables.h"
+
+namespace viewer {
+
+struct TableOptions {
+  std::string job;
+  model::TableStyle style = model::TableStyle::People;
+  bool byStage = false;  // takeoff only
+};
+
+// Each prints to standard output and returns the exit status.
+int runCheck(const TableOptions& options);
+int runLevels(const TableOptions& options);
+int runTakeoff(const TableOptions& options);
+int runStages(const TableOptions& options);
+
+}  // namespace viewer

@@ -1,0 +1,119 @@
+#include "viewer/commands/walkthrough_command.h"
+
+#include <cstdio>
+#include <filesystem>
+#include <functional>
+#include <iostream>
+#include <vector>
+
+#include "model/exchange/glb.h"
+#include "model/exchange/tables.h"
+#include "viewer/commands/load_job.h"
+#include "viewer/commands/no_open_gl.h"
+#include "viewer/commands/output.h"
+#include "viewer/commands/picture_options.h"
+#include "viewer/commands/progress.h"
+
+namespace viewer {
+namespace {
+
+// One file to write: what it is called, what it shows, and how it is made.
+struct Piece {
+  std::string name, what;
+  std::function<int(const std::string& path)> save;
+};
+
+std::string pictureName(size_t index, const model::Stage& stage) {
+  char number[16];
+  std::snprintf(number, sizeof number, "%02zu", index + 1);
+  return std::string(number) + "-" + stage.id + ".png";
+}
+
+std::vector<Piece> tablePieces(const model::Model& model) {
+  const auto table = [](std::string name, std::string what, model::Table t) {
+    return Piece{std::move(name), std::move(what), [t = std::move(t)](const std::string& path) {
+                   return saveOut(path, model::write(t, model::TableStyle::Csv));
+                 }};
+  };
+  return {
+      table("levels.csv", "the schedule of levels", model::levelsTable(model)),
+      table("takeoff.csv", "the quantities", model::takeoffTable(model, false)),
+      table("takeoff-by-stage.csv", "the quantities by stage", model::takeoffTable(model, true)),
+      table("stages.csv", "the programme", model::stagesTable(model))};
+}
+
+Piece glbPiece(const model::Model& model, const std::string& job) {
+  const std::string stem = std::filesystem::path(job).stem().string();
+  return {(stem.empty() ? "model" : stem) + ".glb", "the building, stage by stage, to share",
+          [&model](const std::string& path) {
+            const auto problem = model::writeGlb(model, path);
+            if (problem) std::cerr << model::format(*problem) << "\n";
+            return problem ? kProblems : kWell;
+          }};
+}
+
+std::vector<Piece> picturePieces(const model::Model& model, Picturer& picturer,
+                                 const PictureOptions& base) {
+  std::vector<Piece> pieces;
+  for (size_t i = 0; i < model.programme.stages.size(); ++i) {
+    PictureOptions picture = base;
+    picture.time = static_cast<double>(i) + 1;
+    pieces.push_back({pictureName(i, model.programme.stages[i]), model.programme.stages[i].name,
+                      [&picturer, picture](const std::string& path) {
+                        return saveOut(path, pngBytes(picturer.picture(picture)));
+                      }});
+  }
+  return pieces;
+}
+
+int writePieces(const std::vector<Piece>& pieces, const std::filesystem::path& folder) {
+  std::string written;
+  int result = kWell;
+  {
+    Progress progress(pieces.size());
+    const StopOnRequest stop;
+    for (const Piece& piece : pieces) {
+      if (stop.asked()) result = kStopped;
+      if (result != kWell) break;
+      progress.step(piece.what);
+      const std::string path = (folder / piece.name).string();
+      result = piece.save(path);
+      if (result == kWell) written += path + "  " + piece.what + "\n";
+    }
+    if (result == kWell && stop.asked()) result = kStopped;
+  }
+  if (result == kStopped) std::cerr << "Stopped. What was written until then is whole.\n";
+  const int printed = printOut(written);
+  return result == kWell ? printed : result;
+}
+
+}  // namespace
+
+int runWalkthrough(const WalkthroughCommand& command) {
+  PictureOptions base;
+  base.overlays.captions = base.overlays.titleBlock = base.overlays.tape = true;
+  base.overlays.levels = true;
+  if (auto wrong = readSize(command.size, base)) return wrongUsage(*wrong);
+  if (auto wrong = readView(command.view, base)) return wrongUsage(*wrong);
+  const auto model = loadAndTell(command.job);
+  if (!model) return kProblems;
+  std::error_code error;
+  std::filesystem::create_directories(command.out, error);
+  if (error) {
+    std::cerr << command.out << ": the folder cannot be made: " << error.message() << "\n";
+    return kProblems;
+  }
+  std::vector<Piece> pieces = tablePieces(*model);
+  pieces.push_back(glbPiece(*model, command.job));
+  std::string why;
+  const auto offscreen = Offscreen::create(why);
+  if (!offscreen) {  // what needs no drawing is written all the same
+    const int result = writePieces(pieces, command.out);
+    return result == kWell ? noOpenGl(why) : result;
+  }
+  Picturer picturer(*model, *offscreen);
+  for (Piece& piece : picturePieces(*model, picturer, base)) pieces.push_back(std::move(piece));
+  return writePieces(pieces, command.out);
+}
+
+}  // namespace viewer

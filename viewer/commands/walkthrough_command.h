@@ -1,0 +1,18 @@
+// `walkthrough`: the whole job as files: a picture of every stage, the tables, the GLB.
+#pragma once
+
+#include <string>
+
+namespace viewer {
+
+struct WalkthroughCommand {
+  std::string job;
+  std::string out = "out";
+  std::string size = "1280x720";
+  std::string view = "south-west";
+};
+
+// Ctrl-C stops it between two files: what is there then is whole.
+int runWalkthrough(const WalkthroughCommand& command);
+
+}  // namespace viewer
