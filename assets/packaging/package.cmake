@@ -7,7 +7,7 @@ install(FILES ${CMAKE_SOURCE_DIR}/assets/packaging/stringcourse.desktop
 install(FILES ${CMAKE_SOURCE_DIR}/assets/packaging/stringcourse.svg
         DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)
 install(FILES ${CMAKE_SOURCE_DIR}/README.md DESTINATION ${CMAKE_INSTALL_DOCDIR})
-install(FILES ${CMAKE_SOURCE_DIR}/assets/packaging/copyright DESTINATION ${CMAKE_INSTALL_DOCDIR})
+install(FILES ${CMAKE_SOURCE_DIR}/assets/licence.txt DESTINATION ${CMAKE_INSTALL_DOCDIR} RENAME copyright)
 if(EXISTS ${CMAKE_SOURCE_DIR}/assets/job-file.md)
   install(FILES ${CMAKE_SOURCE_DIR}/assets/job-file.md DESTINATION ${CMAKE_INSTALL_DOCDIR})
 endif()
