@@ -22,6 +22,29 @@ TEST(Sun, StandsDueSouthAtNoonAtNinetyLessLatitudePlusDeclination) {
   }
 }
 
+// Worked example, Brian Williams's collection "Solar Energy", page "Example aiw",
+// https://www.briangwilliams.us/solar-energy/example-aiw.html: 40 degrees north, 15 June, 2 h after
+// local solar noon; altitude 59.75 degrees, sine of the azimuth 0.911 (here from north, in the
+// afternoon: 180 + 65.6).
+TEST(Sun, AgreesWithAPublishedExampleForJune) {
+  const auto sun = sunPosition(40, dayOfYear("2027-06-15"), 14);
+  EXPECT_NEAR(sun.altitude, 59.75, 0.1);
+  EXPECT_NEAR(sun.azimuth, 180 + std::asin(0.911) * 180 / std::acos(-1.0), 0.2);
+}
+
+// University of Illinois, ECE 333 Homework 6 solutions, spring 2010, problem 1 a and b,
+// https://www.coursehero.com/file/6165056/HW6-solutions/: azimuths there from south, east positive.
+TEST(Sun, AgreesWithPublishedAnswersForMarchAndJuly) {
+  const auto march = sunPosition(30, dayOfYear("2027-03-01"), 10);
+  EXPECT_NEAR(march.altitude, 42.1, 0.1);
+  EXPECT_NEAR(march.azimuth, 180 - 41.8, 0.3);
+  const auto july = sunPosition(38, dayOfYear("2027-07-01"), 17);
+  EXPECT_NEAR(july.altitude, 25.4, 0.1);
+  // Measured from south to the west, which the source prints as 79.6 after an arcsine: the sun is
+  // past due west, as the same source's test cos H >= tan(declination) / tan(latitude) says.
+  EXPECT_NEAR(july.azimuth, 180 + (180 - 79.6), 0.3);
+}
+
 TEST(Sun, RisesDueEastAndSetsDueWestAtTheEquinox) {
   EXPECT_NEAR(sunPosition(52, 81, 6).azimuth, 90, 0.5);
   EXPECT_NEAR(sunPosition(52, 81, 6).altitude, 0, 0.5);
