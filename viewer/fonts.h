@@ -1,0 +1,27 @@
+// The lettering of the sheet: one family, three cuts, in any script that the screen can be asked
+// to show. Belongs to the Dear ImGui context that is current.
+#pragma once
+
+#include <string>
+#include <vector>
+
+struct ImFont;
+
+namespace viewer {
+
+struct Lettering {
+  ImFont* text = nullptr;
+  ImFont* bold = nullptr;
+  ImFont* heading = nullptr;
+  float unit = 1;  // pixels for one pixel of a plain screen: every size of the sheet counts in it
+};
+
+// Loads the lettering into the current context, before its first frame. `scale` is the display's;
+// `samples` are texts that will be shown: their characters are made sure of beyond Latin, Greek and
+// Cyrillic. Falls back to another family, and at last to Dear ImGui's own, never fails.
+Lettering loadLettering(float scale, const std::vector<std::string>& samples = {});
+
+// What was loaded last into the current context.
+Lettering letteringNow();
+
+}  // namespace viewer

@@ -1,0 +1,38 @@
+// Letters of the corners in circles, beside the corners at the ground.
+#include <algorithm>
+
+#include <glm/geometric.hpp>
+
+#include "viewer/overlays/overlay_sheet.h"
+
+namespace viewer {
+
+void drawCornerLetters(OverlaySheet& sheet) {
+  const model::SettingOut& out = sheet.model.settingOut;
+  const Pen& pen = sheet.pen;
+  const float u = pen.unit();
+  const float radius = 13 * u;
+  for (size_t i = 0; i < out.corners.size(); ++i) {
+    const model::Corner& corner = out.corners[i];
+    const model::WallLine& next = out.walls[i];
+    const model::WallLine& last = out.walls[(i + out.walls.size() - 1) % out.walls.size()];
+    const double ground = out.terrain.levelAt(corner.at);
+    const model::Vec2 away = glm::normalize(next.outward + last.outward + 1e-9 * next.along);
+    const model::Vec2 beside = corner.at + away * 0.9;
+    const glm::vec3 foot = sheet.scene.local({corner.at, ground});
+    const auto at = sheet.onSheet(sheet.scene.local({beside, ground}));
+    if (!at || !sheet.layout.sheet.grown(-radius).contains(*at)) continue;
+    const Box box = Box::at(*at - radius, glm::vec2(2 * radius));
+    if (std::any_of(sheet.taken.begin(), sheet.taken.end(),
+                    [&](const Box& taken) { return taken.overlaps(box); }))
+      continue;
+    sheet.taken.push_back(box);
+    const float opacity = sheet.hidden(foot + glm::vec3(0, 0, 0.3f)) ? 0.3f : 1.0f;
+    pen.list()->AddCircleFilled(im(*at), radius, colour(ink::kCard, 0.92f * opacity));
+    pen.list()->AddCircle(im(*at), radius, colour(ink::kInk, opacity), 0, 1.5f * u);
+    const glm::vec2 size = pen.size(corner.letter, Cut::Bold);
+    pen.text(*at - size * 0.5f, ink::kInk, corner.letter, Cut::Bold, opacity);
+  }
+}
+
+}  // namespace viewer

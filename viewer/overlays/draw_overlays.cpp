@@ -1,0 +1,69 @@
+#include "viewer/overlays/draw_overlays.h"
+
+#include <memory>
+
+#include "viewer/overlays/overlay_sheet.h"
+
+namespace viewer {
+namespace {
+
+void drawLabels(OverlaySheet& sheet) {
+  const float u = sheet.pen.unit();
+  LabelRules rules;
+  rules.sheet = sheet.layout.sheet.grown(-6 * u);
+  rules.taken = sheet.taken;
+  rules.gap = 3 * u;
+  rules.near = 7 * u;
+  rules.reach = 120 * u;
+  const auto placed = layOutLabels(sheet.requests, rules);
+  for (size_t i = 0; i < placed.size(); ++i) {
+    if (!placed[i].shown) continue;
+    const LabelText& text = sheet.texts[i];
+    const Box& box = placed[i].box;
+    if (placed[i].leader && text.leader)
+      sheet.pen.line(leaderStart(box, sheet.requests[i].anchor), sheet.requests[i].anchor, text.rgb,
+                     1, 0.7f * text.opacity);
+    sheet.pen.haloText({box.left, box.top}, text.rgb, text.text, text.cut, text.opacity);
+  }
+}
+
+void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
+  const float u = sheet.pen.unit();
+  const SheetLayout& l = sheet.layout;
+  if (overlays.tape)
+    sheet.taken.push_back({l.tape.left, l.tape.top - 30 * u, l.tape.right, l.tape.bottom});
+  if (overlays.titleBlock) sheet.taken.push_back(l.titleBlock);
+  if (overlays.rod)
+    sheet.taken.push_back({l.rod.left - 40 * u, l.rod.top, l.sheet.right, l.rod.bottom});
+}
+
+}  // namespace
+
+void drawOverlays(const model::Model& model, const Scene& scene, const Frame& frame,
+                  const Overlays& overlays, int width, int height, const OverlayOptions& options) {
+  // Pictures come without a picker; what is hidden should be quiet in them too.
+  std::unique_ptr<Picker> own;
+  OverlayOptions with = options;
+  if (!with.picker && (overlays.lines || overlays.corners || overlays.dimensions)) {
+    own = std::make_unique<Picker>(scene);
+    with.picker = own.get();
+  }
+  Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList());
+  OverlaySheet sheet{model, scene, frame,
+                     with,  pen,   layOutSheet(float(width), float(height), pen.unit()),
+                     {},    {},    {}};
+  takeFixedPlaces(sheet, overlays);
+  // Captions first: they tell how much room they took.
+  if (overlays.captions) drawCaptions(sheet);
+  if (overlays.lines) drawStringLines(sheet);
+  if (overlays.dimensions) drawDimensions(sheet);
+  if (overlays.corners) drawCornerLetters(sheet);
+  if (overlays.levels) drawLevelMarks(sheet);
+  drawLabels(sheet);
+  if (overlays.titleBlock) drawScaleBar(sheet);
+  if (overlays.rod) drawRod(sheet);
+  if (overlays.titleBlock) drawTitleBlock(sheet);
+  if (overlays.tape) drawTape(sheet);
+}
+
+}  // namespace viewer

@@ -1,0 +1,32 @@
+// Everything that is laid over the building: the same for the window and for pictures.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "model/model.h"
+#include "viewer/frame.h"
+#include "viewer/picking.h"
+#include "viewer/picture.h"
+#include "viewer/scene.h"
+
+struct ImDrawList;
+
+namespace viewer {
+
+struct OverlayOptions {
+  const Picker* picker = nullptr;    // tells what is hidden; without one a coarser rule does
+  ImDrawList* list = nullptr;        // null: the background list of the current Dear ImGui frame
+  std::optional<glm::vec2> pointer;  // where the mouse is, for what the tape says under it
+  // Staff reading taken on the bench mark; then the rod shows staff readings.
+  std::optional<double> staffOnBenchMark;
+  bool viewIsButton = false;  // the title block shows that its view can be clicked
+};
+
+// Issues draw calls into the current Dear ImGui frame, whose lettering is loadLettering's.
+// `width` and `height` are the frame's.
+void drawOverlays(const model::Model& model, const Scene& scene, const Frame& frame,
+                  const Overlays& overlays, int width, int height,
+                  const OverlayOptions& options = {});
+
+}  // namespace viewer

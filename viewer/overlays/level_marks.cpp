@@ -1,0 +1,81 @@
+// The scheduled levels beside the building, each with its mark, value, name and course.
+#include <algorithm>
+
+#include "model/level_text.h"
+#include "viewer/overlays/overlay_sheet.h"
+#include "viewer/overlays/words.h"
+
+namespace viewer {
+namespace {
+
+// The corner of the plan that stands furthest to the right on the sheet.
+std::optional<glm::vec2> rightmostCorner(const OverlaySheet& sheet) {
+  std::optional<glm::vec2> best;
+  float bestX = -1e30f;
+  for (const model::Corner& corner : sheet.model.settingOut.corners) {
+    const glm::vec3 p = sheet.scene.local({corner.at, sheet.model.settingOut.levels.dampCourse});
+    const auto at = sheet.onSheet(p);
+    if (at && at->x > bestX) bestX = at->x, best = glm::vec2(p);
+  }
+  return best;
+}
+
+double standingTop(const OverlaySheet& sheet) {
+  double top = -1e9;
+  const auto& elements = sheet.model.works.elements;
+  for (size_t i = 0; i < elements.size(); ++i) {
+    const auto kind = elements[i].kind;
+    const bool counts = kind != model::ElementKind::Ground && kind != model::ElementKind::Topsoil &&
+                        kind != model::ElementKind::Spoil &&
+                        kind != model::ElementKind::StandingBuilding && !model::isTemporary(kind);
+    const ElementRange& range = sheet.scene.elements[i];
+    if (counts && double(range.appears) < sheet.frame.time) top = std::max(top, elements[i].top);
+  }
+  return top;
+}
+
+void drawMark(OverlaySheet& sheet, const RodMark& mark, const glm::vec2& point, float y,
+              float opacity) {
+  const Pen& pen = sheet.pen;
+  const float u = pen.unit();
+  const float x = point.x + 44 * u;
+  const std::string value = model::levelText(mark.level);
+  const std::string rest = mark.name + ", " + courseWords(sheet.model, mark.level);
+  const float top = y - pen.lineHeight() * 0.5f;
+  const float width = pen.size(value, Cut::Bold).x;
+  pen.levelMark({point.x + 9 * u, point.y}, 10 * u, ink::kLevels, mark.priority == 2, opacity);
+  pen.line({point.x, point.y}, {point.x + 18 * u, point.y}, ink::kLevels, 1.3f, opacity);
+  pen.line({point.x + 18 * u, point.y}, {x - 4 * u, y}, ink::kLevels, 1, 0.8f * opacity);
+  pen.haloText({x, top}, ink::kLevels, value, Cut::Bold, opacity);
+  pen.haloText({x + width + 7 * u, top}, ink::kLevels, rest, Cut::Text, opacity);
+  sheet.taken.push_back(
+      {point.x, top, x + width + 7 * u + pen.size(rest).x, top + pen.lineHeight()});
+}
+
+}  // namespace
+
+void drawLevelMarks(OverlaySheet& sheet) {
+  if (isPlan(sheet.frame.camera)) return;  // from above every height falls on one point
+  const auto corner = rightmostCorner(sheet);
+  if (!corner) return;
+  const auto marks = rodMarks(sheet.model.settingOut.schedule);
+  std::vector<ColumnItem> items;
+  std::vector<glm::vec2> points;
+  for (const RodMark& mark : marks) {
+    const auto at = sheet.onSheet({corner->x, corner->y, float(mark.level)});
+    points.push_back(at.value_or(glm::vec2(0, -1e6f)));
+    items.push_back({points.back().y, mark.priority});
+  }
+  const float u = sheet.pen.unit();
+  const SheetLayout& layout = sheet.layout;
+  const double top = standingTop(sheet);
+  for (const RodLabel& label : layOutColumn(items, sheet.pen.lineHeight() * 1.2f,
+                                            layout.drawing.top, layout.drawing.bottom)) {
+    const RodMark& mark = marks[label.mark];
+    // Heights that nothing has reached yet stay quiet.
+    drawMark(sheet, mark, points[label.mark] + glm::vec2(4 * u, 0), label.y,
+             mark.level > top + 0.0005 ? 0.5f : 1.0f);
+  }
+}
+
+}  // namespace viewer

@@ -1,0 +1,42 @@
+#include "viewer/overlays/overlay_sheet.h"
+
+#include <glm/geometric.hpp>
+
+namespace viewer {
+
+std::optional<glm::vec2> OverlaySheet::onSheet(const glm::vec3& local) const {
+  const auto at = frame.camera.project(local, aspect());
+  if (!at) return std::nullopt;
+  return glm::vec2(at->x * layout.sheet.width(), at->y * layout.sheet.height());
+}
+
+bool OverlaySheet::hidden(const glm::vec3& local) const {
+  if (!options.picker) return false;
+  const auto at = frame.camera.project(local, aspect());
+  if (!at) return true;
+  const Ray ray = frame.camera.rayThrough({at->x, at->y}, aspect());
+  const auto pick = options.picker->pick(ray, frame);
+  if (!pick) return false;
+  if (frame.seeThroughGround && scene.elements[pick->element].soil) return false;
+  // Points lie on faces of what they speak of: a hand's breadth is not hiding.
+  constexpr float kHand = 0.12f;
+  return pick->along < glm::dot(local - ray.from, ray.direction) - kHand;
+}
+
+void OverlaySheet::spaceLine(const glm::vec3& a, const glm::vec3& b, unsigned rgb, float width,
+                             int parts) const {
+  for (int i = 0; i < parts; ++i) {
+    const float s = float(i) / float(parts), t = float(i + 1) / float(parts);
+    const auto from = onSheet(glm::mix(a, b, s)), to = onSheet(glm::mix(a, b, t));
+    if (!from || !to) continue;
+    const bool dim = hidden(glm::mix(a, b, (s + t) / 2));
+    pen.line(*from, *to, rgb, dim ? width * 0.8f : width, dim ? 0.18f : 1.0f);
+  }
+}
+
+void OverlaySheet::ask(const LabelRequest& request, const LabelText& text) {
+  requests.push_back(request);
+  texts.push_back(text);
+}
+
+}  // namespace viewer

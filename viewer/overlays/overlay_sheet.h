@@ -1,0 +1,67 @@
+// What the single overlays share while one frame is drawn. Private to this folder and the panels.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "viewer/overlays/draw_overlays.h"
+#include "viewer/overlays/label_layout.h"
+#include "viewer/overlays/pen.h"
+#include "viewer/overlays/rod_layout.h"
+#include "viewer/overlays/sheet_layout.h"
+#include "viewer/overlays/tape_layout.h"
+
+namespace viewer {
+
+struct LabelText {
+  std::string text;
+  unsigned rgb = ink::kInk;
+  float opacity = 1;
+  bool leader = true;  // draw one when the label had to step aside
+  Cut cut = Cut::Text;
+};
+
+struct OverlaySheet {
+  const model::Model& model;
+  const Scene& scene;
+  const Frame& frame;
+  const OverlayOptions& options;
+  Pen pen;
+  SheetLayout layout;
+  std::vector<Box> taken;  // by what has a fixed place
+  std::vector<LabelRequest> requests;
+  std::vector<LabelText> texts;  // one for each request
+
+  double aspect() const { return double(layout.sheet.width() / layout.sheet.height()); }
+  // Pixels; nothing behind the eye.
+  std::optional<glm::vec2> onSheet(const glm::vec3& local) const;
+  // True when something that stands is in front of the point.
+  bool hidden(const glm::vec3& local) const;
+  // A line in space, dimmed where hidden; `parts` pieces are looked at.
+  void spaceLine(const glm::vec3& a, const glm::vec3& b, unsigned rgb, float width,
+                 int parts) const;
+  void ask(const LabelRequest& request, const LabelText& text);
+};
+
+// The fixed furniture.
+void drawCaptions(OverlaySheet& sheet);
+void drawTitleBlock(OverlaySheet& sheet);
+void drawTape(OverlaySheet& sheet);
+void drawRod(OverlaySheet& sheet);
+// Over the building.
+void drawCornerLetters(OverlaySheet& sheet);
+void drawDimensions(OverlaySheet& sheet);
+void drawLevelMarks(OverlaySheet& sheet);
+void drawStringLines(OverlaySheet& sheet);
+void drawScaleBar(OverlaySheet& sheet);
+
+// What the pointer is held against too.
+TapeLayout tapeOf(const model::Model& model, const SheetLayout& layout, double time,
+                  const Pen& pen);
+RodScale rodScaleOf(const model::Model& model, const Frame& frame, const SheetLayout& layout);
+// Rows of the title block, from 0; the second last argument counts them.
+enum class TitleRow { Job, Stage, View, Units, BenchMark, Count };
+Box titleRow(const SheetLayout& layout, TitleRow row);
+
+}  // namespace viewer

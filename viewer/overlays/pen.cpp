@@ -1,0 +1,118 @@
+#include "viewer/overlays/pen.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace viewer {
+
+ImU32 colour(unsigned rgb, float opacity) {
+  return IM_COL32((rgb >> 16) & 255, (rgb >> 8) & 255, rgb & 255,
+                  int(std::clamp(opacity, 0.0f, 1.0f) * 255 + 0.5f));
+}
+
+ImFont* Pen::font(Cut cut) const {
+  if (cut == Cut::Heading) return lettering_.heading;
+  return cut == Cut::Bold ? lettering_.bold : lettering_.text;
+}
+
+float Pen::lineHeight(Cut cut) const { return font(cut)->FontSize; }
+
+glm::vec2 Pen::size(const std::string& text, Cut cut) const {
+  const ImFont* f = font(cut);
+  return glmOf(f->CalcTextSizeA(f->FontSize, 1e9f, 0, text.c_str(), text.c_str() + text.size()));
+}
+
+void Pen::text(const glm::vec2& at, unsigned rgb, const std::string& text, Cut cut,
+               float opacity) const {
+  // On whole pixels the letters stay crisp.
+  list_->AddText(font(cut), font(cut)->FontSize, {std::round(at.x), std::round(at.y)},
+                 colour(rgb, opacity), text.c_str(), text.c_str() + text.size());
+}
+
+void Pen::haloText(const glm::vec2& at, unsigned rgb, const std::string& words, Cut cut,
+                   float opacity) const {
+  const float r = 1.4f * unit();
+  for (int i = 0; i < 8; ++i) {
+    const float angle = float(i) * 0.785398f;
+    text(at + glm::vec2(std::cos(angle), std::sin(angle)) * r, ink::kPaper, words, cut,
+         0.7f * opacity);
+  }
+  text(at, rgb, words, cut, opacity);
+}
+
+float Pen::paragraph(const glm::vec2& at, float width, unsigned rgb, const std::string& words,
+                     Cut cut, bool measureOnly) const {
+  const ImFont* f = font(cut);
+  const char* from = words.c_str();
+  const char* end = from + words.size();
+  float y = 0;
+  while (from < end) {
+    const char* stop = f->CalcWordWrapPositionA(1.0f, from, end, width);
+    if (stop == from) ++stop;  // a word wider than the column: never stand still
+    if (!measureOnly) text(at + glm::vec2(0, y), rgb, std::string(from, stop), cut);
+    y += f->FontSize * 1.22f;
+    from = stop;
+    while (from < end && (*from == ' ' || *from == '\n')) ++from;
+  }
+  return y;
+}
+
+std::string Pen::shortened(const std::string& words, float width, Cut cut) const {
+  if (size(words, cut).x <= width) return words;
+  std::string cutText = words;
+  while (!cutText.empty()) {
+    // Take off one whole character of UTF-8: its following bytes, then its first.
+    while (cutText.size() > 1 && (static_cast<unsigned char>(cutText.back()) & 0xC0) == 0x80)
+      cutText.pop_back();
+    cutText.pop_back();
+    while (!cutText.empty() && (cutText.back() == ' ' || cutText.back() == ',')) cutText.pop_back();
+    if (size(cutText + "...", cut).x <= width) return cutText.empty() ? "" : cutText + "...";
+  }
+  return {};
+}
+
+void Pen::line(const glm::vec2& a, const glm::vec2& b, unsigned rgb, float width,
+               float opacity) const {
+  list_->AddLine(im(a), im(b), colour(rgb, opacity), width * unit());
+}
+
+void Pen::fill(const Box& box, unsigned rgb, float opacity) const {
+  list_->AddRectFilled({box.left, box.top}, {box.right, box.bottom}, colour(rgb, opacity));
+}
+
+void Pen::outline(const Box& box, unsigned rgb, float width, float opacity) const {
+  list_->AddRect({box.left, box.top}, {box.right, box.bottom}, colour(rgb, opacity), 0, 0,
+                 width * unit());
+}
+
+void Pen::diamond(const glm::vec2& c, float r, unsigned fillRgb, unsigned lineRgb) const {
+  const ImVec2 points[4] = {{c.x, c.y - r}, {c.x + r, c.y}, {c.x, c.y + r}, {c.x - r, c.y}};
+  list_->AddConvexPolyFilled(points, 4, colour(fillRgb));
+  list_->AddPolyline(points, 4, colour(lineRgb), ImDrawFlags_Closed, 1.4f * unit());
+}
+
+void Pen::caution(const glm::vec2& c, float r) const {
+  const ImVec2 a{c.x, c.y - r}, b{c.x + r, c.y + r * 0.8f}, d{c.x - r, c.y + r * 0.8f};
+  list_->AddTriangle(a, b, d, colour(ink::kCaution), 1.8f * unit());
+  line({c.x, c.y - r * 0.35f}, {c.x, c.y + r * 0.25f}, ink::kCaution, 1.8f);
+  line({c.x, c.y + r * 0.42f}, {c.x, c.y + r * 0.6f}, ink::kCaution, 1.8f);
+}
+
+void Pen::levelMark(const glm::vec2& p, float s, unsigned rgb, bool filled, float opacity) const {
+  const ImVec2 a{p.x, p.y}, b{p.x - s * 0.62f, p.y - s}, c{p.x + s * 0.62f, p.y - s};
+  if (filled)
+    list_->AddTriangleFilled(a, c, b, colour(rgb, opacity));
+  else
+    list_->AddTriangle(a, c, b, colour(rgb, opacity), 1.3f * unit());
+}
+
+void Pen::hatch(const Box& box, unsigned rgb, float spacing, float opacity) const {
+  if (box.width() <= 0 || box.height() <= 0) return;
+  list_->PushClipRect({box.left, box.top}, {box.right, box.bottom}, true);
+  const float h = box.height();
+  for (float x = box.left - h; x < box.right; x += spacing)
+    line({x, box.bottom}, {x + h, box.top}, rgb, 1, opacity);
+  list_->PopClipRect();
+}
+
+}  // namespace viewer

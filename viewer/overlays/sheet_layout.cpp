@@ -1,0 +1,28 @@
+#include "viewer/overlays/sheet_layout.h"
+
+#include <algorithm>
+
+namespace viewer {
+
+SheetLayout layOutSheet(float width, float height, float unit) {
+  const float u = unit;
+  SheetLayout s;
+  s.sheet = {0, 0, width, height};
+  const float margin = 22 * u;
+  const float blockWidth = std::min(330 * u, width * 0.34f);
+  const float blockHeight = std::min(176 * u, height * 0.3f);
+  s.titleBlock = {width - margin - blockWidth, height - margin - blockHeight, width - margin,
+                  height - margin};
+  const float tapeHeight = std::min(66 * u, height * 0.12f);
+  s.tape = {margin + 20 * u, height - margin - tapeHeight, s.titleBlock.left - 30 * u,
+            height - margin};
+  const float rodRight = width - margin - 86 * u;
+  s.rod = {rodRight - 30 * u, margin + 12 * u, rodRight, s.titleBlock.top - 26 * u};
+  s.tabs = {0, height * 0.24f, 32 * u, s.tape.top - 40 * u};
+  s.captions = {margin + 20 * u, margin, std::min(s.rod.left - 190 * u, 800 * u + margin),
+                height * 0.42f};
+  s.drawing = {s.tabs.right + 8 * u, margin + 84 * u, s.rod.left - 60 * u, s.tape.top - 34 * u};
+  return s;
+}
+
+}  // namespace viewer

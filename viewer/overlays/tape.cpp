@@ -1,0 +1,123 @@
+// Draws the tape: graduations, names, hold points, waits and the hook.
+#include <algorithm>
+#include <cmath>
+
+#include "viewer/overlays/overlay_sheet.h"
+#include "viewer/overlays/words.h"
+
+namespace viewer {
+namespace {
+
+void drawBody(const Pen& pen, const TapeLayout& tape, float hookX) {
+  const float u = pen.unit();
+  const Box& box = tape.tape;
+  pen.fill({box.left + 3 * u, box.top + 4 * u, box.right + 3 * u, box.bottom + 4 * u}, ink::kInk,
+           0.10f);
+  pen.fill(box, ink::kTape);
+  pen.fill({box.left, box.top, hookX, box.bottom}, ink::kTapeDone);
+}
+
+void drawGraduations(const Pen& pen, const TapeLayout& tape) {
+  const float u = pen.unit();
+  const float top = tape.tape.top;
+  for (size_t i = 0; i + 1 < tape.edges.size(); ++i)
+    if (tape.waitFrom[i] < tape.edges[i + 1] - 1)
+      pen.hatch({tape.waitFrom[i], top, tape.edges[i + 1], top + 13 * u}, ink::kInk, 5 * u, 0.55f);
+  for (const float x : tape.days) pen.line({x, top}, {x, top + 7 * u}, ink::kInk, 1, 0.8f);
+  for (const float x : tape.edges) pen.line({x, top}, {x, top + 20 * u}, ink::kInk, 1.5f);
+}
+
+void drawNames(const Pen& pen, const TapeLayout& tape, size_t current) {
+  const float u = pen.unit();
+  for (const TapeName& name : tape.names) {
+    // A fine line ties a name of the lower row to its graduation.
+    pen.line({tape.edges[name.stage], tape.tape.top + 20 * u},
+             {tape.edges[name.stage], name.box.bottom - 2 * u}, ink::kInk, 1, 0.35f);
+    pen.text({name.box.left, name.box.top}, ink::kInk, name.text,
+             name.stage == current ? Cut::Bold : Cut::Text);
+  }
+}
+
+void drawHolds(const OverlaySheet& sheet, const TapeLayout& tape) {
+  const float u = sheet.pen.unit();
+  const auto& stages = sheet.model.programme.stages;
+  for (size_t i = 0; i < stages.size(); ++i)
+    if (!stages[i].holdPoint.empty())
+      sheet.pen.diamond({tape.edges[i + 1], tape.tape.top - 8 * u}, 6 * u, ink::kCard, ink::kInk);
+}
+
+// The end hook: a dark bar across the tape with the lip it is pulled by.
+void drawHook(const Pen& pen, const Box& tape, float x) {
+  const float u = pen.unit();
+  pen.fill({x - 4 * u, tape.top - 12 * u, x + 4 * u, tape.bottom + 5 * u}, ink::kInk);
+  pen.fill({x - 10 * u, tape.bottom + 1 * u, x + 4 * u, tape.bottom + 8 * u}, ink::kInk);
+  for (int i = -1; i <= 1; ++i)
+    pen.line({x - 2 * u, tape.centre().y + float(i) * 5 * u},
+             {x + 2 * u, tape.centre().y + float(i) * 5 * u}, ink::kTape, 1.2f);
+}
+
+// Words over the tape at x, on their own paper, kept inside the tape's ends.
+Box tag(const OverlaySheet& sheet, float x, const std::string& text, Cut cut, float lift) {
+  const Pen& pen = sheet.pen;
+  const float u = pen.unit();
+  const Box& tape = sheet.layout.tape;
+  const float width = pen.size(text, cut).x;
+  const float left = std::clamp(x - width / 2, tape.left, std::max(tape.left, tape.right - width));
+  const float top = tape.top - lift * u - pen.lineHeight(cut);
+  const Box paper = Box::at({left, top}, {width, pen.lineHeight(cut)}).grown(5 * u);
+  pen.fill(paper, ink::kPaper, 0.92f);
+  pen.text({left, top}, ink::kInk, text, cut);
+  return paper;
+}
+
+std::string hoverWords(const model::Programme& programme, size_t i) {
+  const model::Stage& stage = programme.stages[i];
+  std::string text = std::to_string(i + 1) + "  " + stage.name;
+  if (!stage.start.empty()) {
+    text += ", " + dateWords(stage.start);
+    if (stage.finish != stage.start) text += " to " + dateWords(stage.finish);
+  }
+  return stage.holdPoint.empty() ? text : text + ", hold point at its end";
+}
+
+}  // namespace
+
+TapeLayout tapeOf(const model::Model& model, const SheetLayout& layout, double time,
+                  const Pen& pen) {
+  std::vector<TapeStage> stages;
+  for (const model::Stage& s : model.programme.stages)
+    stages.push_back({s.name, s.days, s.waitDays, !s.holdPoint.empty()});
+  // Measured in bold, so that a name does not jump when it becomes the current one.
+  return layOutTape(
+      stages, layout.tape, size_t(stageAt(time, stages.size())),
+      [&](const std::string& text) { return pen.size(text, Cut::Bold); }, pen.unit());
+}
+
+void drawTape(OverlaySheet& sheet) {
+  const Pen& pen = sheet.pen;
+  const float u = pen.unit();
+  const auto& programme = sheet.model.programme;
+  const TapeLayout tape = tapeOf(sheet.model, sheet.layout, sheet.frame.time, pen);
+  const float hookX = tape.xAt(sheet.frame.time);
+  drawBody(pen, tape, hookX);
+  drawGraduations(pen, tape);
+  drawNames(pen, tape, size_t(sheet.frame.stage));
+  pen.outline(tape.tape, ink::kInk, 1.5f);
+  drawHolds(sheet, tape);
+  if (programme.stages.empty()) return;
+  drawHook(pen, tape.tape, hookX);
+  const auto& pointer = sheet.options.pointer;
+  if (pointer && tape.tape.grown(10 * u).contains(*pointer)) {
+    if (const auto stage = tape.stageAt(pointer->x)) {
+      pen.line({pointer->x, tape.tape.top}, {pointer->x, tape.tape.bottom}, ink::kInk, 1, 0.5f);
+      tag(sheet, pointer->x, hoverWords(programme, *stage), Cut::Bold, 24);
+      return;
+    }
+  }
+  const std::string date = isoDateAt(programme, sheet.frame.time);
+  tag(sheet, hookX,
+      date.empty() ? "Stage " + std::to_string(sheet.frame.stage + 1) : dateWords(date), Cut::Text,
+      22);
+}
+
+}  // namespace viewer

@@ -1,0 +1,102 @@
+// The title block, bottom right, as on any drawing.
+#include <algorithm>
+#include <cmath>
+
+#include "model/level_text.h"
+#include "viewer/overlays/overlay_sheet.h"
+#include "viewer/overlays/words.h"
+
+namespace viewer {
+namespace {
+
+void drawNorth(const OverlaySheet& sheet, const glm::vec2& c, float r) {
+  const double angle =
+      sheet.model.job.site.northBearing * 3.14159265358979 / 180 - sheet.frame.camera.azimuth;
+  const glm::vec2 d{float(std::sin(angle)), float(-std::cos(angle))}, n{-d.y, d.x};
+  const Pen& pen = sheet.pen;
+  pen.list()->AddCircle(im(c), r, colour(ink::kInk), 0, 1.3f * pen.unit());
+  const glm::vec2 tip = c + d * r * 0.92f, back = c - d * r * 0.6f;
+  pen.list()->AddTriangleFilled(im(tip), im(back + n * r * 0.42f), im(c - d * r * 0.25f),
+                                colour(ink::kInk));
+  pen.list()->AddTriangle(im(tip), im(back - n * r * 0.42f), im(c - d * r * 0.25f),
+                          colour(ink::kInk), 1.2f * pen.unit());
+  const glm::vec2 size = pen.size("N", Cut::Bold);
+  pen.text(c + glm::vec2(-size.x / 2, r + 2 * pen.unit()), ink::kInk, "N", Cut::Bold);
+}
+
+std::string stageRow(const OverlaySheet& sheet) {
+  const auto& stages = sheet.model.programme.stages;
+  if (stages.empty()) return "No stages";
+  std::string text =
+      "Stage " + std::to_string(sheet.frame.stage + 1) + " of " + std::to_string(stages.size());
+  const std::string date = isoDateAt(sheet.model.programme, sheet.frame.time);
+  return date.empty() ? text : text + ", " + dateWords(date);
+}
+
+std::string benchMarkRow(const OverlaySheet& sheet) {
+  const auto& mark = sheet.model.job.site.benchMark;
+  if (!mark) return "No bench mark given";
+  return "Bench mark " + model::levelText(mark->level) + ", " + mark->name;
+}
+
+}  // namespace
+
+Box titleRow(const SheetLayout& layout, TitleRow row) {
+  const float height = layout.titleBlock.height() / float(TitleRow::Count);
+  const float top = layout.titleBlock.top + height * float(row);
+  return {layout.titleBlock.left, top, layout.titleBlock.right, top + height};
+}
+
+void drawTitleBlock(OverlaySheet& sheet) {
+  const Pen& pen = sheet.pen;
+  const float u = pen.unit();
+  const Box& block = sheet.layout.titleBlock;
+  pen.fill(block, ink::kCard, 0.96f);
+  const float northWidth = titleRow(sheet.layout, TitleRow::Job).height() * 2;
+  const auto row = [&](TitleRow which, const std::string& text, Cut cut) {
+    const Box box = titleRow(sheet.layout, which);
+    const bool besideNorth = which == TitleRow::Job || which == TitleRow::Stage;
+    const float width = box.width() - 22 * u - (besideNorth ? northWidth : 0);
+    pen.text({box.left + 12 * u, box.centre().y - pen.lineHeight(cut) * 0.5f}, ink::kInk,
+             pen.shortened(text, width, cut), cut);
+    if (which != TitleRow::Job)
+      pen.line({box.left, box.top},
+               {box.right - (which == TitleRow::Stage ? northWidth : 0), box.top}, ink::kFaint);
+  };
+  if (sheet.options.viewIsButton && sheet.options.pointer &&
+      titleRow(sheet.layout, TitleRow::View).contains(*sheet.options.pointer))
+    pen.fill(titleRow(sheet.layout, TitleRow::View), ink::kTape, 0.5f);
+  row(TitleRow::Job, sheet.model.job.name, Cut::Bold);
+  row(TitleRow::Stage, stageRow(sheet), Cut::Text);
+  row(TitleRow::View, "View: " + viewWords(sheet.frame.camera), Cut::Text);
+  row(TitleRow::Units, "mm, levels m; 0.000 = " + sheet.model.job.datumNote, Cut::Text);
+  row(TitleRow::BenchMark, benchMarkRow(sheet), Cut::Text);
+  const float left = block.right - northWidth;
+  pen.line({left, block.top}, {left, block.top + northWidth}, ink::kFaint);
+  drawNorth(sheet, {left + northWidth / 2, block.top + northWidth * 0.42f}, northWidth * 0.27f);
+  pen.outline(block, ink::kInk, 1.6f);
+}
+
+void drawScaleBar(OverlaySheet& sheet) {
+  const Camera& camera = sheet.frame.camera;
+  if (!camera.parallel) return;
+  const Pen& pen = sheet.pen;
+  const float u = pen.unit();
+  const double metres = 2 * camera.distance * std::tan(camera.fieldOfView / 2);
+  const double perMetre = double(sheet.layout.sheet.height()) / metres;
+  // The longest round length that stays short on the sheet.
+  double length = 0.1;
+  for (const double next : {0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0})
+    if (next * perMetre < 190 * double(u)) length = next;
+  const float px = float(length * perMetre);
+  const float x = sheet.layout.tape.left, y = sheet.layout.tape.top - 62 * u;
+  for (int i = 0; i < 4; ++i) {
+    const Box part{x + px * float(i) / 4, y, x + px * float(i + 1) / 4, y + 6 * u};
+    pen.fill(part, i % 2 ? ink::kPaper : ink::kInk);
+    pen.outline(part, ink::kInk);
+  }
+  const std::string text = model::lengthText(length) + " mm";
+  pen.haloText({x + px + 8 * u, y + 3 * u - pen.lineHeight() / 2}, ink::kInk, text);
+}
+
+}  // namespace viewer

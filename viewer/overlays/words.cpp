@@ -1,0 +1,81 @@
+#include "viewer/overlays/words.h"
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+
+#include "model/programme/calendar.h"
+
+namespace viewer {
+namespace {
+
+constexpr double kPi = 3.14159265358979323846;
+constexpr std::array<const char*, 12> kMonths{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                              "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+constexpr std::array<const char*, 7> kDays{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
+
+}  // namespace
+
+int stageAt(double time, size_t stageCount) {
+  return std::clamp(int(std::ceil(time - 1e-6)) - 1, 0, std::max(0, int(stageCount) - 1));
+}
+
+std::string dateWords(const std::string& iso) {
+  const auto number = model::dayNumber(iso);
+  if (!number) return iso;
+  const std::chrono::sys_days day{std::chrono::days{*number}};
+  const std::chrono::year_month_day date{day};
+  const std::chrono::weekday weekday{day};
+  char text[48];
+  std::snprintf(text, sizeof text, "%s %u %s %d", kDays[weekday.c_encoding()], unsigned(date.day()),
+                kMonths[unsigned(date.month()) - 1], int(date.year()));
+  return text;
+}
+
+std::string isoDateAt(const model::Programme& programme, double time) {
+  if (programme.stages.empty()) return {};
+  const int index = stageAt(time, programme.stages.size());
+  const model::Stage& stage = programme.stages[size_t(index)];
+  const auto start = model::dayNumber(stage.start), finish = model::dayNumber(stage.finish);
+  if (!start || !finish) return {};
+  const double fraction = std::clamp(time - index, 0.0, 1.0);
+  return model::isoDate(*start + std::lround(fraction * double(*finish - *start)));
+}
+
+bool isElevation(const Camera& camera) {
+  return camera.parallel && std::abs(camera.elevation) < 0.002;
+}
+
+bool isPlan(const Camera& camera) { return camera.elevation > kPi / 2 - 0.02; }
+
+std::string viewWords(const Camera& camera) {
+  const char* kind = camera.parallel ? "parallel" : "perspective";
+  if (isPlan(camera)) return std::string("Plan, ") + kind;
+  // The camera looks along its azimuth, so it stands on the opposite side.
+  constexpr std::array<const char*, 8> kSides{"south", "south-west", "west", "north-west",
+                                              "north", "north-east", "east", "south-east"};
+  const double eighth = camera.azimuth / (kPi / 4);
+  const long side = ((std::lround(eighth) % 8) + 8) % 8;
+  if (isElevation(camera) && std::abs(eighth - double(std::lround(eighth))) < 0.01 &&
+      side % 2 == 0) {
+    std::string words = kSides[size_t(side)];
+    words[0] = char(words[0] - 'a' + 'A');
+    return words + " elevation";
+  }
+  return std::string("From the ") + kSides[size_t(side)] + ", " + kind;
+}
+
+std::string courseWords(const model::Model& model, double level) {
+  const double course = (level - model.settingOut.levels.dampCourse) / model.job.walls.course();
+  const double whole = std::round(course);
+  char text[32];
+  if (std::abs(course - whole) * model.job.walls.course() < 0.001)
+    std::snprintf(text, sizeof text, "course %d", int(whole));
+  else
+    std::snprintf(text, sizeof text, "course %.1f", course);
+  return text;
+}
+
+}  // namespace viewer

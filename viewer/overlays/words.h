@@ -1,0 +1,29 @@
+// Short texts for the sheet that are made from several values.
+#pragma once
+
+#include <string>
+
+#include "model/model.h"
+#include "viewer/camera.h"
+
+namespace viewer {
+
+// The stage that is being built, or has just been completed, at a time of the programme's clock:
+// time i + 1 is still stage i. 0 for a programme without stages.
+int stageAt(double time, size_t stageCount);
+
+// "Mon 12 Apr 2027" from "2027-04-12"; the text itself when it is not a date.
+std::string dateWords(const std::string& iso);
+// The ISO date of a time; empty when the programme has no dates.
+std::string isoDateAt(const model::Programme& programme, double time);
+
+// "Plan, parallel", "South elevation, parallel", "From the south-west, perspective".
+std::string viewWords(const Camera& camera);
+// True for views in which heights stand true on the screen: level and parallel.
+bool isElevation(const Camera& camera);
+bool isPlan(const Camera& camera);
+
+// "course 8", "course -13", "course 8.4" by the job's coursing from the damp course.
+std::string courseWords(const model::Model& model, double level);
+
+}  // namespace viewer
