@@ -17,6 +17,19 @@ lintPaths() {
   ! git grep -nE '(^|[^A-Za-z0-9_.}-])/(work|root|home)/' -- . ':!assets/setup/lint.sh'
 }
 
+# Every key after the word "Source:" is explained in model/SOURCES.md.
+lintSources() {
+  local key bad=0
+  while read -r key; do
+    if ! grep -qF "| $key |" model/SOURCES.md; then
+      echo "model/SOURCES.md does not know $key"
+      bad=1
+    fi
+  done < <(git grep -ohE 'Source: \[[A-Z][A-Za-z0-9.-]*\]' -- '*.h' '*.cpp' |
+    sed 's/.*\[\(.*\)\]/\1/' | sort -u)
+  return "$bad"
+}
+
 lintShell() {
   shellcheck -x viewer/run tests/run .ci/run assets/setup/*.sh
 }
