@@ -1,5 +1,8 @@
 #include "model/job/validate.h"
 
+#include "model/job/job_names.h"
+#include "model/job/nearest.h"
+
 namespace model {
 
 Place Validation::placeOf(std::string path) const {
@@ -21,11 +24,46 @@ void Validation::warning(const std::string& path, std::string what, std::string 
   problems.push_back({file, placeOf(path), Severity::Warning, std::move(what), std::move(instead)});
 }
 
+std::string PlanFacts::wallName(size_t wall) const { return nameOfWall(wall, corners()); }
+
+std::string wallsInWords(size_t corners) {
+  constexpr size_t kMostListed = 12;
+  if (corners > kMostListed) {
+    return "the walls run from " + nameOfWall(0, corners) + " to " +
+           nameOfWall(corners - 1, corners);
+  }
+  std::string words;
+  for (size_t i = 0; i < corners; ++i) words += (i ? ", " : "") + nameOfWall(i, corners);
+  return "the walls are " + words;
+}
+
+std::optional<size_t> knownWall(const Validation& v, const std::string& path,
+                                const std::string& who, const std::string& name, size_t corners) {
+  const auto wall = wallNamed(name, corners);
+  if (wall) return wall;
+  std::vector<std::string> names;
+  for (size_t i = 0; i < corners; ++i) names.push_back(nameOfWall(i, corners));
+  const auto near = nearest(name, names);
+  v.error(path, who + ": there is no wall \"" + name.substr(0, 60) + "\"",
+          (near ? "did you mean \"" + *near + "\"? " : std::string{}) + wallsInWords(corners));
+  return std::nullopt;
+}
+
 Problems validateReadable(const Job& job, const std::string& file, const KeyPlaces& places,
                           const BrokenParts& broken) {
   Problems problems;
   const Validation v{job, file, places, broken, problems};
-  (void)v;
+  const auto plan = validateOutline(v);
+  const LevelFacts levels = levelFacts(job);
+  validateLevels(v, levels);
+  if (plan) {
+    validateWalls(v, *plan);
+    validateFoundations(v, *plan, levels);
+    validateCellar(v, *plan, levels);
+    validateOpenings(v, *plan, levels);
+    validateRoof(v, *plan, levels);
+  }
+  validateSite(v, plan);
   return problems;
 }
 

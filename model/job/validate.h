@@ -1,8 +1,12 @@
 // The checks behind validateJob(), one function for each part of the job.
 #pragma once
 
+#include <functional>
+#include <optional>
 #include <string>
+#include <vector>
 
+#include "model/geometry/polygon.h"
 #include "model/job/read_tables.h"
 
 namespace model {
@@ -23,6 +27,52 @@ struct Validation {
   void error(const std::string& path, std::string what, std::string instead) const;
   void warning(const std::string& path, std::string what, std::string instead) const;
 };
+
+// The plan once its outline is known to be sound.
+struct PlanFacts {
+  Polygon outline;                 // anticlockwise
+  std::vector<size_t> wallOfEdge;  // which wall, in the file's order, an edge of `outline` is
+  std::vector<size_t> edgeOfWall;  // and back
+  std::vector<double> length;      // by wall
+  std::vector<double> angle;       // interior, radians, by corner in the file's order
+  size_t corners() const { return outline.size(); }
+  std::string wallName(size_t wall) const;
+};
+
+// Levels that follow from the job when they are not given; as deriveSettingOut() has them.
+struct LevelFacts {
+  double floor = 0;  // finished ground floor
+  double dampCourse = 0;
+  double slabUnderside = 0;
+  double wallTop = 0;
+  double plateTop = 0;
+  double eavesUnderside = 0;  // of the rafters at the outer face of a hip wall
+  double outerLeafTop = 0;    // at a hip wall
+  double lowestGround = 0;    // about: of the spot levels on and near the plan
+  double tanPitch = 0;
+};
+
+// "A-B, B-C, C-D", or only how many there are when that is many.
+std::string wallsInWords(size_t corners);
+// The wall that `name` names, or nothing with the problem added at `path`; `who` begins the
+// message.
+std::optional<size_t> knownWall(const Validation& v, const std::string& path,
+                                const std::string& who, const std::string& name, size_t corners);
+
+// True when the points make a simple polygon of some size; otherwise what is wrong is added at
+// `path`. `who` is "outline" or `building "Shed"`, `cornerName` names point i.
+bool soundOutline(const Validation& v, const Outline& outline, const std::string& path,
+                  const std::string& who, const std::function<std::string(size_t)>& cornerName);
+
+std::optional<PlanFacts> validateOutline(const Validation& v);
+LevelFacts levelFacts(const Job& job);
+void validateLevels(const Validation& v, const LevelFacts& levels);
+void validateWalls(const Validation& v, const PlanFacts& plan);
+void validateFoundations(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
+void validateCellar(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
+void validateOpenings(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
+void validateRoof(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
+void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);
 
 // Validates all that was readable.
 Problems validateReadable(const Job& job, const std::string& file, const KeyPlaces& places,

@@ -341,6 +341,17 @@ void drawSite(Dice& dice, Job& job) {
   }
 }
 
+// Given tops of concrete go down with the ground, so that the foundations stay covered.
+void coverFoundations(Job& job) {
+  if (!job.foundations.top) return;
+  double lowest = 0;
+  for (const model::SpotLevel& spot : job.site.spots) lowest = std::min(lowest, spot.level);
+  const double wanted = std::floor((lowest - 0.25) / 0.075) * 0.075;
+  const double lower = std::max(0.0, *job.foundations.top - wanted);
+  job.foundations.top = toMm(*job.foundations.top - lower);
+  for (model::FoundationStep& step : job.foundations.steps) step.top = toMm(step.top - lower);
+}
+
 Job drawJob(unsigned seed) {
   Dice dice(seed);
   Job job;
@@ -362,6 +373,7 @@ Job drawJob(unsigned seed) {
   if (dice.chance(30)) job.groundFloor.kind = model::GroundFloorKind::Suspended;
   job.ground.topsoil = dice.pick<double>({0.1, 0.15, 0.2});
   drawSite(dice, job);
+  coverFoundations(job);
   if (dice.chance(30)) job.programme.start = "2027-04-12";
   return job;
 }

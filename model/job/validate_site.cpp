@@ -1,0 +1,177 @@
+// The site: its boundary, its levels, and what stands on it.
+#include <algorithm>
+#include <cmath>
+
+#include "model/job/validate.h"
+#include "model/job/value_words.h"
+
+namespace model {
+
+namespace {
+
+constexpr double kSamePlace = 0.001;  // metres
+constexpr double kOverlap = 1e-4;     // square metres: less is rounding on the drawing
+constexpr double kFarFromFloor = 60;  // metres
+
+std::string pointName(size_t i) { return "point " + std::to_string(i + 1); }
+
+std::string buildingPath(size_t i) { return "site.building[" + std::to_string(i) + "]"; }
+
+std::string buildingName(const Validation& v, size_t i) {
+  const std::string& name = v.job.site.buildings[i].name;
+  return name.empty() ? "building " + std::to_string(i + 1) : "building \"" + name + "\"";
+}
+
+double overlap(const Outline& a, const Outline& b) {
+  const auto box = [](const Outline& outline) {
+    Vec2 low = outline[0], high = outline[0];
+    for (const Vec2& p : outline) {
+      low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+      high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+    }
+    return std::pair{low, high};
+  };
+  const auto [lowA, highA] = box(a);
+  const auto [lowB, highB] = box(b);
+  if (lowA.x >= highB.x || lowB.x >= highA.x || lowA.y >= highB.y || lowB.y >= highA.y) return 0;
+  return area(intersect({{a, {}}}, {{b, {}}}));
+}
+
+// Both anticlockwise, as the booleans want them.
+Polygon anticlockwise(Outline outline) {
+  if (signedArea(outline) < 0) std::reverse(outline.begin(), outline.end());
+  return outline;
+}
+
+std::optional<Polygon> validateBoundary(const Validation& v, const std::optional<PlanFacts>& plan) {
+  const Outline& given = v.job.site.boundary;
+  if (given.empty()) {
+    if (v.places.count("site.boundary")) {
+      v.error("site.boundary", "the boundary has no corners",
+              "give at least 3, or leave site.boundary out");
+    }
+    return std::nullopt;
+  }
+  if (!soundOutline(v, given, "site.boundary", "the boundary", pointName)) return std::nullopt;
+  const Polygon boundary = anticlockwise(given);
+  if (plan && area(subtract({{plan->outline, {}}}, {{boundary, {}}})) > kOverlap) {
+    v.error("site.boundary", "the building goes over the boundary",
+            "the boundary goes round all of the outline");
+    return std::nullopt;
+  }
+  if (plan && v.readable("walls") && v.readable("foundations")) {
+    const double project = std::max(0.0, (v.job.foundations.width - v.job.walls.total()) / 2);
+    const Polygon concrete = offsetMitred(plan->outline, -project);
+    if (!crossingEdges(concrete) && area(subtract({{concrete, {}}}, {{boundary, {}}})) > kOverlap) {
+      v.warning("site.boundary", "the foundations go over the boundary",
+                "agree it with the neighbour, or move the building");
+    }
+  }
+  return boundary;
+}
+
+void validateSpots(const Validation& v, const std::optional<Polygon>& boundary) {
+  const std::vector<SpotLevel>& spots = v.job.site.spots;
+  const auto path = [](size_t i) { return "site.spots[" + std::to_string(i) + "]"; };
+  std::vector<size_t> byX;
+  for (size_t i = 0; i < spots.size(); ++i) {
+    if (v.readable(path(i))) byX.push_back(i);
+  }
+  std::stable_sort(byX.begin(), byX.end(),
+                   [&](size_t a, size_t b) { return spots[a].at.x < spots[b].at.x; });
+  for (size_t k = 0; k < byX.size(); ++k) {
+    const SpotLevel& spot = spots[byX[k]];
+    for (size_t before = k; before-- > 0;) {
+      const SpotLevel& other = spots[byX[before]];
+      if (spot.at.x - other.at.x > kSamePlace) break;
+      if (std::abs(spot.at.y - other.at.y) > kSamePlace) continue;
+      const size_t first = std::min(byX[k], byX[before]), second = std::max(byX[k], byX[before]);
+      if (spot.level == other.level && spot.at == other.at) {
+        v.warning(path(second), "spot level " + std::to_string(second + 1) + " is there twice",
+                  "take one of them out");
+      } else {
+        v.error(path(second),
+                "spot levels " + std::to_string(first + 1) + " and " + std::to_string(second + 1) +
+                    " are at the same place",
+                "one place has one level");
+      }
+      break;
+    }
+  }
+  for (const size_t i : byX) {
+    if (boundary && !contains(*boundary, spots[i].at, kSamePlace)) {
+      v.warning(path(i) + ".at", "spot level " + std::to_string(i + 1) + " is outside the boundary",
+                "check the point; the ground is only built inside");
+    }
+    if (!v.job.storeys.empty() &&
+        std::abs(spots[i].level - v.job.storeys[0].floor) > kFarFromFloor) {
+      v.error(path(i) + ".level",
+              "spot level " + std::to_string(i + 1) + " is " + levelWords(spots[i].level) +
+                  ", far from the ground floor",
+              "levels are in metres, from the same 0.000 as the floor");
+    }
+  }
+}
+
+void warnOfLowDampCourse(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
+  for (size_t i = 0; i < v.job.site.spots.size(); ++i) {
+    const SpotLevel& spot = v.job.site.spots[i];
+    const bool beside =
+        contains(plan.outline, spot.at) || distanceToOutline(plan.outline, spot.at) < 1.0;
+    if (!beside || levels.dampCourse - spot.level >= 0.150 - 1e-6) continue;
+    const double above = levels.dampCourse - spot.level;
+    // NHBC Good Craftsmanship Guide, Brickwork; Approved Document C.
+    v.warning("site.spots[" + std::to_string(i) + "].level",
+              "the damp course at " + levelWords(levels.dampCourse) + " is " +
+                  (above > 0 ? "only " + lengthWords(above) + " above" : "under") +
+                  " the ground here, " + levelWords(spot.level),
+              "150 mm above outside ground is the usual least (NHBC Good Craftsmanship Guide, "
+              "Brickwork); lower the ground outside or raise the damp course");
+  }
+}
+
+void validateBuildings(const Validation& v, const std::optional<PlanFacts>& plan) {
+  const auto& buildings = v.job.site.buildings;
+  std::vector<size_t> sound;
+  for (size_t i = 0; i < buildings.size(); ++i) {
+    if (!v.readable(buildingPath(i))) continue;
+    const StandingBuilding& building = buildings[i];
+    const std::string who = buildingName(v, i);
+    if (!soundOutline(v, building.outline, buildingPath(i) + ".outline", who, pointName)) continue;
+    const Polygon outline = anticlockwise(building.outline);
+    if (plan && building.kind != BuildingKind::Demolish &&
+        overlap(outline, plan->outline) > kOverlap) {
+      v.error(buildingPath(i) + ".outline", who + " stands where the new building goes",
+              "check both outlines; kind = \"demolish\" if it is taken down first");
+    } else if (plan && building.kind != BuildingKind::Demolish && v.readable("foundations") &&
+               v.readable("walls")) {
+      const double project = std::max(0.0, (v.job.foundations.width - v.job.walls.total()) / 2);
+      const Polygon concrete = offsetMitred(plan->outline, -project);
+      if (!crossingEdges(concrete) && overlap(outline, concrete) > kOverlap) {
+        v.warning(buildingPath(i) + ".outline", "the new foundations go under " + who,
+                  "how they meet is for the drawing to say");
+      }
+    }
+    for (const size_t other : sound) {
+      if (overlap(outline, anticlockwise(buildings[other].outline)) <= kOverlap) continue;
+      v.error(buildingPath(i) + ".outline", who + " and " + buildingName(v, other) + " overlap",
+              "give each piece of ground one building");
+      break;
+    }
+    sound.push_back(i);
+  }
+}
+
+}  // namespace
+
+void validateSite(const Validation& v, const std::optional<PlanFacts>& plan) {
+  if (!v.readable("site")) return;
+  const std::optional<Polygon> boundary = validateBoundary(v, plan);
+  if (v.readable("site.spots") && v.readable("storey")) {
+    validateSpots(v, boundary);
+    if (plan && v.readable("walls")) warnOfLowDampCourse(v, *plan, levelFacts(v.job));
+  }
+  if (v.readable("site.building")) validateBuildings(v, plan);
+}
+
+}  // namespace model
