@@ -1,0 +1,108 @@
+#include "model/programme/stage_words.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+#include "tests/model/programme/small_works.h"
+
+namespace model {
+namespace {
+
+std::vector<StageKind> allKinds() {
+  std::vector<StageKind> kinds;
+  for (int k = static_cast<int>(StageKind::SiteSetUp); k <= static_cast<int>(StageKind::Completion);
+       ++k) {
+    kinds.push_back(static_cast<StageKind>(k));
+  }
+  return kinds;
+}
+
+std::string everythingSaid(StageKind kind, const Job& job, const SettingOut& out) {
+  const StageKey key{kind, 0, 1};
+  const StageWords& words = wordsFor(kind);
+  std::string all;
+  for (const char* text : {words.name, words.what, words.atEnd}) {
+    all += withFacts(text, key, job, out) + " ";
+  }
+  return all + cautionFor(kind) + " " + holdPointFor(kind);
+}
+
+TEST(StageWords, EveryKindHasANameItsWorkAndItsEnd) {
+  std::set<std::string> ids;
+  for (StageKind kind : allKinds()) {
+    const StageWords& words = wordsFor(kind);
+    EXPECT_STRNE(words.name, "");
+    EXPECT_STRNE(words.what, "");
+    EXPECT_STRNE(words.atEnd, "");
+    EXPECT_TRUE(ids.insert(words.id).second) << words.id;
+  }
+}
+
+TEST(StageWords, EveryNumberIsFilledIn) {
+  for (StageKind kind : allKinds()) {
+    EXPECT_EQ(everythingSaid(kind, Job{}, twoStoreys()).find_first_of("{}"), std::string::npos);
+    EXPECT_EQ(everythingSaid(kind, Job{}, SettingOut{}).find_first_of("{}"), std::string::npos);
+  }
+}
+
+TEST(StageWords, NothingIsPromisedAndNoProgrammersWordIsUsed) {
+  for (StageKind kind : allKinds()) {
+    std::string all = everythingSaid(kind, Job{}, twoStoreys());
+    for (char& c : all) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    for (const char* word : {" safe", "guarantee", "entity", "mesh", "object", "approved"}) {
+      EXPECT_EQ(all.find(word), std::string::npos) << word << " in: " << all;
+    }
+  }
+}
+
+TEST(StageWords, EveryCautionDefersToTheCompetent) {
+  int cautions = 0;
+  for (StageKind kind : allKinds()) {
+    const std::string caution = cautionFor(kind);
+    if (caution.empty()) continue;
+    ++cautions;
+    EXPECT_TRUE(caution.ends_with(
+        "Reminder only: follow local law, your risk assessment and competent people."));
+  }
+  EXPECT_GE(cautions, 15);
+}
+
+TEST(StageWords, TheCrewReadsTheLevelsOfThisJob) {
+  SettingOut out = twoStoreys();
+  out.levels.cellarFormation = -3.075;
+  FoundationRun deep, shallow, onWall;
+  shallow.top = -0.975;
+  deep.top = -1.2;
+  onWall.top = -0.3;
+  onWall.onCellar = true;
+  out.foundations = {deep, shallow, deep, onWall};
+  const Job job;
+  EXPECT_NE(withFacts(wordsFor(StageKind::CellarDig).what, {StageKind::CellarDig}, job, out)
+                .find("formation at -3.075"),
+            std::string::npos);
+  EXPECT_NE(
+      withFacts(wordsFor(StageKind::FoundationPour).what, {StageKind::FoundationPour}, job, out)
+          .find("top of concrete -0.975 and -1.200."),
+      std::string::npos);
+  EXPECT_NE(
+      withFacts(wordsFor(StageKind::RaiseCorners).what, {StageKind::RaiseCorners, 0, 1}, job, out)
+          .find("Raise the corners to +1.350, course 18"),
+      std::string::npos);
+}
+
+TEST(StorySlugs, StoreysAreNamedPlainlyAndApart) {
+  const auto slugs = [](std::vector<std::string> names) {
+    std::vector<Storey> storeys;
+    for (const std::string& name : names) storeys.push_back({name, 0});
+    return storeySlugs(storeys);
+  };
+  EXPECT_EQ(slugs({"Ground floor", "First floor"}), (std::vector<std::string>{"ground", "first"}));
+  EXPECT_EQ(slugs({"Attic", "attic", "ATTIC floor"}),
+            (std::vector<std::string>{"attic", "attic-2", "attic-3"}));
+  EXPECT_EQ(slugs({"", "--", "1\xc3\xa8re"}),
+            (std::vector<std::string>{"storey-1", "storey-2", "1-re"}));
+}
+
+}  // namespace
+}  // namespace model
