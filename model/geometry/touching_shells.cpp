@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numeric>
 
 #include <glm/geometric.hpp>
@@ -69,6 +70,65 @@ void sortRound(const Solid& solid, Side* first, Side* last) {
   if (first->rising) std::rotate(first, first + 1, last);
 }
 
+// The first group of corners keeps a point; every other group gets a copy.
+void copyPoints(Solid& solid, Forest& corners) {
+  constexpr Index kNone = 0xffffffffu;
+  std::vector<Index> pointOf(solid.triangles.size() * 3, kNone);
+  std::vector<bool> taken(solid.points.size(), false);
+  for (Index c = 0; c < pointOf.size(); ++c) {
+    const Index root = corners.of(c), point = solid.triangles[c / 3][c % 3];
+    if (pointOf[root] != kNone) continue;
+    pointOf[root] = point;
+    if (taken[point]) {
+      pointOf[root] = static_cast<Index>(solid.points.size());
+      solid.points.push_back(Vec3(solid.points[point]));
+      taken.push_back(true);
+    }
+    taken[pointOf[root]] = true;
+  }
+  for (Index c = 0; c < pointOf.size(); ++c) {
+    solid.triangles[c / 3][c % 3] = pointOf[corners.of(c)];
+  }
+}
+
+// Puts point m on the side from a to b of triangle t, or of the piece of t that now has the side.
+void splitSide(Solid& solid, std::map<Index, std::vector<Index>>& pieces, Index t, Index a, Index b,
+               Index m) {
+  auto& list = pieces[t];
+  if (list.empty()) list.push_back(t);
+  for (const Index piece : list) {
+    const auto triangle = solid.triangles[piece];
+    for (size_t k = 0; k < 3; ++k) {
+      if (triangle[k] != a || triangle[(k + 1) % 3] != b) continue;
+      const Index c = triangle[(k + 2) % 3];
+      solid.triangles[piece] = {a, m, c};
+      list.push_back(static_cast<Index>(solid.triangles.size()));
+      solid.triangles.push_back({m, b, c});
+      return;
+    }
+  }
+}
+
+// Pairs that still share both points (a body that touches itself) get a point between them.
+void partPairs(Solid& solid, const std::vector<Side>& sides) {
+  std::map<Index, std::vector<Index>> pieces;
+  const std::vector<std::array<Index, 3>> whole = solid.triangles;
+  for (size_t i = 0, end = 0; i < sides.size(); i = end) {
+    while (end < sides.size() && sides[end].low == sides[i].low && sides[end].high == sides[i].high)
+      ++end;
+    if (end - i <= 2) continue;
+    for (size_t k = i + 2; k + 1 < end; k += 2) {
+      const auto& t = whole[sides[k].triangle];
+      const Index a = t[sides[k].k], b = t[(sides[k].k + 1) % 3];
+      const double part = static_cast<double>(k - i) / static_cast<double>(end - i);
+      const auto m = static_cast<Index>(solid.points.size());
+      solid.points.push_back(solid.points[a] + (solid.points[b] - solid.points[a]) * part);
+      splitSide(solid, pieces, sides[k].triangle, a, b, m);
+      splitSide(solid, pieces, sides[k + 1].triangle, b, a, m);
+    }
+  }
+}
+
 }  // namespace
 
 void separateTouchingShells(Solid& solid) {
@@ -96,25 +156,8 @@ void separateTouchingShells(Solid& solid) {
     }
     i = end;
   }
-  // The first group of corners keeps a point; every other group gets a copy.
-  constexpr Index kNone = 0xffffffffu;
-  std::vector<Index> pointOf(solid.triangles.size() * 3, kNone);
-  std::vector<bool> taken(solid.points.size(), false);
-  for (Index c = 0; c < pointOf.size(); ++c) {
-    const Index root = corners.of(c), point = solid.triangles[c / 3][c % 3];
-    if (pointOf[root] == kNone) {
-      pointOf[root] = point;
-      if (taken[point]) {
-        pointOf[root] = static_cast<Index>(solid.points.size());
-        solid.points.push_back(Vec3(solid.points[point]));
-        taken.push_back(true);
-      }
-      taken[point] = true;
-    }
-  }
-  for (Index c = 0; c < pointOf.size(); ++c) {
-    solid.triangles[c / 3][c % 3] = pointOf[corners.of(c)];
-  }
+  copyPoints(solid, corners);
+  partPairs(solid, sides);
 }
 
 }  // namespace model

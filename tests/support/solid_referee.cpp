@@ -1,0 +1,1 @@
+#include "tests/support/solid_referee.h"
