@@ -15,13 +15,13 @@ int sideOf(const ElementRange& range, const glm::vec4& plane) {
   return centre + reach <= 0 ? -1 : 0;
 }
 
-void addFront(const Growth& growth, Cut::Kind kind, std::uint32_t element, double time,
-              std::vector<Cut>& cuts) {
+void addFront(const Growth& growth, CutFill::Kind kind, std::uint32_t element, double time,
+              std::vector<CutFill>& cuts) {
   if (!growth.moves() || time <= growth.from || time >= growth.to) return;
   const float length = glm::length(growth.direction);
   glm::vec4 plane(growth.direction / length, -growth.frontAt(time) / length);
   // What is placed stands behind its front, what is removed in front of it.
-  if (kind == Cut::Kind::Removed) plane = -plane;
+  if (kind == CutFill::Kind::Removed) plane = -plane;
   cuts.push_back({kind, element, plane});
 }
 
@@ -65,11 +65,11 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
     const bool seeThrough = frame.seeThroughGround && range.soil;
     (seeThrough ? list.soils : list.solids).add(range.firstIndex, range.indexCount);
     (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
-    addFront(range.placed, Cut::Kind::Placed, i, frame.time, list.cuts);
-    addFront(range.removed, Cut::Kind::Removed, i, frame.time, list.cuts);
+    addFront(range.placed, CutFill::Kind::Placed, i, frame.time, list.cuts);
+    addFront(range.removed, CutFill::Kind::Removed, i, frame.time, list.cuts);
     if (side == 0) {
       const float length = glm::length(glm::vec3(frame.section.plane));
-      list.cuts.push_back({Cut::Kind::Section, i, frame.section.plane / length});
+      list.cuts.push_back({CutFill::Kind::Section, i, frame.section.plane / length});
     }
   }
 }

@@ -22,7 +22,7 @@ struct Pieces {
 };
 
 // A face that time or the section has cut open and that is closed with a flat fill.
-struct Cut {
+struct CutFill {
   enum class Kind { Placed, Removed, Section };
   Kind kind = Kind::Section;
   std::uint32_t element = 0;
@@ -34,7 +34,7 @@ struct DrawList {
   Pieces edges;          // of Scene::edges
   Pieces soilEdges;      // the same split
   Pieces comingEdges;    // of what the stage and the next one still bring
-  std::vector<Cut> cuts;
+  std::vector<CutFill> cuts;
 };
 
 // Fills `list` from scratch, keeping its memory.

@@ -3,7 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "viewer/gl/picture_ink.h"
 #include "viewer/gl/renderer.h"
+#include "viewer/overlays/draw_overlays.h"
+#include "viewer/picking.h"
 #include "viewer/scene.h"
 #include "viewer/section.h"
 #include "viewer/sun.h"
@@ -13,6 +16,31 @@ namespace viewer {
 namespace {
 
 constexpr double kHour = 10.0;  // mid-morning: raking light that still reaches the south walls
+
+// Lettering grows with the picture, in quarters, so that a large one reads like a small one.
+float letteringScale(int width, int height) {
+  const double by = std::min(width / 1280.0, height / 720.0);
+  return static_cast<float>(std::clamp(std::floor(by * 4) / 4, 1.0, 4.0));
+}
+
+bool any(const Overlays& o) {
+  return o.levels || o.lines || o.corners || o.dimensions || o.captions || o.titleBlock || o.tape ||
+         o.rod;
+}
+
+// Every text of the job that may be lettered, so that its characters are there.
+std::vector<std::string> textsOf(const model::Model& model) {
+  std::vector<std::string> texts{model.job.name, model.job.datumNote};
+  if (model.job.site.benchMark) texts.push_back(model.job.site.benchMark->name);
+  for (const auto& stage : model.programme.stages) {
+    texts.insert(texts.end(),
+                 {stage.name, stage.what, stage.atEnd, stage.caution, stage.holdPoint, stage.note});
+  }
+  for (const auto& level : model.settingOut.schedule)
+    texts.insert(texts.end(), {level.name, level.where});
+  for (const auto& line : model.works.strings) texts.push_back(line.name);
+  return texts;
+}
 
 }  // namespace
 
@@ -40,10 +68,29 @@ struct Picturer::Impl {
   Offscreen& offscreen;
   Scene scene;
   Renderer renderer;
+  std::unique_ptr<Picker> picker;   // made with the first overlay
+  std::unique_ptr<PictureInk> ink;  // the same
+
+  void layOverlays(const Frame& frame, const PictureOptions& options);
 };
 
+void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& options) {
+  if (!any(options.overlays)) return;
+  const float scale = letteringScale(options.width, options.height);
+  if (!ink || ink->scale() != scale) {
+    ink.reset();
+    ink = std::make_unique<PictureInk>(scale, textsOf(model));
+  }
+  if (!picker) picker = std::make_unique<Picker>(scene);
+  OverlayOptions how;
+  how.picker = picker.get();
+  ink->lay(options.width, options.height, [&] {
+    drawOverlays(model, scene, frame, options.overlays, options.width, options.height, how);
+  });
+}
+
 Picturer::Picturer(const model::Model& model, Offscreen& offscreen)
-    : impl_(new Impl{model, offscreen, buildScene(model), {}}) {
+    : impl_(new Impl{model, offscreen, buildScene(model), {}, nullptr, nullptr}) {
   impl_->renderer.setScene(impl_->scene);
 }
 
@@ -56,6 +103,7 @@ Image Picturer::picture(const PictureOptions& options) {
   // The renderer takes its own samples; overlays are laid over the finished picture.
   impl_->offscreen.begin(options.width, options.height, 1);
   impl_->renderer.draw(frame, options.width, options.height);
+  impl_->layOverlays(frame, options);
   return impl_->offscreen.read();
 }
 

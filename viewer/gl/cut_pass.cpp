@@ -16,7 +16,7 @@ constexpr float kSectionWidth = 2.6f;  // pixels: a cut is outlined heavier than
 constexpr float kFrontWidth = 1.1f;
 
 // A point in the plane near the middle of the box, from which fans are drawn.
-glm::vec3 anchorOf(const Cut& cut, const ElementRange& range) {
+glm::vec3 anchorOf(const CutFill& cut, const ElementRange& range) {
   const glm::vec3 middle = (range.low + range.high) * 0.5f;
   const glm::vec3 normal(cut.plane);
   return middle - normal * (glm::dot(normal, middle) + cut.plane.w);
@@ -50,7 +50,7 @@ CutPass::CutPass()
              {"view.glsl", "crossing.glsl", "thick_line.glsl", "cut_line.geom"},
              {"clock.glsl", "growth.glsl", "cut_line.frag"}}) {}
 
-void CutPass::giveGrowth(Program& program, const Cut& cut, const ElementRange& range) {
+void CutPass::giveGrowth(Program& program, const CutFill& cut, const ElementRange& range) {
   program.set("uPlane", cut.plane);
   program.set("uCutKind", static_cast<int>(cut.kind));
   const auto give = [&](const Growth& g, const char* front, const char* times) {
@@ -61,7 +61,7 @@ void CutPass::giveGrowth(Program& program, const Cut& cut, const ElementRange& r
   give(range.removed, "uRemovedFront", "uRemovedTimes");
 }
 
-void CutPass::giveFill(const Cut& cut, const ElementRange& range, const Coursing& coursing,
+void CutPass::giveFill(const CutFill& cut, const ElementRange& range, const Coursing& coursing,
                        int material, const Frame& frame) {
   const glm::vec3 normal(cut.plane);
   const bool level = std::abs(normal.z) > 0.99f;
@@ -100,9 +100,9 @@ unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& 
   glDisable(GL_BLEND);
   glEnable(GL_STENCIL_TEST);
   glStencilMask(1);
-  for (const Cut& cut : list.cuts) {
+  for (const CutFill& cut : list.cuts) {
     const ElementRange& range = scene.elements[cut.element];
-    if (frame.seeThroughGround && range.soil && cut.kind != Cut::Kind::Section) continue;
+    if (frame.seeThroughGround && range.soil && cut.kind != CutFill::Kind::Section) continue;
     const glm::vec3 anchor = anchorOf(cut, range);
     countInto();
     count_.use();
@@ -123,10 +123,10 @@ unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& 
   glDepthMask(GL_FALSE);
   line_.use();
   line_.set("uInkColour", encoded(kInk));
-  for (const Cut& cut : list.cuts) {
+  for (const CutFill& cut : list.cuts) {
     const ElementRange& range = scene.elements[cut.element];
-    if (frame.seeThroughGround && range.soil && cut.kind != Cut::Kind::Section) continue;
-    line_.set("uWidth", cut.kind == Cut::Kind::Section ? kSectionWidth : kFrontWidth);
+    if (frame.seeThroughGround && range.soil && cut.kind != CutFill::Kind::Section) continue;
+    line_.set("uWidth", cut.kind == CutFill::Kind::Section ? kSectionWidth : kFrontWidth);
     giveGrowth(line_, cut, range);
     calls += gpu.drawFaces(range.firstIndex, range.indexCount);
   }

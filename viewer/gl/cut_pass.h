@@ -19,9 +19,9 @@ class CutPass {
                 const ViewNumbers& view, const LightMaps& light, const std::vector<int>& materials);
 
  private:
-  void giveGrowth(Program& program, const Cut& cut, const ElementRange& range);
-  void giveFill(const Cut& cut, const ElementRange& range, const Coursing& coursing, int material,
-                const Frame& frame);
+  void giveGrowth(Program& program, const CutFill& cut, const ElementRange& range);
+  void giveFill(const CutFill& cut, const ElementRange& range, const Coursing& coursing,
+                int material, const Frame& frame);
 
   Program count_, fill_, line_;
 };
