@@ -1,7 +1,6 @@
 // What stands in each table.
 #include "model/exchange/tables.h"
 
-#include <cmath>
 #include <cstdio>
 
 namespace model {
@@ -16,8 +15,14 @@ std::string number(double value, int places) {
 
 // Whole days without a point, halves with one place.
 std::string daysText(double days) {
-  const bool whole = std::abs(days - std::round(days)) < 1e-9;
-  return number(days, whole ? 0 : 2);
+  char text[64];
+  std::snprintf(text, sizeof text, "%.4g", days);
+  return text;
+}
+
+// Things that are counted are whole; the rest to two places.
+std::string amountText(double amount, const std::string& unit) {
+  return number(amount, unit == nameOf(Unit::Each) ? 0 : 2);
 }
 
 std::string joined(const std::vector<size_t>& stages) {
@@ -67,9 +72,12 @@ Table takeoffTable(const Model& model, bool byStage) {
   }
   const auto& rows = byStage ? model.takeoff.byStage : model.takeoff.rows;
   for (const TakeoffRow& row : rows) {
-    std::vector<std::string> cells{
-        row.item, number(row.amount, 2), row.unit, number(row.waste * 100, 0), number(row.order, 2),
-        row.basis};
+    std::vector<std::string> cells{row.item,
+                                   amountText(row.amount, row.unit),
+                                   row.unit,
+                                   number(row.waste * 100, 0),
+                                   amountText(row.order, row.unit),
+                                   row.basis};
     if (byStage) cells.insert(cells.begin(), row.stage);
     table.rows.push_back(std::move(cells));
   }

@@ -71,8 +71,10 @@ double fixedDays(StageKind kind) {
   }
 }
 
+// What is counted goes by its quantity: a frame counts, its glass and sill come with it.
 double amountOf(const Element& element, Unit unit) {
-  return unit == Unit::CubicMetre ? volume(element.solid) : 1;
+  if (unit == Unit::CubicMetre) return volume(element.solid);
+  return element.quantity.unit == unit ? element.quantity.amount : 0;
 }
 
 }  // namespace

@@ -1,3 +1,7 @@
+#include <map>
+#include <string>
+#include <utility>
+
 #include "model/level_text.h"
 #include "model/takeoff/items.h"
 #include "model/takeoff/measure.h"
@@ -99,17 +103,26 @@ void countRoof(const TakeoffInput& in, Tally& tally) {
 void countOpenings(const TakeoffInput& in, Tally& tally) {
   const StageKey stage{StageKind::WindowsAndDoors};
   const auto count = [&](OpeningKind kind, const char* what) {
+    std::map<std::pair<int, int>, int> sizes;  // smallest first, as they are ordered
     for (const BuiltOpening& opening : in.settingOut.openings) {
       if (opening.kind != kind) continue;
-      const std::string size =
-          lengthText(opening.s1 - opening.s0) + " x " + lengthText(opening.head - opening.sill);
-      tally.add({std::string(what) + " " + size, Unit::Each, 0, 1, "built opening, width x height"},
-                1, stage);
+      ++sizes[{std::stoi(lengthText(opening.s1 - opening.s0)),
+               std::stoi(lengthText(opening.head - opening.sill))}];
+    }
+    for (const auto& [size, number] : sizes) {
+      const std::string item = std::string(what) + " " + std::to_string(size.first) + " x " +
+                               std::to_string(size.second);
+      tally.add({item, Unit::Each, 0, 1, "built opening, width x height"}, number, stage);
     }
   };
   count(OpeningKind::Window, "Window");
   count(OpeningKind::Door, "Door");
   count(OpeningKind::Garage, "Garage door");
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::Window || e.quantity.unit != Unit::Metre) continue;
+    tally.add({"Window sills", Unit::Metre, 0, 0, "widths of the built openings"},
+              e.quantity.amount, e.placed.stage);
+  }
 }
 
 void countTemporary(const TakeoffInput& in, Tally& tally) {

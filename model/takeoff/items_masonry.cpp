@@ -1,5 +1,8 @@
 #include <cmath>
 #include <cstdio>
+#include <map>
+#include <utility>
+#include <vector>
 
 #include <glm/geometric.hpp>
 
@@ -95,24 +98,32 @@ void countMasonry(const TakeoffInput& in, Tally& tally) {
   countLinings(in, tally);
 }
 
+namespace {
+
+// The leaf that a lintel lies in, from how far in from the outer face it lies.
+std::string leafOf(const Element& lintel, const WallLine& wall, const WallBuildUp& walls) {
+  const Vec3 middle = middleOf(lintel.solid);
+  const double inward = -glm::dot(Vec2(middle) - wall.start, wall.outward);
+  return inward < walls.outerLeaf ? "outer leaf" : "inner leaf";
+}
+
+}  // namespace
+
 void countLintels(const TakeoffInput& in, Tally& tally) {
+  // By length, shortest first, as they are ordered. To the millimetre: half ones go up.
+  std::map<std::pair<std::string, int>, std::vector<StageKey>> lintels;
   for (const Element& e : in.works.elements) {
     if (e.kind != ElementKind::Lintel) continue;
     const auto index = in.settingOut.wallNamed(e.wall);
-    std::string leaf;
-    double length = 0;
-    if (index) {
-      const WallLine& wall = in.settingOut.walls[*index];
-      length = extentAlong(e.solid, Vec3(wall.along, 0));
-      const Vec3 middle = middleOf(e.solid);
-      const double inward = -glm::dot(Vec2(middle) - wall.start, wall.outward);
-      leaf = inward < in.job.walls.outerLeaf ? " for the outer leaf" : " for the inner leaf";
-    } else {
-      length = e.quantity.unit == Unit::Metre ? e.quantity.amount : 0;
-    }
-    tally.add({"Lintel " + lengthText(length) + leaf, Unit::Each, 0, 1,
-               "opening and bearing at both ends"},
-              1, e.placed.stage);
+    if (!index) continue;
+    const WallLine& wall = in.settingOut.walls[*index];
+    const std::string length = lengthText(extentAlong(e.solid, Vec3(wall.along, 0)));
+    lintels[{leafOf(e, wall, in.job.walls), std::stoi(length)}].push_back(e.placed.stage);
+  }
+  for (const auto& [kind, stages] : lintels) {
+    const TakeoffItem item{"Lintel " + std::to_string(kind.second) + ", " + kind.first, Unit::Each,
+                           0, 1, "opening and bearing at both ends"};
+    for (const StageKey& stage : stages) tally.add(item, 1, stage);
   }
 }
 

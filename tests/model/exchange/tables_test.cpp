@@ -131,6 +131,7 @@ TEST(LevelText, NothingIsNegativeNothing) {
 TEST(LevelText, LengthsAreWholeMillimetres) {
   EXPECT_EQ(lengthText(4.5), "4500");
   EXPECT_EQ(lengthText(0.1025), "103");
+  EXPECT_EQ(lengthText(3.7 - 2.1525), "1548") << "halves go up whatever the last digits";
   EXPECT_EQ(lengthText(12.3456), "12346");
 }
 
