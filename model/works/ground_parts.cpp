@@ -1,0 +1,188 @@
+#include "model/works/ground_parts.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace model {
+
+namespace {
+
+using Placing = std::function<void(Element&, const Bounds&)>;
+
+// Of the trench stage, the part in which the inside is reduced to the oversite formation.
+constexpr double kReducing = 0.15;
+
+Placing rising(StageKind stage, double begin = 0, double end = 1) {
+  return [=](Element& e, const Bounds& b) {
+    e.placed = upward({stage}, b.low.z, b.high.z, begin, end);
+  };
+}
+
+Placing sinking(StageKind stage, double begin = 0, double end = 1) {
+  return [=](Element& e, const Bounds& b) {
+    e.removed = downward({stage}, b.high.z, b.low.z, begin, end);
+  };
+}
+
+// From west to east over the plan: how a machine works over a surface.
+Placement acrossPlan(StageKind stage, const Bounds& b) {
+  Placement placement;
+  placement.stage = {stage};
+  placement.direction = {1, 0, 0};
+  placement.low = b.low.x;
+  placement.high = std::max(b.high.x, b.low.x + 1e-6);
+  return placement;
+}
+
+class Maker {
+ public:
+  Maker(const Job& job, const SettingOut& out, const GroundZones& zones)
+      : job_(job), out_(out), zones_(zones) {}
+
+  GroundParts make() {
+    surface();
+    cellar();
+    foundations();
+    fills();
+    return std::move(result_);
+  }
+
+ private:
+  std::uint32_t part(const std::string& id, const std::string& name, ElementKind kind,
+                     Material material, Placing placing = {}) {
+    GroundPart part;
+    part.element.id = id;
+    part.element.name = name;
+    part.element.kind = kind;
+    part.element.material = material;
+    part.placing = std::move(placing);
+    result_.parts.push_back(std::move(part));
+    return static_cast<std::uint32_t>(result_.parts.size() - 1);
+  }
+
+  void surface() {
+    result_.ground = part("ground", "Ground", ElementKind::Ground, Material::Earth);
+    result_.topsoilKept =
+        part("topsoil/kept", "Topsoil that stays", ElementKind::Topsoil, Material::Topsoil);
+    result_.topsoilStripped = part(
+        "topsoil/stripped", "Topsoil to strip", ElementKind::Topsoil, Material::Topsoil,
+        [](Element& e, const Bounds& b) { e.removed = acrossPlan(StageKind::TopsoilStrip, b); });
+    result_.reducedLevel =
+        part("spoil/reduced level", "Dig to the oversite formation", ElementKind::Spoil,
+             Material::Earth, sinking(StageKind::TrenchDig, 0, kReducing));
+  }
+
+  void cellar() {
+    const auto count = static_cast<double>(zones_.benches.size());
+    for (size_t i = 0; i < zones_.benches.size(); ++i) {
+      const auto at = static_cast<double>(i);
+      const std::string number = std::to_string(i + 1);
+      result_.benches.push_back(part("spoil/cellar/bench " + number, "Cellar dig, bench " + number,
+                                     ElementKind::Spoil, Material::Earth,
+                                     sinking(StageKind::CellarDig, at / count, (at + 1) / count)));
+    }
+    result_.cellarBlinding = part(
+        "cellar/blinding", "Cellar blinding", ElementKind::Blinding, Material::LeanConcrete,
+        [](Element& e, const Bounds& b) { e.placed = acrossPlan(StageKind::CellarBlinding, b); });
+    result_.cellarSlab = part("cellar/slab", "Cellar slab", ElementKind::CellarSlab,
+                              Material::Concrete, rising(StageKind::CellarSlab));
+    result_.cellarWall = part("cellar/walls", "Cellar walls", ElementKind::CellarWall,
+                              Material::Concrete, rising(StageKind::CellarWalls, 0, 0.8));
+    result_.cellarMembrane =
+        part("cellar/membrane", "Cellar waterproofing and its protection",
+             ElementKind::CellarMembrane, Material::Membrane, rising(StageKind::CellarMembrane));
+    result_.cellarMakeUp =
+        part("cellar/make-up", "Cellar floor insulation", ElementKind::FloorInsulation,
+             Material::Insulation, rising(StageKind::FloorFinish, 0, 0.2));
+    result_.cellarScreed = part("cellar/screed", "Cellar screed", ElementKind::Screed,
+                                Material::Screed, rising(StageKind::FloorFinish, 0.2, 0.4));
+  }
+
+  std::string runPart(size_t run) const {
+    size_t number = 0, count = 0;
+    for (size_t i = 0; i < out_.foundations.size(); ++i) {
+      if (out_.foundations[i].wall != out_.foundations[run].wall || out_.foundations[i].onCellar)
+        continue;
+      ++count;
+      if (i <= run) ++number;
+    }
+    return count > 1 ? ", part " + std::to_string(number) : "";
+  }
+
+  // The lowest runs are dug and poured first.
+  std::vector<double> turns() const {
+    std::vector<size_t> order(out_.foundations.size());
+    std::iota(order.begin(), order.end(), size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](size_t a, size_t b) {
+      return out_.foundations[a].top < out_.foundations[b].top;
+    });
+    std::vector<double> turn(order.size());
+    for (size_t i = 0; i < order.size(); ++i) turn[order[i]] = static_cast<double>(i);
+    return turn;
+  }
+
+  void foundations() {
+    const auto turn = turns();
+    const auto count = static_cast<double>(turn.size());
+    const bool strip = job_.foundations.kind == FoundationKind::Strip;
+    for (size_t i = 0; i < out_.foundations.size(); ++i) {
+      const FoundationRun& run = out_.foundations[i];
+      const std::string wall = out_.walls[run.wall].name, piece = runPart(i);
+      const std::string at = "wall " + wall + "/" + std::to_string(i + 1);
+      const double begin = turn[i] / count, end = (turn[i] + 1) / count;
+      const double digBegin = kReducing + (1 - kReducing) * begin;
+      const double digEnd = kReducing + (1 - kReducing) * end;
+      const auto numbered = [&](const char* id, const std::string& name, ElementKind kind,
+                                Material material, Placing placing) {
+        const auto index = part(std::string(id) + "/" + at, name + ", wall " + wall + piece, kind,
+                                material, std::move(placing));
+        result_.parts[index].element.wall = wall;
+        return index;
+      };
+      result_.trench.push_back(numbered("spoil/trench", "Trench dig", ElementKind::Spoil,
+                                        Material::Earth,
+                                        sinking(StageKind::TrenchDig, digBegin, digEnd)));
+      result_.massFill.push_back(numbered("lean concrete", "Lean concrete down to firm ground",
+                                          ElementKind::Blinding, Material::LeanConcrete,
+                                          rising(StageKind::TrenchBlinding, 0, 0.7)));
+      result_.blinding.push_back(numbered("blinding", "Blinding", ElementKind::Blinding,
+                                          Material::LeanConcrete,
+                                          rising(StageKind::TrenchBlinding, 0.7, 1)));
+      result_.foundation.push_back(numbered("foundation",
+                                            strip ? "Strip foundation" : "Trench fill foundation",
+                                            ElementKind::Foundation, Material::Concrete,
+                                            rising(StageKind::FoundationPour, begin, end)));
+    }
+  }
+
+  void fills() {
+    result_.cellarBackfill =
+        part("backfill/cellar", "Backfill round the cellar", ElementKind::Backfill, Material::Earth,
+             rising(StageKind::CellarBackfill));
+    result_.trenchBackfillOutside =
+        part("backfill/trenches outside", "Backfill outside the walls", ElementKind::Backfill,
+             Material::Earth, rising(StageKind::TrenchBackfill));
+    result_.trenchBackfillInside =
+        part("backfill/trenches inside", "Backfill inside the walls", ElementKind::Backfill,
+             Material::Earth, rising(StageKind::TrenchBackfill));
+    result_.hardcore = part("hardcore", "Hardcore under the floor", ElementKind::Hardcore,
+                            Material::Hardcore, rising(StageKind::Oversite));
+    result_.topsoilBack = part(
+        "topsoil/put back", "Topsoil put back", ElementKind::Topsoil, Material::Topsoil,
+        [](Element& e, const Bounds& b) { e.placed = acrossPlan(StageKind::OutsideWorks, b); });
+  }
+
+  const Job& job_;
+  const SettingOut& out_;
+  const GroundZones& zones_;
+  GroundParts result_;
+};
+
+}  // namespace
+
+GroundParts makeGroundParts(const Job& job, const SettingOut& settingOut,
+                            const GroundZones& zones) {
+  return Maker(job, settingOut, zones).make();
+}
+
+}  // namespace model

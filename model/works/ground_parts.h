@@ -1,0 +1,33 @@
+// The things that buildGround makes, each under its number in the strata.
+#pragma once
+
+#include <functional>
+#include <vector>
+
+#include "model/works/element.h"
+#include "model/works/ground_zones.h"
+
+namespace model {
+
+// An element that waits for its solid; `placing` sets its times once the solid is known.
+struct GroundPart {
+  Element element;
+  std::function<void(Element&, const Bounds&)> placing;
+};
+
+struct GroundParts {
+  std::vector<GroundPart> parts;
+  // Numbers into `parts`:
+  std::uint32_t ground = 0, topsoilKept = 0, topsoilStripped = 0;
+  std::vector<std::uint32_t> benches;
+  std::uint32_t reducedLevel = 0;
+  std::vector<std::uint32_t> trench, massFill, blinding, foundation;  // by foundation run
+  std::uint32_t cellarBlinding = 0, cellarSlab = 0, cellarWall = 0, cellarMembrane = 0;
+  std::uint32_t cellarMakeUp = 0, cellarScreed = 0;
+  std::uint32_t cellarBackfill = 0, trenchBackfillOutside = 0, trenchBackfillInside = 0;
+  std::uint32_t hardcore = 0, topsoilBack = 0;
+};
+
+GroundParts makeGroundParts(const Job& job, const SettingOut& settingOut, const GroundZones& zones);
+
+}  // namespace model

@@ -1,0 +1,181 @@
+#include "model/works/ground_zones.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include <glm/geometric.hpp>
+
+#include "model/settingout/derive.h"
+#include "model/works/cellar_dig.h"
+
+namespace model {
+
+namespace {
+
+// Common practice, no source: room for boards, barrows and scaffold round the building.
+constexpr double kStripMargin = 2.5;
+constexpr double kBeyondBatter = 0.5;                        // stripped behind the top of a batter
+constexpr double kUnderFormation = 1.5, kUnderGround = 2.5;  // shown below the deepest dig
+
+Polygon anticlockwise(Polygon polygon) {
+  if (signedArea(polygon) < 0) std::reverse(polygon.begin(), polygon.end());
+  return polygon;
+}
+
+double lowestGround(const Terrain& terrain, const Polygon& outline) {
+  double low = terrain.levelAt(outline[0]);
+  for (size_t i = 0; i < outline.size(); ++i) {
+    const Vec2 a = outline[i], b = outline[(i + 1) % outline.size()];
+    low = std::min(low, terrain.levelAt(a));
+    for (const double t : terrainBreaks(terrain, a, b)) {
+      low = std::min(low, terrain.levelAt(a + (b - a) * t));
+    }
+  }
+  return low;
+}
+
+void findObstacles(const Job& job, const SettingOut& out, GroundZones& zones) {
+  for (const StandingBuilding& building : job.site.buildings) {
+    GroundObstacle obstacle;
+    obstacle.name = building.name;
+    obstacle.outline = anticlockwise(building.outline);
+    obstacle.bottom = lowestGround(out.terrain, obstacle.outline) - building.foundationDepth;
+    obstacle.stays = building.kind != BuildingKind::Demolish;
+    zones.obstacles.push_back(std::move(obstacle));
+  }
+}
+
+void findBands(const Job& job, const SettingOut& out, GroundZones& zones) {
+  const double total = job.walls.total(), width = job.foundations.width;
+  const double outer = (total - width) / 2, inner = (total + width) / 2;
+  const Polygon outside = out.ring(outer), inside = out.ring(inner);
+  for (const WallLine& wall : out.walls) {
+    FoundationBand band;
+    band.outer = outer;
+    band.inner = inner;
+    band.band = {outside[wall.from], outside[wall.to], inside[wall.to], inside[wall.from]};
+    band.startInner = glm::dot(inside[wall.from] - wall.start, wall.along);
+    band.endInner = glm::dot(inside[wall.to] - wall.start, wall.along);
+    zones.bands.push_back(std::move(band));
+  }
+}
+
+void addLap(const Job& job, const SettingOut& out, GroundZones& zones, size_t a, size_t b) {
+  const FoundationRun &first = out.foundations[a], &second = out.foundations[b];
+  if (first.onCellar || second.onCellar || std::abs(first.top - second.top) < 1e-6) return;
+  const bool rising = second.top > first.top;
+  FoundationLap lap{rising ? a : b, rising ? b : a, 0, 0};
+  const FoundationRun& upper = out.foundations[lap.upper];
+  const double length = lapAtStep(job.foundations.kind, std::abs(first.top - second.top),
+                                  upper.top - upper.underside);
+  const FoundationBand& band = zones.bands[upper.wall];
+  if (rising) {
+    lap.from = upper.from;
+    // Round a corner the lap counts from where the other wall's concrete ends.
+    const double start = first.wall == second.wall ? upper.from : std::max(0.0, band.startInner);
+    lap.to = std::min(start + length, upper.to);
+  } else {
+    lap.to = upper.to;
+    const double end = first.wall == second.wall
+                           ? upper.to
+                           : std::min(out.walls[upper.wall].length, band.endInner);
+    lap.from = std::max(end - length, upper.from);
+  }
+  zones.laps.push_back(lap);
+}
+
+void findLaps(const Job& job, const SettingOut& out, GroundZones& zones) {
+  const size_t n = out.foundations.size();
+  for (size_t i = 0; i < n && n > 1; ++i) addLap(job, out, zones, i, (i + 1) % n);
+}
+
+double deepest(const SettingOut& out, const GroundZones& zones, bool hasCellar) {
+  double low = out.levels.oversite;
+  for (const FoundationRun& run : out.foundations) low = std::min(low, run.formation);
+  for (const GroundObstacle& obstacle : zones.obstacles) low = std::min(low, obstacle.bottom);
+  return hasCellar ? std::min(low, out.levels.cellarFormation) : low;
+}
+
+}  // namespace
+
+Regions grown(const Polygon& polygon, double distance) {
+  Regions result{{polygon, {}}};
+  if (distance <= 0) return result;
+  const size_t n = polygon.size();
+  const auto outward = [&](size_t i) {
+    const Vec2 along = glm::normalize(polygon[(i + 1) % n] - polygon[i]);
+    return Vec2{along.y, -along.x} * distance;
+  };
+  Regions pieces;
+  for (size_t i = 0; i < n; ++i) {
+    const Vec2 a = polygon[i], b = polygon[(i + 1) % n], out = outward(i);
+    pieces.push_back({{a, a + out, b + out, b}, {}});
+    const Vec2 before = outward((i + n - 1) % n);
+    const double turn = cross(before, out);
+    if (turn <= 1e-12) continue;
+    // Both offsets are `distance` long, so the mitre lies on their sum.
+    const Vec2 sum = before + out;
+    const Vec2 mitre = sum * (2 * distance * distance / glm::dot(sum, sum));
+    pieces.push_back({{a, a + before, a + mitre, a + out}, {}});
+  }
+  return unite(result, pieces);
+}
+
+double lapAtStep(FoundationKind kind, double step, double thickness) {
+  if (kind == FoundationKind::TrenchFill) return std::max(2 * step, 1.0);
+  return std::max({2 * step, thickness, 0.3});
+}
+
+Regions strippedArea(const Job& job, const SettingOut& settingOut) {
+  Regions area = grown(settingOut.outline, kStripMargin);
+  if (job.cellar) {
+    const CellarDig dig = deriveCellarDig(job, settingOut);
+    const double reach = dig.reach > 0 ? dig.reach + kBeyondBatter : 0;
+    area = unite(area, grown(settingOut.cellarOutline, dig.margin + reach));
+  }
+  area = intersect(area, {{settingOut.terrain.boundary, {}}});
+  for (const StandingBuilding& building : job.site.buildings) {
+    if (building.kind == BuildingKind::Demolish) continue;
+    area = subtract(area, {{anticlockwise(building.outline), {}}});
+  }
+  return area;
+}
+
+size_t GroundZones::runAt(const SettingOut& settingOut, size_t wall, const Vec2& p) {
+  const double s = glm::dot(p - settingOut.walls[wall].start, settingOut.walls[wall].along);
+  size_t found = settingOut.foundations.size();
+  for (size_t i = 0; i < settingOut.foundations.size(); ++i) {
+    const FoundationRun& run = settingOut.foundations[i];
+    if (run.wall != wall) continue;
+    if (found == settingOut.foundations.size() || run.from <= s) found = i;
+  }
+  return found;
+}
+
+GroundZones deriveGroundZones(const Job& job, const SettingOut& settingOut) {
+  GroundZones zones;
+  zones.site = settingOut.terrain.boundary;
+  findObstacles(job, settingOut, zones);
+  zones.inside = settingOut.ring(job.walls.total());
+  zones.strip = strippedArea(job, settingOut);
+  findBands(job, settingOut, zones);
+  findLaps(job, settingOut, zones);
+  if (job.cellar) {
+    zones.cellar = settingOut.cellarOutline;
+    zones.cellarInside = offsetMitred(zones.cellar, job.cellar->wall);
+    zones.cellarToe = offsetMitred(zones.cellar, -job.cellar->toe);
+    zones.cellarMembrane = offsetMitred(zones.cellar, -job.cellar->membrane);
+    const CellarDig dig = deriveCellarDig(job, settingOut);
+    zones.cellarBottom = dig.bottom;
+    zones.batter = dig.sides;
+    zones.benches = dig.benches;
+  }
+  double ground = settingOut.levels.groundLow;
+  for (const Vec3& p : settingOut.terrain.points) ground = std::min(ground, p.z);
+  zones.base = std::min(deepest(settingOut, zones, job.cellar.has_value()) - kUnderFormation,
+                        ground - kUnderGround);
+  return zones;
+}
+
+}  // namespace model
