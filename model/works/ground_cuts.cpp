@@ -27,13 +27,14 @@ class Cutter {
     outline(zones_.site);
     for (const GroundObstacle& obstacle : zones_.obstacles) {
       outline(obstacle.outline);
-      groundAgainst(obstacle.bottom, boxOf(obstacle.outline));
+      subsoilAgainst(obstacle.bottom, boxOf(obstacle.outline));
+      grassAgainst(obstacle.bottom, boxOf(obstacle.outline));
     }
     outline(out_.outline);
     outline(zones_.inside);
     outlines(zones_.strip);
     foundations();
-    groundAgainst(out_.levels.oversite, boxOf(out_.outline));
+    subsoilAgainst(out_.levels.oversite, boxOf(out_.outline));
     cellar();
     return std::move(cuts_);
   }
@@ -101,12 +102,15 @@ class Cutter {
     return {a.slope - b.slope, a.level - b.level};
   }
 
-  // Where the ground, or the underside of its topsoil, stands at a level.
-  void groundAgainst(double level, const Polygon& area) {
+  // Where the underside of the topsoil stands at a level.
+  void subsoilAgainst(double level, const Polygon& area) {
+    grassAgainst(level + job_.ground.topsoil, area);
+  }
+
+  // Where the surface of the ground stands at a level.
+  void grassAgainst(double level, const Polygon& area) {
     for (size_t t = 0; t < triangles_.size(); ++t) {
       zeroLine(difference(planes_[t], Plane::flat(level)), triangles_[t], area);
-      zeroLine(difference(planes_[t], Plane::flat(level + job_.ground.topsoil)), triangles_[t],
-               area);
     }
   }
 
@@ -121,9 +125,10 @@ class Cutter {
     for (const FoundationRun& run : out_.foundations) {
       if (run.from > 0) across(run.wall, run.from);
       const Polygon area = boxOf(zones_.bands[run.wall].band);
-      std::set<double> levels{run.top, run.underside, run.formation};
+      grassAgainst(run.top, area);
+      const std::set<double> levels{run.top, run.underside, run.formation};
       for (const double level : levels) {
-        groundAgainst(level, area);
+        subsoilAgainst(level, area);
         for (const BatterSide& side : zones_.batter) {
           zeroLine(difference(side.surface, Plane::flat(level)), side.area, area);
         }
@@ -144,7 +149,7 @@ class Cutter {
     }
     outlines(zones_.cellarBottom);
     for (const double level : zones_.benches) {
-      for (const Region& region : zones_.cellarBottom) groundAgainst(level, boxOf(region.outer));
+      for (const Region& region : zones_.cellarBottom) subsoilAgainst(level, boxOf(region.outer));
     }
     batter();
   }
@@ -158,7 +163,7 @@ class Cutter {
       line(side.area[3], side.area[0]);
       for (const double level : levels) {
         zeroLine(difference(side.surface, Plane::flat(level)), side.area, side.area);
-        groundAgainst(level, side.area);
+        subsoilAgainst(level, side.area);
       }
       for (size_t t = 0; t < triangles_.size(); ++t) {
         Plane under = planes_[t];

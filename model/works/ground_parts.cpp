@@ -1,6 +1,7 @@
 #include "model/works/ground_parts.h"
 
 #include <algorithm>
+#include <array>
 #include <numeric>
 
 namespace model {
@@ -98,15 +99,16 @@ class Maker {
                                 Material::Screed, rising(StageKind::FloorFinish, 0.2, 0.4));
   }
 
-  std::string runPart(size_t run) const {
+  // Which of its wall's lengths a run is, from 1, and how many there are.
+  std::array<size_t, 2> lengthOf(size_t run) const {
     size_t number = 0, count = 0;
     for (size_t i = 0; i < out_.foundations.size(); ++i) {
-      if (out_.foundations[i].wall != out_.foundations[run].wall || out_.foundations[i].onCellar)
-        continue;
+      if (out_.foundations[i].wall != out_.foundations[run].wall) continue;
+      if (out_.foundations[i].onCellar != out_.foundations[run].onCellar) continue;
       ++count;
       if (i <= run) ++number;
     }
-    return count > 1 ? ", part " + std::to_string(number) : "";
+    return {number, count};
   }
 
   // The lowest runs are dug and poured first.
@@ -127,8 +129,12 @@ class Maker {
     const bool strip = job_.foundations.kind == FoundationKind::Strip;
     for (size_t i = 0; i < out_.foundations.size(); ++i) {
       const FoundationRun& run = out_.foundations[i];
-      const std::string wall = out_.walls[run.wall].name, piece = runPart(i);
-      const std::string at = "wall " + wall + "/" + std::to_string(i + 1);
+      const std::string wall = out_.walls[run.wall].name;
+      const auto [length, lengths] = lengthOf(i);
+      const std::string piece = lengths > 1 ? ", part " + std::to_string(length) : "";
+      // A run on the cellar has no concrete of its own, but perhaps some beside the cellar's wall.
+      const std::string at =
+          "wall " + wall + "/" + (run.onCellar ? "cellar " : "") + std::to_string(length);
       const double begin = turn[i] / count, end = (turn[i] + 1) / count;
       const double digBegin = kReducing + (1 - kReducing) * begin;
       const double digEnd = kReducing + (1 - kReducing) * end;
