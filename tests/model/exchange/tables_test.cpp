@@ -6,9 +6,12 @@
 #include <sstream>
 
 #include "model/exchange/text_width.h"
+#include "tests/support/csv_reader.h"
 
 namespace model {
 namespace {
+
+using test_support::readCsv;
 
 Table sample() {
   Table table;
@@ -19,35 +22,6 @@ Table sample() {
                 {"0.000", "line\nend", ""},
                 {"-0.975", "caf\xc3\xa9", ""}};
   return table;
-}
-
-// A reader of RFC 4180 of its own.
-std::vector<std::vector<std::string>> readCsv(const std::string& text) {
-  std::vector<std::vector<std::string>> rows(1, {""});
-  bool quoted = false;
-  for (size_t i = 0; i < text.size(); ++i) {
-    const char c = text[i];
-    if (quoted) {
-      if (c != '"') {
-        rows.back().back() += c;
-      } else if (i + 1 < text.size() && text[i + 1] == '"') {
-        rows.back().back() += text[++i];
-      } else {
-        quoted = false;
-      }
-    } else if (c == '"') {
-      quoted = true;
-    } else if (c == ',') {
-      rows.back().emplace_back();
-    } else if (c == '\r' && i + 1 < text.size() && text[i + 1] == '\n') {
-      ++i;
-      rows.push_back({""});
-    } else {
-      rows.back().back() += c;
-    }
-  }
-  rows.pop_back();  // after the last line end
-  return rows;
 }
 
 TEST(Tables, CsvReadsBackWhateverIsInIt) {
