@@ -16,7 +16,7 @@ namespace model {
 
 // Nearer than this, metres, things have met. Far below what can be built or drawn, far above the
 // rounding of coordinates in metres.
-inline constexpr double kMet = 1e-7;
+inline constexpr double kMet = 1e-9;
 // Directions whose cross product is smaller are parallel.
 inline constexpr double kParallel = 1e-9;
 
