@@ -28,6 +28,23 @@ int lineOf(const std::vector<double>& lines, double v) {
                           lines.begin());
 }
 
+// The parts of the cuts that can matter: fewer lines make a smaller grid.
+std::vector<Rect> within(const std::vector<Rect>& add, const std::vector<Rect>& cut) {
+  if (add.empty()) return {};
+  Rect all = add[0];
+  for (const Rect& r : add) {
+    all = {std::min(all.s0, r.s0), std::min(all.z0, r.z0), std::max(all.s1, r.s1),
+           std::max(all.z1, r.z1)};
+  }
+  std::vector<Rect> near;
+  for (const Rect& r : cut) {
+    if (!r.overlaps(all)) continue;
+    near.push_back({std::max(r.s0, all.s0), std::max(r.z0, all.z0), std::min(r.s1, all.s1),
+                    std::min(r.z1, all.z1)});
+  }
+  return near;
+}
+
 class Grid {
  public:
   Grid(const std::vector<Rect>& add, const std::vector<Rect>& cut) {
@@ -50,9 +67,8 @@ class Grid {
     std::vector<Polygon> loops;
     for (int j = 0; j < static_cast<int>(z_.size()); ++j) {
       for (int i = 0; i < static_cast<int>(s_.size()); ++i) {
-        for (int way = 0; way < 4; ++way) {
-          if (isOutline(i, j, way) && !done(i, j, way)) loops.push_back(follow(i, j, way));
-        }
+        // Every loop has a step to the right with the inside above it.
+        if (isOutline(i, j, 0) && !done(i, j, 0)) loops.push_back(follow(i, j, 0));
       }
     }
     return loops;
@@ -126,7 +142,7 @@ class Grid {
 }  // namespace
 
 Regions fromRectangles(const std::vector<Rect>& add, const std::vector<Rect>& cut) {
-  Grid grid(add, cut);
+  Grid grid(add, within(add, cut));
   Regions regions;
   std::vector<Polygon> holes;
   for (Polygon& loop : grid.trace()) {
