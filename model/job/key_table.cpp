@@ -70,6 +70,22 @@ bool sameValue(const Slot& a, const Slot& b) {
       a, b);
 }
 
+bool sameJob(const Job& a, const Job& b) {
+  for (const TableSpec& table : tableTable()) {
+    if (table.count(a) != table.count(b)) return false;
+  }
+  for (const KeySpec& key : keyTable()) {
+    const size_t count = findTable(key.table)->count(a);
+    for (size_t i = 0; i < count; ++i) {
+      // Slots are handed out for writing; nothing is written here.
+      if (!sameValue(key.slot(const_cast<Job&>(a), i), key.slot(const_cast<Job&>(b), i))) {
+        return false;
+      }
+    }
+  }
+  return true;
+}
+
 bool isUnset(const Slot& slot) {
   if (const auto* number = std::get_if<std::optional<double>*>(&slot)) return !**number;
   if (const auto* text = std::get_if<std::optional<std::string>*>(&slot)) return !**text;

@@ -79,6 +79,8 @@ void setChoice(const Slot& slot, int choice);
 
 // True when the slots hold equal values. Both must be of the same key.
 bool sameValue(const Slot& a, const Slot& b);
+// True when two jobs agree in every key of the table.
+bool sameJob(const Job& a, const Job& b);
 // True when an optional slot holds nothing; false for every other.
 bool isUnset(const Slot& slot);
 

@@ -10,10 +10,7 @@
 
 namespace model {
 
-SkeletonResult roofSkeleton(const Polygon&, const std::vector<bool>&) __attribute__((weak));  // TEMP
-
 namespace {
-
 constexpr double kPi = 3.14159265358979323846;
 constexpr double kInLine = 1e-4;  // radians
 constexpr double kTolerance = 1e-6;
@@ -103,7 +100,6 @@ std::optional<RoofPlan> roofPlan(const Validation& v, const PlanFacts& plan,
   }
   const Polygon eaves = offsetMitred(plan.outline, inward);
   if (crossingEdges(eaves)) return std::nullopt;  // validateWalls says so
-  if (!roofSkeleton) return std::nullopt;  // TEMP
   const SkeletonResult result = roofSkeleton(eaves, byEdge);
   if (result.skeleton) return RoofPlan{*result.skeleton, eaves};
   v.error(firstGable < plan.corners() ? pathOfGable(v, plan, firstGable) : "roof",

@@ -12,7 +12,9 @@ std::string numberText(const KeySpec& key, double value) {
   return numberValueText(value);
 }
 
+// An empty list means that the key is left out.
 std::string cornersText(const Outline& outline) {
+  if (outline.empty()) return {};
   std::string text = "[";
   for (const Vec2& point : outline) text += (text.size() > 1 ? ", " : "") + pointText(point);
   return text + "]";

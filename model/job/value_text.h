@@ -15,7 +15,8 @@ std::string quotedText(std::string_view text);
 std::string pointText(const Vec2& point);
 
 // The value in a slot as the file has it, such that reading gives exactly it back. A StoreyRef
-// becomes the name of that storey of `job`. Empty when the slot is unset.
+// becomes the name of that storey of `job`. Empty when the slot is unset or an
+// empty outline: such a key is left out.
 std::string valueText(const KeySpec& key, const Slot& slot, const Job& job);
 
 }  // namespace model
