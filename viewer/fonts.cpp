@@ -77,6 +77,19 @@ Lettering loadLettering(float scale, const std::vector<std::string>& samples) {
   return letteringNow();
 }
 
+bool letteringCovers(const std::vector<std::string>& samples) {
+  const Lettering lettering = letteringNow();
+  if (!lettering.text) return false;
+  ImFontGlyphRangesBuilder builder;
+  for (const std::string& sample : samples) builder.AddText(sample.c_str());
+  ImVector<ImWchar> ranges;
+  builder.BuildRanges(&ranges);
+  for (int i = 0; i + 1 < ranges.Size && ranges[i]; i += 2)
+    for (unsigned c = ranges[i]; c <= ranges[i + 1]; ++c)
+      if (!lettering.text->FindGlyphNoFallback(ImWchar(c))) return false;
+  return true;
+}
+
 Lettering letteringNow() {
   const ImVector<ImFont*>& fonts = ImGui::GetIO().Fonts->Fonts;
   Lettering lettering;

@@ -21,6 +21,9 @@ struct Lettering {
 // Cyrillic. Falls back to another family, and at last to Dear ImGui's own, never fails.
 Lettering loadLettering(float scale, const std::vector<std::string>& samples = {});
 
+// True when every character of the samples is in the lettering that is loaded.
+bool letteringCovers(const std::vector<std::string>& samples);
+
 // What was loaded last into the current context.
 Lettering letteringNow();
 

@@ -49,9 +49,10 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
     with.picker = own.get();
   }
   Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList());
-  OverlaySheet sheet{model, scene, frame,
-                     with,  pen,   layOutSheet(float(width), float(height), pen.unit()),
-                     {},    {},    {}};
+  OverlaySheet sheet{
+      model, scene, frame,
+      with,  pen,   layOutSheet(float(width), float(height), pen.unit(), options.pulledOut),
+      {},    {},    {}};
   takeFixedPlaces(sheet, overlays);
   // Captions first: they tell how much room they took.
   if (overlays.captions) drawCaptions(sheet);

@@ -20,6 +20,7 @@ struct OverlayOptions {
   std::optional<glm::vec2> pointer;  // where the mouse is, for what the tape says under it
   // Staff reading taken on the bench mark; then the rod shows staff readings.
   std::optional<double> staffOnBenchMark;
+  float pulledOut = 0;        // pixels that a sheet of the window stands in from the left
   bool viewIsButton = false;  // the title block shows that its view can be clicked
 };
 

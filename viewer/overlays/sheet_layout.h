@@ -17,6 +17,7 @@ struct SheetLayout {
 
 // `unit` is the size of one pixel of a plain screen. Parts keep their size and the drawing takes
 // what is left; below about 900 x 560 units the title block shrinks before the drawing vanishes.
-SheetLayout layOutSheet(float width, float height, float unit);
+// `pulledOut` is how far a sheet stands in from the left: captions and drawing step aside for it.
+SheetLayout layOutSheet(float width, float height, float unit, float pulledOut = 0);
 
 }  // namespace viewer

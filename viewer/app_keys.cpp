@@ -1,0 +1,128 @@
+// What the keys do; listed for the user in panels/switch_pages.cpp.
+#include <GLFW/glfw3.h>
+
+#include "viewer/app_session.h"
+
+namespace viewer {
+
+void Session::handleKeys() {
+  for (const KeyPress& press : window_.takeKeys()) {
+    framesDue_ = 3;
+    // While a field is being typed into, keys are letters.
+    if (ImGui::GetIO().WantTextInput && press.key != GLFW_KEY_ESCAPE) continue;
+    handleKey(press);
+  }
+}
+
+void Session::handleKey(const KeyPress& press) {
+  if (press.modifiers & (GLFW_MOD_CONTROL | GLFW_MOD_ALT | GLFW_MOD_SUPER)) return;
+  // An example that plays by itself only stops at the first key.
+  const bool wasShowing = playWhenLoaded_ && playback_.playing();
+  touched();
+  if (wasShowing && press.key == GLFW_KEY_SPACE) return;
+  if (press.key == GLFW_KEY_ESCAPE) {
+    if (playback_.playing())
+      playback_.pause();
+    else
+      state_.backOut();
+    return;
+  }
+  if (!job_) {
+    if (press.key == GLFW_KEY_H || press.key == GLFW_KEY_SLASH) state_.toggleTab(Tab::Keys);
+    return;
+  }
+  if (!playbackKey(press.key) && !showKey(press.key)) viewKey(press.key);
+}
+
+bool Session::playbackKey(int key) {
+  switch (key) {
+    case GLFW_KEY_SPACE:
+      playback_.toggle();
+      return true;
+    case GLFW_KEY_RIGHT:
+      playback_.stepForward();
+      return true;
+    case GLFW_KEY_LEFT:
+      playback_.stepBack();
+      return true;
+    case GLFW_KEY_HOME:
+      playback_.goTo(0);
+      return true;
+    case GLFW_KEY_END:
+      playback_.goTo(playback_.stageCount());
+      return true;
+    case GLFW_KEY_UP:
+      playback_.faster();
+      return true;
+    case GLFW_KEY_DOWN:
+      playback_.slower();
+      return true;
+    case GLFW_KEY_O:
+      playback_.setLoop(!playback_.loop());
+      return true;
+    default:
+      return false;
+  }
+}
+
+bool Session::showKey(int key) {
+  Overlays& overlays = state_.overlays;
+  switch (key) {
+    case GLFW_KEY_L:
+      overlays.levels = !overlays.levels;
+      return true;
+    case GLFW_KEY_T:
+      overlays.lines = !overlays.lines;
+      return true;
+    case GLFW_KEY_C:
+      overlays.corners = !overlays.corners;
+      return true;
+    case GLFW_KEY_D:
+      overlays.dimensions = !overlays.dimensions;
+      return true;
+    case GLFW_KEY_G:
+      state_.switches.seeThroughGround = !state_.switches.seeThroughGround;
+      return true;
+    case GLFW_KEY_N:
+      state_.switches.ghostNext = !state_.switches.ghostNext;
+      return true;
+    case GLFW_KEY_S:
+      state_.toggleSection(job_->scene);
+      return true;
+    case GLFW_KEY_M:
+      state_.toggleMeasuring();
+      return true;
+    case GLFW_KEY_H:
+    case GLFW_KEY_SLASH:
+      state_.toggleTab(Tab::Keys);
+      return true;
+    default:
+      return false;
+  }
+}
+
+bool Session::viewKey(int key) {
+  const SheetLayout layout = layoutNow();
+  if (key >= GLFW_KEY_1 && key <= GLFW_KEY_9) {
+    state_.goToView(viewOrder()[size_t(key - GLFW_KEY_1)], job_->scene, layout);
+    return true;
+  }
+  if (key == GLFW_KEY_P) {
+    Camera camera = state_.camera;
+    camera.parallel = !camera.parallel;
+    state_.easeTo(camera);
+    return true;
+  }
+  if (key == GLFW_KEY_F) {
+    if (state_.selected != kNothing) {
+      const ElementRange& range = job_->scene.elements[state_.selected];
+      state_.frame(range.low, range.high, layout);
+    } else {
+      state_.frame(job_->scene.buildingLow, job_->scene.buildingHigh, layout);
+    }
+    return true;
+  }
+  return false;
+}
+
+}  // namespace viewer

@@ -1,0 +1,185 @@
+// What the mouse does: one hand turns, moves, pulls the tape, slides the rod and asks.
+#include <algorithm>
+#include <cmath>
+
+#include <glm/geometric.hpp>
+
+#include "viewer/app_session.h"
+#include "viewer/panels/section_handle.h"
+
+namespace viewer {
+namespace {
+
+constexpr float kClickSlack = 4;  // units that a click may wander
+constexpr float kSnapReach = 14;  // units within which a corner or edge pulls
+constexpr double kTurnPerUnit = 0.006;
+constexpr double kZoomPerStep = 0.87;
+
+double metresPerUnit(const Camera& camera, double depth, float height) {
+  const double at = camera.parallel ? camera.distance : depth;
+  return 2 * at * std::tan(camera.fieldOfView / 2) / double(height);
+}
+
+}  // namespace
+
+void Session::touched() {
+  // An example that plays by itself stops at the first touch.
+  if (playWhenLoaded_) {
+    playWhenLoaded_ = false;
+    playback_.pause();
+    playback_.setSpeed(1);
+  }
+}
+
+void Session::handleMouse() {
+  ImGuiIO& io = ImGui::GetIO();
+  const glm::vec2 at = glmOf(io.MousePos);
+  if (drag_ != Drag::None) {
+    if (ImGui::IsMouseDown(dragButton_))
+      continueDrag(at);
+    else
+      endDrag(at);
+    return;
+  }
+  if (io.WantCaptureMouse || !job_) return;
+  if (io.MouseWheel != 0) wheel(at, io.MouseWheel);
+  for (int button = 0; button < 3; ++button) {
+    if (!ImGui::IsMouseClicked(button)) continue;
+    touched();
+    if (button == 0 && beginOnFurniture(at)) return;
+    if (button == 0 && ImGui::IsMouseDoubleClicked(0) && !state_.measuring)
+      doubleClick(at);
+    else
+      beginDrag(at, button);
+    return;
+  }
+}
+
+bool Session::beginOnFurniture(const glm::vec2& at) {
+  const SheetLayout layout = layoutNow();
+  const float u = letteringNow().unit;
+  dragButton_ = 0;
+  dragFrom_ = dragAt_ = at;
+  dragged_ = false;
+  if (layout.tape.grown(9 * u).contains(at)) {
+    drag_ = Drag::Tape;
+    continueDrag(at);
+    return true;
+  }
+  if (Box{layout.rod.left - 8 * u, layout.rod.top - 6 * u, layout.rod.right + 80 * u,
+          layout.rod.bottom + 6 * u}
+          .contains(at)) {
+    drag_ = Drag::Rod;
+    setLevelAt(at.y);
+    return true;
+  }
+  if (layout.titleBlock.contains(at)) {
+    if (titleRow(layout, TitleRow::View).contains(at)) state_.cycleView(job_->scene, layout);
+    return true;
+  }
+  const auto handle = sectionHandle(job_->scene, frameNow(), layout);
+  if (handle && glm::distance(*handle, at) < 18 * u) {
+    drag_ = Drag::Section;
+    return true;
+  }
+  return false;
+}
+
+void Session::beginDrag(const glm::vec2& at, int button) {
+  dragButton_ = button;
+  dragFrom_ = dragAt_ = at;
+  dragged_ = false;
+  const bool pans = button != 0 || ImGui::GetIO().KeyShift;
+  drag_ = pans ? Drag::Pan : Drag::Orbit;
+}
+
+void Session::setLevelAt(float y) {
+  const SheetLayout layout = layoutNow();
+  const float u = letteringNow().unit;
+  const RodScale scale = rodScaleOf(job_->model, frameNow(), layout);
+  double level = scale.levelAt(std::clamp(y, layout.rod.top, layout.rod.bottom));
+  // A scheduled level that is near pulls; otherwise whole 5 mm, as a staff is read.
+  double best = std::round(level * 200) / 200, reach = 4.0 * double(u);
+  for (const auto& scheduled : job_->model.settingOut.schedule) {
+    const double away = std::abs(double(scale.yAt(scheduled.level) - y));
+    if (away < reach) reach = away, best = scheduled.level;
+  }
+  state_.switches.levelPlane = true;
+  state_.switches.levelPlaneAt = float(best);
+}
+
+void Session::continueDrag(const glm::vec2& at) {
+  const SheetLayout layout = layoutNow();
+  const glm::vec2 by = at - dragAt_;
+  const float u = letteringNow().unit;
+  const float width = layout.sheet.width(), height = layout.sheet.height();
+  if (glm::distance(at, dragFrom_) > kClickSlack * u) dragged_ = true;
+  dragAt_ = at;
+  if (drag_ == Drag::Tape) {
+    playback_.goTo(tapeOf(job_->model, layout, playback_.time(), Pen(nullptr)).timeAt(at.x));
+  } else if (drag_ == Drag::Rod) {
+    setLevelAt(at.y);
+  } else if (drag_ == Drag::Section) {
+    dragSection(state_.section, job_->scene, frameNow(), layout, by);
+  } else if (dragged_ && drag_ == Drag::Orbit) {
+    state_.holdStill();
+    state_.camera.orbit(double(-by.x / u) * -kTurnPerUnit, double(by.y / u) * kTurnPerUnit);
+  } else if (dragged_ && drag_ == Drag::Pan) {
+    state_.holdStill();
+    state_.camera.pan(by / glm::vec2(width, height), double(width / height));
+    state_.camera.keepSensible(job_->scene.low, job_->scene.high);
+  }
+}
+
+void Session::endDrag(const glm::vec2& at) {
+  const bool wasView = drag_ == Drag::Orbit;
+  drag_ = Drag::None;
+  framesDue_ = 3;
+  if (wasView && !dragged_ && dragButton_ == 0) click(at);
+}
+
+std::optional<Pick> Session::pickAt(const glm::vec2& at) const {
+  const SheetLayout layout = layoutNow();
+  const float width = layout.sheet.width(), height = layout.sheet.height();
+  return job_->picker.pick(
+      state_.camera.rayThrough(at / glm::vec2(width, height), double(width / height)), frameNow());
+}
+
+Snap Session::snapAt(const glm::vec2& at) const {
+  const auto pick = pickAt(at);
+  if (!pick) return {};
+  const double depth = double(glm::distance(state_.camera.eye(), pick->point));
+  const double reach = metresPerUnit(state_.camera, depth, layoutNow().sheet.height()) *
+                       kSnapReach * double(letteringNow().unit);
+  const Snap snap = job_->picker.snap(*pick, float(reach));
+  return snap.kind == SnapKind::None ? Snap{SnapKind::None, pick->point} : snap;
+}
+
+void Session::click(const glm::vec2& at) {
+  const auto pick = pickAt(at);
+  if (state_.measuring) {
+    if (pick) state_.addMeasured(snapAt(at).point);
+    return;
+  }
+  state_.selected = pick ? pick->element : kNothing;
+}
+
+void Session::doubleClick(const glm::vec2& at) {
+  const auto pick = pickAt(at);
+  if (!pick) return;
+  state_.selected = pick->element;
+  const ElementRange& range = job_->scene.elements[pick->element];
+  state_.frame(range.low, range.high, layoutNow());
+}
+
+void Session::wheel(const glm::vec2& at, float steps) {
+  touched();
+  const SheetLayout layout = layoutNow();
+  const float width = layout.sheet.width(), height = layout.sheet.height();
+  state_.holdStill();
+  state_.camera.zoomTo(at / glm::vec2(width, height), std::pow(kZoomPerStep, double(steps)),
+                       double(width / height));
+  state_.camera.keepSensible(job_->scene.low, job_->scene.high);
+}
+
+}  // namespace viewer

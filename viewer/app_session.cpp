@@ -1,0 +1,224 @@
+#include "viewer/app_session.h"
+
+#include <backends/imgui_impl_glfw.h>
+#include <backends/imgui_impl_opengl3.h>
+#include <epoxy/gl.h>
+
+#include <algorithm>
+#include <chrono>
+#include <thread>
+
+#include "viewer/overlays/words.h"
+#include "viewer/panels/measure.h"
+#include "viewer/panels/paper_style.h"
+#include "viewer/panels/section_handle.h"
+#include "viewer/panels/thing_card.h"
+#include "viewer/sun.h"
+
+namespace viewer {
+namespace {
+
+constexpr double kFrameSeconds = 1.0 / 60;
+constexpr double kEyeOverGround = 0.4;  // metres
+constexpr double kHour = 10;            // mid-morning: shadows that show depth
+
+}  // namespace
+
+Session::Session(Window& window, std::string jobPath)
+    : window_(window), path_(std::move(jobPath)), loader_(path_), watch_(path_) {
+  loader_.start(window_.now());
+  setUp();
+}
+
+Session::~Session() {
+  renderer_.reset();
+  ImGui_ImplOpenGL3_Shutdown();
+  ImGui_ImplGlfw_Shutdown();
+  ImGui::DestroyContext();
+}
+
+void Session::setUp() {
+  IMGUI_CHECKVERSION();
+  ImGui::CreateContext();
+  ImGui::GetIO().IniFilename = nullptr;  // nothing of the window is kept in stray files
+  ImGui_ImplGlfw_InitForOpenGL(window_.handle(), true);
+  ImGui_ImplOpenGL3_Init("#version 330 core");
+  letter(false);
+  renderer_ = std::make_unique<Renderer>();
+}
+
+void Session::letter(bool jobIsNew) {
+  const float scale = window_.contentScale();
+  std::vector<std::string> samples{path_};
+  if (job_) {
+    samples.push_back(job_->model.job.name);
+    samples.push_back(job_->model.job.datumNote);
+    for (const auto& stage : job_->model.programme.stages) {
+      samples.push_back(stage.name);
+      samples.push_back(stage.note);
+    }
+    for (const auto& element : job_->model.works.elements) samples.push_back(element.name);
+  }
+  const bool lacking = jobIsNew && !letteringCovers(samples);
+  if (scale == lettered_ && !lacking) return;
+  loadLettering(scale, samples);
+  ImGui_ImplOpenGL3_DestroyFontsTexture();
+  ImGui_ImplOpenGL3_CreateFontsTexture();
+  setPaperStyle(scale);
+  lettered_ = scale;
+}
+
+void Session::takeLoaded() {
+  if (watch_.changed(window_.now())) loader_.start(window_.now());
+  auto result = loader_.take(window_.now());
+  if (!result) return;
+  framesDue_ = 3;
+  problems_ = std::move(result->problems);
+  if (model::hasErrors(problems_)) state_.tab = Tab::Problems;
+  if (!result->job) return;
+  if (!model::hasErrors(problems_) && state_.tab == Tab::Problems) state_.tab = Tab::None;
+  job_ = std::move(result->job);
+  state_.selected = kNothing;
+  state_.measured.clear();
+  playback_.setStageCount(int(job_->model.programme.stages.size()));
+  renderer_->setScene(job_->scene);
+  letter(true);
+  window_.setTitle(job_->model.job.name + " - Stringcourse");
+  if (!firstView_) return;
+  firstView_ = false;
+  state_.goToView("south-east", job_->scene, layoutNow());
+  state_.advance(1e9);
+  if (playWhenLoaded_) {
+    playback_.setSpeed(0.5);
+    playback_.play();
+  } else {
+    playback_.goTo(playback_.stageCount());
+  }
+}
+
+bool Session::moving() const {
+  return playback_.playing() || state_.easing() || drag_ != Drag::None || sheets_.sliding() ||
+         framesDue_ > 0;
+}
+
+void Session::run() {
+  double last = window_.now();
+  while (!window_.shouldClose()) {
+    // Nothing moves: wait for a hand, waking only to look at the file.
+    const double wait = moving() || loader_.busy() ? 0 : WatchFile::kEvery;
+    if (window_.waitFor(wait)) framesDue_ = 3;
+    takeLoaded();
+    const double now = window_.now();
+    const double passed = std::min(now - last, 0.25);
+    last = now;
+    if (!moving() && !loader_.slow(now)) {
+      if (loader_.busy()) std::this_thread::sleep_for(std::chrono::milliseconds(5));
+      continue;
+    }
+    framesDue_ = std::max(0, framesDue_ - 1);
+    step(passed);
+    drawFrame();
+    const double spent = window_.now() - now;
+    if (playback_.playing() || state_.easing() || drag_ != Drag::None) quality_.measured(spent);
+    if (spent < kFrameSeconds)
+      std::this_thread::sleep_for(std::chrono::duration<double>(kFrameSeconds - spent));
+  }
+}
+
+void Session::step(double seconds) {
+  const bool was = playback_.playing() || state_.easing();
+  playback_.advance(seconds);
+  state_.advance(seconds);
+  sheets_.advance(state_.tab, seconds);
+  // One more frame after the last movement: it is drawn at full quality.
+  if (was && !playback_.playing() && !state_.easing()) framesDue_ = std::max(framesDue_, 2);
+}
+
+SheetLayout Session::layoutNow() const {
+  const ImVec2 size = ImGui::GetIO().DisplaySize;
+  const glm::vec2 known = size.x > 0 ? glmOf(size) : glm::vec2(window_.size());
+  const float unit = letteringNow().unit;
+  return layOutSheet(known.x, known.y, unit, sheets_.pulledOut(unit));
+}
+
+double Session::groundUnder(const glm::vec3& local) const {
+  const model::Vec3 at = job_->scene.world(local);
+  return job_->model.settingOut.terrain.levelAt({at.x, at.y});
+}
+
+Frame Session::frameNow() const {
+  Frame frame;
+  frame.time = playback_.time();
+  frame.camera = state_.camera;
+  frame.section = state_.section;
+  frame.seeThroughGround = state_.switches.seeThroughGround;
+  frame.ghostNext = state_.switches.ghostNext;
+  frame.levelPlane = state_.switches.levelPlane;
+  frame.levelPlaneAt = state_.switches.levelPlaneAt;
+  frame.shadows = state_.switches.shadows;
+  frame.selected = state_.selected;
+  frame.stage = stageAt(playback_.time(), size_t(playback_.stageCount()));
+  if (job_) {
+    const model::Job& job = job_->model.job;
+    frame.sun = sunDirection(job.site.latitude, dayOfYear(job.programme.start.c_str()), kHour,
+                             job.site.northBearing);
+  }
+  quality_.apply(frame, playback_.playing() || state_.easing() || drag_ == Drag::Orbit ||
+                            drag_ == Drag::Pan || drag_ == Drag::Tape || drag_ == Drag::Section);
+  return frame;
+}
+
+void Session::drawFrame() {
+  if (window_.contentScale() != lettered_) letter(false);
+  ImGui_ImplOpenGL3_NewFrame();
+  ImGui_ImplGlfw_NewFrame();
+  ImGui::NewFrame();
+  handleKeys();
+  handleMouse();
+  if (job_ && !state_.camera.parallel)
+    state_.camera.keepAbove(groundUnder(state_.camera.eye()) + kEyeOverGround);
+  const Frame frame = frameNow();
+  drawSheet(frame);
+  ImGui::Render();
+  drawBuilding(frame);
+  ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+  window_.swap();
+}
+
+void Session::drawBuilding(const Frame& frame) {
+  const glm::ivec2 pixels = window_.framebufferSize();
+  glBindFramebuffer(GL_FRAMEBUFFER, 0);
+  glViewport(0, 0, pixels.x, pixels.y);
+  const glm::vec3 paper =
+      glm::vec3((ink::kPaper >> 16) & 255, (ink::kPaper >> 8) & 255, ink::kPaper & 255) / 255.0f;
+  glClearColor(paper.x, paper.y, paper.z, 1);
+  glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
+  if (job_ && pixels.x > 0 && pixels.y > 0) renderer_->draw(frame, pixels.x, pixels.y);
+}
+
+void Session::drawSheet(const Frame& frame) {
+  const SheetLayout layout = layoutNow();
+  const glm::vec2 mouse = glmOf(ImGui::GetIO().MousePos);
+  SheetsInput input{state_, playback_, problems_, path_, job_.get(), frame, layout};
+  input.reading = loader_.slow(window_.now());
+  if (job_) {
+    OverlayOptions options;
+    options.picker = &job_->picker;
+    if (!ImGui::GetIO().WantCaptureMouse) options.pointer = mouse;
+    options.staffOnBenchMark = state_.staffOnBenchMark;
+    options.pulledOut = sheets_.pulledOut(letteringNow().unit);
+    options.viewIsButton = true;
+    drawOverlays(job_->model, job_->scene, frame, state_.overlays, int(layout.sheet.width()),
+                 int(layout.sheet.height()), options);
+    ImDrawList* list = ImGui::GetBackgroundDrawList();
+    if (frame.section.on) drawSectionHandle(list, job_->scene, frame, layout);
+    if (state_.measuring) {
+      const Snap snap = snapAt(mouse);
+      drawMeasure(list, job_->scene, frame, layout, state_.measured, snap);
+    }
+    drawThingCard(list, *job_, state_.selected, layout);
+  }
+  drawSheets(sheets_, input);
+}
+
+}  // namespace viewer

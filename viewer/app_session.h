@@ -1,0 +1,89 @@
+// One job in one window, from opening to closing: the loop, the mouse, the keys.
+#pragma once
+
+#include <imgui.h>
+
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "viewer/fonts.h"
+#include "viewer/gl/renderer.h"
+#include "viewer/job_loader.h"
+#include "viewer/overlays/overlay_sheet.h"
+#include "viewer/panels/sheets.h"
+#include "viewer/playback.h"
+#include "viewer/view_quality.h"
+#include "viewer/view_state.h"
+#include "viewer/watch_file.h"
+#include "viewer/window.h"
+
+namespace viewer {
+
+class Session {
+ public:
+  Session(Window& window, std::string jobPath);
+  ~Session();
+  void playWhenLoaded() { playWhenLoaded_ = true; }
+  // Returns when the window is closed.
+  void run();
+
+ private:
+  enum class Drag { None, Tape, Rod, Orbit, Pan, Section };
+
+  // app_session.cpp
+  void setUp();
+  void letter(bool jobIsNew);
+  void takeLoaded();
+  void step(double seconds);
+  bool moving() const;
+  void drawFrame();
+  void drawBuilding(const Frame& frame);
+  void drawSheet(const Frame& frame);
+  Frame frameNow() const;
+  SheetLayout layoutNow() const;
+  double groundUnder(const glm::vec3& local) const;
+
+  // app_keys.cpp
+  void handleKeys();
+  void handleKey(const KeyPress& press);
+  bool playbackKey(int key);
+  bool showKey(int key);
+  bool viewKey(int key);
+
+  // app_mouse.cpp
+  void handleMouse();
+  void beginDrag(const glm::vec2& at, int button);
+  bool beginOnFurniture(const glm::vec2& at);
+  void continueDrag(const glm::vec2& at);
+  void endDrag(const glm::vec2& at);
+  void setLevelAt(float y);
+  void click(const glm::vec2& at);
+  void doubleClick(const glm::vec2& at);
+  void wheel(const glm::vec2& at, float steps);
+  void touched();
+  std::optional<Pick> pickAt(const glm::vec2& at) const;
+  // The point to measure from, pulled to a corner or edge that is near on the screen.
+  Snap snapAt(const glm::vec2& at) const;
+
+  Window& window_;
+  std::string path_;
+  JobLoader loader_;
+  WatchFile watch_;
+  std::unique_ptr<ReadyJob> job_;
+  model::Problems problems_;
+  std::unique_ptr<Renderer> renderer_;
+  Playback playback_;
+  ViewState state_;
+  ViewQuality quality_;
+  SheetsState sheets_;
+  Drag drag_ = Drag::None;
+  int dragButton_ = 0;
+  glm::vec2 dragFrom_{0, 0}, dragAt_{0, 0};
+  bool dragged_ = false;
+  bool playWhenLoaded_ = false, firstView_ = true;
+  int framesDue_ = 3;  // to draw although nothing moves: what has just changed must settle
+  float lettered_ = 0;
+};
+
+}  // namespace viewer

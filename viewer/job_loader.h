@@ -1,0 +1,48 @@
+// Reads a job and makes it ready to draw, away from the window's own thread.
+#pragma once
+
+#include <future>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "model/model.h"
+#include "model/problems.h"
+#include "viewer/picking.h"
+#include "viewer/scene.h"
+
+namespace viewer {
+
+// A model with all that is drawn of it. Never moved: the picker points into the scene.
+struct ReadyJob {
+  explicit ReadyJob(model::Model from)
+      : model(std::move(from)), scene(buildScene(model)), picker(scene) {}
+  model::Model model;
+  Scene scene;
+  Picker picker;
+};
+
+struct JobResult {
+  std::unique_ptr<ReadyJob> job;  // only when the file has no error
+  model::Problems problems;
+};
+
+class JobLoader {
+ public:
+  explicit JobLoader(std::string path) : path_(std::move(path)) {}
+  // Starts to read; when it is reading already, again as soon as that is done.
+  void start(double now);
+  bool busy() const { return pending_.valid(); }
+  // True when it has taken so long that the user should be told.
+  bool slow(double now) const { return busy() && now - started_ > 0.1; }
+  // What came of it, once.
+  std::optional<JobResult> take(double now);
+
+ private:
+  std::string path_;
+  std::future<JobResult> pending_;
+  double started_ = 0;
+  bool again_ = false;
+};
+
+}  // namespace viewer

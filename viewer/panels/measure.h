@@ -1,0 +1,29 @@
+// Measuring between two points: plan distance, height and slope.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "viewer/frame.h"
+#include "viewer/overlays/sheet_layout.h"
+#include "viewer/picking.h"
+#include "viewer/scene.h"
+
+struct ImDrawList;
+
+namespace viewer {
+
+struct Measurement {
+  double plan = 0;    // level distance, metres
+  double height = 0;  // of the second point over the first
+  double slope = 0;   // straight from point to point
+};
+Measurement measure(const glm::vec3& a, const glm::vec3& b);
+// "plan 4500 mm", "height +2.400 m", "slope 5100 mm".
+std::vector<std::string> measureWords(const Measurement& m);
+
+// The mark under the pointer (`snap`), the points clicked, the lines and the figures.
+void drawMeasure(ImDrawList* list, const Scene& scene, const Frame& frame,
+                 const SheetLayout& layout, const std::vector<glm::vec3>& points, const Snap& snap);
+
+}  // namespace viewer

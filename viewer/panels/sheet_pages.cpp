@@ -1,0 +1,113 @@
+#include "viewer/panels/sheet_pages.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <array>
+#include <sstream>
+
+#include "viewer/fonts.h"
+#include "viewer/overlays/words.h"
+
+namespace viewer {
+namespace {
+
+std::string lower(std::string text) {
+  for (char& c : text)
+    if (c >= 'A' && c <= 'Z') c = char(c - 'A' + 'a');
+  return text;
+}
+
+void transport(Playback& playback) {
+  if (ImGui::Button(playback.playing() ? "Pause" : "Play")) playback.toggle();
+  ImGui::SameLine();
+  if (ImGui::Button("Back")) playback.stepBack();
+  ImGui::SameLine();
+  if (ImGui::Button("On")) playback.stepForward();
+  ImGui::SameLine();
+  bool loop = playback.loop();
+  if (ImGui::Checkbox("Again and again", &loop)) playback.setLoop(loop);
+  static constexpr std::array<double, 6> kSpeeds{0.25, 0.5, 1, 2, 4, 8};
+  static constexpr std::array<const char*, 6> kNames{"1/4", "1/2", "1", "2", "4", "8"};
+  ImGui::AlignTextToFramePadding();
+  ImGui::TextUnformatted("Speed");
+  for (size_t i = 0; i < kSpeeds.size(); ++i) {
+    ImGui::SameLine(0, ImGui::GetStyle().ItemSpacing.x * 0.6f);
+    const bool now = playback.speed() == kSpeeds[i];
+    if (now) ImGui::PushStyleColor(ImGuiCol_Button, ImGui::GetColorU32(ImGuiCol_ButtonActive));
+    if (ImGui::Button(kNames[i])) playback.setSpeed(kSpeeds[i]);
+    if (now) ImGui::PopStyleColor();
+  }
+}
+
+// One stage of the list: its number and name, then when it is.
+void stageLine(SheetsInput& input, size_t i) {
+  const model::Stage& stage = input.job->model.programme.stages[i];
+  ImGui::PushID(int(i));
+  const bool current = int(i) == input.frame.stage;
+  const std::string name = std::to_string(i + 1) + "  " + stage.name;
+  if (current) ImGui::PushFont(letteringNow().bold);
+  if (ImGui::Selectable(name.c_str(), current)) input.playback.goTo(double(i + 1));
+  if (current) ImGui::PopFont();
+  std::string when = stage.start.empty() ? "" : dateWords(stage.start);
+  if (!stage.holdPoint.empty()) when += when.empty() ? "hold point" : ", hold point";
+  if (!when.empty()) {
+    ImGui::Indent();
+    ImGui::TextDisabled("%s", when.c_str());
+    ImGui::Unindent();
+  }
+  ImGui::PopID();
+}
+
+}  // namespace
+
+bool matches(const std::string& text, const std::string& filter) {
+  const std::string where = lower(text);
+  std::istringstream words(lower(filter));
+  for (std::string word; words >> word;)
+    if (where.find(word) == std::string::npos) return false;
+  return true;
+}
+
+void stagesPage(SheetsState& sheets, SheetsInput& input) {
+  transport(input.playback);
+  ImGui::SetNextItemWidth(-1);
+  ImGui::InputTextWithHint("##filter", "find a stage by name", sheets.filter, sizeof sheets.filter);
+  ImGui::Separator();
+  ImGui::BeginChild("stages");
+  size_t found = 0;
+  const auto& stages = input.job->model.programme.stages;
+  for (size_t i = 0; i < stages.size(); ++i) {
+    if (!matches(std::to_string(i + 1) + " " + stages[i].name, sheets.filter)) continue;
+    stageLine(input, i);
+    ++found;
+  }
+  if (found == 0) ImGui::TextWrapped("No stage has those words in its name.");
+  ImGui::EndChild();
+}
+
+void drawPage(SheetsState& sheets, SheetsInput& input) {
+  const Tab tab = sheets.shown();
+  if (tab == Tab::Problems) return problemsPage(input);
+  if (tab == Tab::Keys) return keysPage();
+  if (!input.job) {
+    ImGui::TextWrapped("Nothing to show until the job file reads without a problem.");
+    return;
+  }
+  switch (tab) {
+    case Tab::Stages:
+      return stagesPage(sheets, input);
+    case Tab::Levels:
+      return levelsPage(input);
+    case Tab::Quantities:
+      return quantitiesPage(sheets, input);
+    case Tab::Show:
+      return showPage(input);
+    case Tab::View:
+      return viewPage(input);
+    default:
+      return;
+  }
+}
+
+}  // namespace viewer

@@ -1,0 +1,22 @@
+// What stands on each sheet. Private to this folder.
+#pragma once
+
+#include "viewer/panels/sheets.h"
+
+namespace viewer {
+
+// The page of sheets.shown(), into the current Dear ImGui window.
+void drawPage(SheetsState& sheets, SheetsInput& input);
+
+void stagesPage(SheetsState& sheets, SheetsInput& input);
+void levelsPage(SheetsInput& input);
+void quantitiesPage(SheetsState& sheets, SheetsInput& input);
+void showPage(SheetsInput& input);
+void viewPage(SheetsInput& input);
+void problemsPage(SheetsInput& input);
+void keysPage();
+
+// Whether every word of `filter` occurs in the text, whatever the case (of A to Z).
+bool matches(const std::string& text, const std::string& filter);
+
+}  // namespace viewer

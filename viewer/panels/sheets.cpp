@@ -1,0 +1,140 @@
+#include "viewer/panels/sheets.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "viewer/overlays/pen.h"
+#include "viewer/panels/sheet_pages.h"
+
+namespace viewer {
+namespace {
+
+constexpr double kSlideSeconds = 0.18;
+
+// Lettering that reads upward, as on the spine of a folder.
+void uprightText(const Pen& pen, const glm::vec2& centre, const std::string& text, Cut cut) {
+  ImDrawList* list = pen.list();
+  const int first = list->VtxBuffer.Size;
+  const glm::vec2 size = pen.size(text, cut);
+  pen.text(centre - size * 0.5f, ink::kInk, text, cut);
+  const ImVec2 c = im(centre);
+  for (int i = first; i < list->VtxBuffer.Size; ++i) {
+    ImVec2& p = list->VtxBuffer[i].pos;
+    p = {std::round(c.x) + (p.y - c.y), std::round(c.y) - (p.x - c.x)};
+  }
+}
+
+void drawTab(SheetsInput& input, const Pen& pen, int index) {
+  const Tab tab = Tab(index + 1);
+  const float u = pen.unit();
+  const Box box = tabBox(input.layout, u, index);
+  const ImGuiIO& io = ImGui::GetIO();
+  const bool over = box.contains(glmOf(io.MousePos));
+  const bool open = input.state.tab == tab;
+  pen.fill(box, open ? ink::kTape : ink::kCard, 0.97f);
+  if (over && !open) pen.fill(box, ink::kTape, 0.4f);
+  pen.outline({box.left - 3 * u, box.top, box.right, box.bottom}, ink::kInk, 1.3f);
+  const bool warns = tab == Tab::Problems && !input.problems.empty();
+  uprightText(pen, box.centre() + glm::vec2(0, warns ? 8 * u : 0), nameOf(tab),
+              open ? Cut::Bold : Cut::Text);
+  if (warns) pen.caution({box.centre().x, box.top + 13 * u}, 7 * u);
+}
+
+void drawTabs(SheetsInput& input) {
+  const Pen pen(ImGui::GetForegroundDrawList());
+  const float u = pen.unit();
+  for (int i = 0; i < kTabCount; ++i) drawTab(input, pen, i);
+  // An unseen window over the tabs keeps their clicks from the building.
+  const Box first = tabBox(input.layout, u, 0), last = tabBox(input.layout, u, kTabCount - 1);
+  ImGui::SetNextWindowPos({first.left, first.top});
+  ImGui::SetNextWindowSize({first.width(), last.bottom - first.top});
+  ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
+  ImGui::PushStyleVar(ImGuiStyleVar_WindowMinSize, {1, 1});
+  ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0.0f);
+  ImGui::Begin("tabs", nullptr,
+               ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoBackground |
+                   ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings);
+  for (int i = 0; i < kTabCount; ++i) {
+    const Box box = tabBox(input.layout, u, i);
+    ImGui::SetCursorScreenPos({box.left, box.top});
+    if (ImGui::InvisibleButton(nameOf(Tab(i + 1)), {box.width(), box.height()}))
+      input.state.toggleTab(Tab(i + 1));
+  }
+  ImGui::End();
+  ImGui::PopStyleVar(3);
+}
+
+void drawSheet(SheetsState& sheets, SheetsInput& input) {
+  const Pen pen(ImGui::GetBackgroundDrawList());
+  const float u = pen.unit(), width = SheetsState::kWidth * u;
+  const float left = input.layout.tabs.right - width + sheets.pulledOut(u);
+  const float top = 20 * u, bottom = input.layout.tape.top - 44 * u;
+  ImGui::SetNextWindowPos({left, top});
+  ImGui::SetNextWindowSize({width - 10 * u, bottom - top});
+  ImGui::Begin("sheet", nullptr,
+               ImGuiWindowFlags_NoTitleBar | ImGuiWindowFlags_NoResize | ImGuiWindowFlags_NoMove |
+                   ImGuiWindowFlags_NoCollapse | ImGuiWindowFlags_NoSavedSettings |
+                   ImGuiWindowFlags_NoBringToFrontOnFocus);
+  ImGui::PushFont(letteringNow().heading);
+  ImGui::TextUnformatted(nameOf(sheets.shown()));
+  ImGui::PopFont();
+  ImGui::Spacing();
+  drawPage(sheets, input);
+  ImGui::End();
+}
+
+void drawReading(const SheetsInput& input) {
+  const Pen pen(ImGui::GetForegroundDrawList());
+  const std::string words = "Reading the job file ...";
+  const glm::vec2 size = pen.size(words, Cut::Bold);
+  const glm::vec2 at{input.layout.drawing.centre().x - size.x / 2, input.layout.drawing.top};
+  pen.fill(Box::at(at, size).grown(8 * pen.unit()), ink::kCard, 0.95f);
+  pen.outline(Box::at(at, size).grown(8 * pen.unit()), ink::kInk, 1.3f);
+  pen.text(at, ink::kInk, words, Cut::Bold);
+}
+
+// Before any good file the sheet is empty but for what to do.
+void drawEmptySheet(const SheetsInput& input) {
+  const Pen pen(ImGui::GetBackgroundDrawList());
+  const Box& box = input.layout.captions;
+  pen.text({box.left, box.top}, ink::kInk, "Nothing drawn yet", Cut::Heading);
+  const std::string words =
+      "The job file has problems. Put them right in the file and save it: the building appears "
+      "by itself.";
+  pen.paragraph({box.left, box.top + pen.lineHeight(Cut::Heading) * 1.4f}, box.width(), ink::kInk,
+                words);
+}
+
+}  // namespace
+
+void SheetsState::advance(Tab wanted, double seconds) {
+  const bool in = wanted != Tab::None;
+  if (in) shown_ = wanted;
+  const double step = seconds / kSlideSeconds;
+  const double before = out_;
+  out_ = std::clamp(out_ + (in ? step : -step), 0.0, 1.0);
+  sliding_ = out_ != before;
+  if (out_ == 0) shown_ = Tab::None;
+}
+
+float SheetsState::pulledOut(float unit) const {
+  const double eased = out_ * out_ * (3 - 2 * out_);
+  return float(eased) * kWidth * unit;
+}
+
+Box tabBox(const SheetLayout& layout, float unit, int index) {
+  const float height = std::min(96 * unit, layout.tabs.height() / float(kTabCount));
+  const float top = layout.tabs.top + height * float(index);
+  return {0, top, layout.tabs.right, top + height - 4 * unit};
+}
+
+void drawSheets(SheetsState& sheets, SheetsInput& input) {
+  if (!input.job && !input.reading && !input.problems.empty()) drawEmptySheet(input);
+  if (sheets.shown() != Tab::None) drawSheet(sheets, input);
+  drawTabs(input);
+  if (input.reading) drawReading(input);
+}
+
+}  // namespace viewer

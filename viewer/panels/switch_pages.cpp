@@ -1,0 +1,161 @@
+// The sheets of switches and words: what to show, views, problems, keys.
+#include <imgui.h>
+
+#include <array>
+
+#include "viewer/fonts.h"
+#include "viewer/overlays/words.h"
+#include "viewer/panels/sheet_pages.h"
+
+namespace viewer {
+namespace {
+
+void heading(const char* text) {
+  ImGui::Spacing();
+  ImGui::PushFont(letteringNow().bold);
+  ImGui::TextUnformatted(text);
+  ImGui::PopFont();
+}
+
+void quiet(const char* text) {
+  ImGui::PushStyleColor(ImGuiCol_Text, ImGui::GetColorU32(ImGuiCol_TextDisabled));
+  ImGui::TextWrapped("%s", text);
+  ImGui::PopStyleColor();
+}
+
+struct KeyLine {
+  const char* keys;
+  const char* what;
+};
+
+void keyTable(const char* name, const KeyLine* lines, size_t count) {
+  heading(name);
+  if (!ImGui::BeginTable(name, 2, ImGuiTableFlags_SizingStretchProp)) return;
+  ImGui::TableSetupColumn("", 0, 1.25f);
+  ImGui::TableSetupColumn("", 0, 2.0f);
+  for (size_t i = 0; i < count; ++i) {
+    ImGui::TableNextRow();
+    ImGui::TableNextColumn();
+    ImGui::PushFont(letteringNow().bold);
+    ImGui::TextWrapped("%s", lines[i].keys);
+    ImGui::PopFont();
+    ImGui::TableNextColumn();
+    ImGui::TextWrapped("%s", lines[i].what);
+  }
+  ImGui::EndTable();
+}
+
+}  // namespace
+
+void showPage(SheetsInput& input) {
+  Overlays& overlays = input.state.overlays;
+  Switches& switches = input.state.switches;
+  heading("Over the building");
+  ImGui::Checkbox("Levels beside it (L)", &overlays.levels);
+  ImGui::Checkbox("String lines and names (T)", &overlays.lines);
+  ImGui::Checkbox("Corner letters (C)", &overlays.corners);
+  ImGui::Checkbox("Wall lengths and distances (D)", &overlays.dimensions);
+  heading("The building");
+  ImGui::Checkbox("See through the ground (G)", &switches.seeThroughGround);
+  bool section = input.state.section.on;
+  if (ImGui::Checkbox("Section (S)", &section)) input.state.toggleSection(input.job->scene);
+  ImGui::Checkbox("Level plane, set on the rod", &switches.levelPlane);
+  ImGui::Checkbox("Faint outline of what comes next (N)", &switches.ghostNext);
+  ImGui::Checkbox("Shadows", &switches.shadows);
+  heading("Measuring");
+  bool measuring = input.state.measuring;
+  if (ImGui::Checkbox("Measure between two clicks (M)", &measuring)) input.state.toggleMeasuring();
+  quiet("Near a corner or an edge the mark is pulled to it.");
+}
+
+void viewPage(SheetsInput& input) {
+  quiet("Drag to turn, drag with the right button to move, wheel to come nearer.");
+  ImGui::Spacing();
+  static constexpr std::array<const char*, 9> kNames{"Plan",
+                                                     "South elevation",
+                                                     "East elevation",
+                                                     "North elevation",
+                                                     "West elevation",
+                                                     "South-west corner",
+                                                     "South-east corner",
+                                                     "North-east corner",
+                                                     "North-west corner"};
+  for (size_t i = 0; i < viewOrder().size(); ++i) {
+    const std::string label = std::to_string(i + 1) + "   " + kNames[i];
+    if (ImGui::Selectable(label.c_str()))
+      input.state.goToView(viewOrder()[i], input.job->scene, input.layout);
+  }
+  heading("Projection");
+  bool parallel = input.state.camera.parallel;
+  if (ImGui::Checkbox("Parallel, as on a drawing (P)", &parallel)) {
+    Camera camera = input.state.camera;
+    camera.parallel = parallel;
+    input.state.easeTo(camera);
+  }
+  if (ImGui::Button("Frame the building (F)"))
+    input.state.frame(input.job->scene.buildingLow, input.job->scene.buildingHigh, input.layout);
+}
+
+void problemsPage(SheetsInput& input) {
+  if (input.problems.empty()) {
+    ImGui::TextWrapped("The job file reads without a problem.");
+    return;
+  }
+  const bool errors = model::hasErrors(input.problems);
+  ImGui::TextWrapped("%s", !errors     ? "The building is drawn; look at these."
+                           : input.job ? "The last good building is kept until these are put right "
+                                         "and the file is saved."
+                                       : "Put these right and save the file.");
+  ImGui::Separator();
+  ImGui::BeginChild("problems");
+  for (const model::Problem& problem : input.problems) {
+    std::string place = problem.file;
+    if (problem.place.line > 0) {
+      place += ":" + std::to_string(problem.place.line);
+      if (problem.place.column > 0) place += ":" + std::to_string(problem.place.column);
+    }
+    ImGui::PushFont(letteringNow().bold);
+    ImGui::TextWrapped("%s%s", problem.severity == model::Severity::Error ? "" : "Look at: ",
+                       problem.what.c_str());
+    ImGui::PopFont();
+    if (!problem.instead.empty()) ImGui::TextWrapped("%s", problem.instead.c_str());
+    quiet(place.c_str());
+    ImGui::Spacing();
+  }
+  ImGui::EndChild();
+}
+
+void keysPage() {
+  static constexpr std::array<KeyLine, 7> kTime{{{"Space", "play, pause"},
+                                                 {"Right, Left", "next stage, stage before"},
+                                                 {"Home, End", "before work, finished"},
+                                                 {"Up, Down", "faster, slower"},
+                                                 {"O", "again and again"},
+                                                 {"drag the tape", "to any moment"},
+                                                 {"Esc", "stop; close; let go"}}};
+  static constexpr std::array<KeyLine, 8> kView{{{"drag", "turn"},
+                                                 {"right drag, Shift drag", "move"},
+                                                 {"wheel", "nearer, further, at the pointer"},
+                                                 {"double click", "fill the view with a thing"},
+                                                 {"1", "plan"},
+                                                 {"2 3 4 5", "south, east, north, west"},
+                                                 {"6 7 8 9", "from the corners, SW SE NE NW"},
+                                                 {"P, F", "parallel; frame"}}};
+  static constexpr std::array<KeyLine, 8> kShow{{{"click", "what is this?"},
+                                                 {"L, T", "levels; string lines"},
+                                                 {"C, D", "corner letters; lengths"},
+                                                 {"G", "see through the ground"},
+                                                 {"S", "section, pulled by its handle"},
+                                                 {"N", "outline of what comes next"},
+                                                 {"M", "measure between two clicks"},
+                                                 {"slide on the rod", "level plane"}}};
+  ImGui::BeginChild("keys");
+  keyTable("Time", kTime.data(), kTime.size());
+  keyTable("View", kView.data(), kView.size());
+  keyTable("Showing and asking", kShow.data(), kShow.size());
+  ImGui::Spacing();
+  quiet("H or ? brings this sheet.");
+  ImGui::EndChild();
+}
+
+}  // namespace viewer

@@ -1,0 +1,43 @@
+// The player of the programme's clock: plays, steps, scrubs. Knows nothing of the screen.
+#pragma once
+
+namespace viewer {
+
+class Playback {
+ public:
+  static constexpr double kSecondsPerStage = 4;
+  static constexpr double kSlowest = 0.25, kFastest = 8;
+
+  // Keeps the time as far as the new programme has it.
+  void setStageCount(int count);
+  int stageCount() const { return stageCount_; }
+
+  double time() const { return time_; }
+  bool playing() const { return playing_; }
+  double speed() const { return speed_; }
+  bool loop() const { return loop_; }
+
+  // At the end, playing begins again from the start.
+  void play();
+  void pause() { playing_ = false; }
+  void toggle() { playing_ ? pause() : play(); }
+  // Real seconds; true when the time changed. Stops at the end unless looping.
+  bool advance(double seconds);
+  // To the end of this stage or, when there already, of the next; back likewise. Both pause.
+  void stepForward();
+  void stepBack();
+  // Held to the programme; pauses.
+  void goTo(double time);
+  // Doubles or halves, between the slowest and the fastest.
+  void faster();
+  void slower();
+  void setSpeed(double speed);
+  void setLoop(bool on) { loop_ = on; }
+
+ private:
+  int stageCount_ = 0;
+  double time_ = 0, speed_ = 1;
+  bool playing_ = false, loop_ = false;
+};
+
+}  // namespace viewer

@@ -1,0 +1,138 @@
+#include "viewer/view_state.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <glm/geometric.hpp>
+
+namespace viewer {
+namespace {
+
+constexpr double kEaseSeconds = 0.55;
+
+}  // namespace
+
+const char* nameOf(Tab tab) {
+  switch (tab) {
+    case Tab::Stages:
+      return "Stages";
+    case Tab::Levels:
+      return "Levels";
+    case Tab::Quantities:
+      return "Quantities";
+    case Tab::Show:
+      return "Show";
+    case Tab::View:
+      return "View";
+    case Tab::Problems:
+      return "Problems";
+    case Tab::Keys:
+      return "Keys";
+    case Tab::None:
+      break;
+  }
+  return "";
+}
+
+const std::vector<std::string>& viewOrder() {
+  static const std::vector<std::string> order{"plan",       "south",      "east",
+                                              "north",      "west",       "south-west",
+                                              "south-east", "north-east", "north-west"};
+  return order;
+}
+
+ViewState::ViewState() {
+  overlays.corners = true;
+  overlays.captions = overlays.titleBlock = overlays.tape = overlays.rod = true;
+  overlays.lines = true;
+}
+
+Camera framed(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
+              const SheetLayout& layout) {
+  Camera result = camera;
+  const Box& d = layout.drawing;
+  const float width = layout.sheet.width(), height = layout.sheet.height();
+  const float dw = std::max(d.width(), width * 0.2f), dh = std::max(d.height(), height * 0.2f);
+  result.frame(low, high, double(dw / dh));
+  // What fills the drawing area must be that much smaller than what fills the window.
+  result.distance *= double(height / dh);
+  const glm::vec2 aside{(d.centre().x - width / 2) / width, (d.centre().y - height / 2) / height};
+  result.pan(aside, double(width / height));
+  return result;
+}
+
+void ViewState::goToView(const std::string& name, const Scene& scene, const SheetLayout& layout) {
+  const bool plan = name == "plan";
+  const glm::vec3 low = plan ? scene.low : scene.buildingLow;
+  const glm::vec3 high = plan ? scene.high : scene.buildingHigh;
+  const auto standard = standardView(name, low, high, 1.5);
+  if (!standard) return;
+  const auto& order = viewOrder();
+  const auto at = std::find(order.begin(), order.end(), name);
+  if (at != order.end()) view_ = size_t(at - order.begin());
+  easeTo(framed(*standard, low, high, layout));
+}
+
+void ViewState::cycleView(const Scene& scene, const SheetLayout& layout) {
+  goToView(viewOrder()[(view_ + 1) % viewOrder().size()], scene, layout);
+}
+
+void ViewState::frame(const glm::vec3& low, const glm::vec3& high, const SheetLayout& layout) {
+  easeTo(framed(camera, low, high, layout));
+}
+
+void ViewState::easeTo(const Camera& target) {
+  from_ = camera;
+  to_ = target;
+  eased_ = 0;
+  easing_ = true;
+}
+
+void ViewState::jumpTo(const Camera& target) {
+  camera = target;
+  easing_ = false;
+}
+
+bool ViewState::advance(double seconds) {
+  if (!easing_) return false;
+  eased_ = std::min(1.0, eased_ + seconds / kEaseSeconds);
+  camera = between(from_, to_, eased_);
+  easing_ = eased_ < 1;
+  return true;
+}
+
+void ViewState::toggleSection(const Scene& scene) {
+  if (section.on) {
+    section.on = false;
+    return;
+  }
+  // Towards the eye lies what is cut away.
+  const double quarter = std::round(camera.azimuth / 1.5707963267948966) * 1.5707963267948966;
+  const glm::vec3 normal{-float(std::sin(quarter)), -float(std::cos(quarter)), 0};
+  const glm::vec3 middle =
+      scene.buildingLow + (scene.buildingHigh - scene.buildingLow) * glm::vec3(0.46f);
+  section.on = true;
+  section.plane = glm::vec4(normal, -glm::dot(normal, middle));
+}
+
+void ViewState::toggleMeasuring() {
+  measuring = !measuring;
+  measured.clear();
+}
+
+void ViewState::addMeasured(const glm::vec3& point) {
+  if (measured.size() >= 2) measured.clear();
+  measured.push_back(point);
+}
+
+bool ViewState::backOut() {
+  if (!measured.empty()) return measured.clear(), true;
+  if (measuring) return measuring = false, true;
+  if (tab != Tab::None) return tab = Tab::None, true;
+  if (selected != kNothing) return selected = kNothing, true;
+  if (switches.levelPlane) return switches.levelPlane = false, true;
+  if (section.on) return section.on = false, true;
+  return false;
+}
+
+}  // namespace viewer

@@ -1,0 +1,78 @@
+// What the window shows and how: view, switches, selection, measuring. No OpenGL, no widgets.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "viewer/frame.h"
+#include "viewer/overlays/sheet_layout.h"
+#include "viewer/picture.h"
+#include "viewer/scene.h"
+
+namespace viewer {
+
+enum class Tab { None, Stages, Levels, Quantities, Show, View, Problems, Keys };
+inline constexpr int kTabCount = 7;
+const char* nameOf(Tab tab);
+
+// Where a standard view is found: the keys 1 to 9 and the order of cycling.
+const std::vector<std::string>& viewOrder();
+
+struct Switches {
+  bool seeThroughGround = false;
+  bool ghostNext = false;
+  bool shadows = true;
+  bool levelPlane = false;
+  float levelPlaneAt = 1.0f;
+};
+
+class ViewState {
+ public:
+  ViewState();
+
+  Camera camera;
+  Overlays overlays;
+  Switches switches;
+  Section section;
+  std::uint32_t selected = kNothing;
+  Tab tab = Tab::None;
+  bool measuring = false;
+  std::vector<glm::vec3> measured;  // none, one or two points, local
+  std::optional<double> staffOnBenchMark;
+
+  // Eases to a standard view that fills the drawing area; nothing for an unknown name.
+  void goToView(const std::string& name, const Scene& scene, const SheetLayout& layout);
+  // The next of viewOrder() after the one gone to last.
+  void cycleView(const Scene& scene, const SheetLayout& layout);
+  // Eases to the camera that shows the box in the drawing area, turned as it is.
+  void frame(const glm::vec3& low, const glm::vec3& high, const SheetLayout& layout);
+  void easeTo(const Camera& camera);
+  void jumpTo(const Camera& camera);
+  bool easing() const { return easing_; }
+  // Real seconds; true while the camera moves.
+  bool advance(double seconds);
+  // A hand on the camera stops the easing.
+  void holdStill() { easing_ = false; }
+
+  void toggleTab(Tab which) { tab = tab == which ? Tab::None : which; }
+  // An upright plane through the middle of the building, square to the nearest of the four sides
+  // that the camera looks from; or off.
+  void toggleSection(const Scene& scene);
+  void toggleMeasuring();
+  void addMeasured(const glm::vec3& point);
+  // Takes back the last thing opened; false when there is none.
+  bool backOut();
+
+ private:
+  Camera from_, to_;
+  double eased_ = 0;
+  bool easing_ = false;
+  size_t view_ = 0;
+};
+
+// The camera, turned as it is, that shows the box in the middle of the drawing area.
+Camera framed(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
+              const SheetLayout& layout);
+
+}  // namespace viewer

@@ -1,0 +1,128 @@
+#include "viewer/window.h"
+
+#include <GLFW/glfw3.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace viewer {
+namespace {
+
+// GLFW tells of errors through a plain function; the last one explains why opening failed.
+std::string& lastError() {
+  thread_local std::string text;
+  return text;
+}
+
+glm::ivec2 firstSize() {
+  glm::ivec2 size{1440, 900};
+  if (GLFWmonitor* monitor = glfwGetPrimaryMonitor()) {
+    int x = 0, y = 0, width = 0, height = 0;
+    float scale = 1;
+    glfwGetMonitorWorkarea(monitor, &x, &y, &width, &height);
+    glfwGetMonitorContentScale(monitor, &scale, nullptr);
+    size = glm::ivec2(glm::vec2(size) * scale);
+    // A screen that it nearly fills, it fills.
+    if (size.x > width * 9 / 10) size.x = width;
+    if (size.y > height * 9 / 10) size.y = height;
+  }
+  return size;
+}
+
+}  // namespace
+
+std::unique_ptr<Window> Window::open(const std::string& title, std::string& why) {
+  glfwSetErrorCallback([](int, const char* text) { lastError() = text; });
+  if (!glfwInit()) {
+    why = "no display (" + lastError() + ")";
+    return nullptr;
+  }
+  glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
+  glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 3);
+  glfwWindowHint(GLFW_OPENGL_PROFILE, GLFW_OPENGL_CORE_PROFILE);
+  glfwWindowHint(GLFW_OPENGL_FORWARD_COMPAT, GLFW_TRUE);
+  glfwWindowHint(GLFW_DEPTH_BITS, 24);
+  glfwWindowHint(GLFW_STENCIL_BITS, 8);
+  const glm::ivec2 size = firstSize();
+  GLFWwindow* handle = glfwCreateWindow(size.x, size.y, title.c_str(), nullptr, nullptr);
+  if (!handle) {
+    why = lastError();
+    glfwTerminate();
+    return nullptr;
+  }
+  glfwMakeContextCurrent(handle);
+  glfwSwapInterval(1);
+  glfwSetWindowSizeLimits(handle, 760, 480, GLFW_DONT_CARE, GLFW_DONT_CARE);
+  return std::unique_ptr<Window>(new Window(handle));
+}
+
+Window::Window(GLFWwindow* handle) : handle_(handle) {
+  glfwSetWindowUserPointer(handle_, this);
+  listen();
+}
+
+Window::~Window() {
+  glfwDestroyWindow(handle_);
+  glfwTerminate();
+}
+
+Window& Window::of(GLFWwindow* handle) {
+  return *static_cast<Window*>(glfwGetWindowUserPointer(handle));
+}
+
+void Window::listen() {
+  glfwSetKeyCallback(handle_, [](GLFWwindow* w, int key, int, int action, int modifiers) {
+    Window& window = of(w);
+    window.stirred_ = true;
+    if (action != GLFW_RELEASE) window.keys_.push_back({key, modifiers});
+  });
+  glfwSetCharCallback(handle_, [](GLFWwindow* w, unsigned) { of(w).stirred_ = true; });
+  glfwSetCursorPosCallback(handle_, [](GLFWwindow* w, double, double) { of(w).stirred_ = true; });
+  glfwSetCursorEnterCallback(handle_, [](GLFWwindow* w, int) { of(w).stirred_ = true; });
+  glfwSetMouseButtonCallback(handle_, [](GLFWwindow* w, int, int, int) { of(w).stirred_ = true; });
+  glfwSetScrollCallback(handle_, [](GLFWwindow* w, double, double) { of(w).stirred_ = true; });
+  glfwSetWindowRefreshCallback(handle_, [](GLFWwindow* w) { of(w).stirred_ = true; });
+  glfwSetFramebufferSizeCallback(handle_, [](GLFWwindow* w, int, int) { of(w).stirred_ = true; });
+  glfwSetWindowFocusCallback(handle_, [](GLFWwindow* w, int) { of(w).stirred_ = true; });
+}
+
+bool Window::shouldClose() const { return glfwWindowShouldClose(handle_) != 0; }
+
+void Window::setTitle(const std::string& title) { glfwSetWindowTitle(handle_, title.c_str()); }
+
+float Window::contentScale() const {
+  float x = 1, y = 1;
+  glfwGetWindowContentScale(handle_, &x, &y);
+  // Where the window's own units are larger than pixels, the scale is in them already.
+  const glm::ivec2 window = size(), pixels = framebufferSize();
+  const float own = window.x > 0 ? float(pixels.x) / float(window.x) : 1;
+  return std::clamp(x / std::max(own, 0.1f), 1.0f, 4.0f);
+}
+
+glm::ivec2 Window::size() const {
+  glm::ivec2 s{0, 0};
+  glfwGetWindowSize(handle_, &s.x, &s.y);
+  return s;
+}
+
+glm::ivec2 Window::framebufferSize() const {
+  glm::ivec2 s{0, 0};
+  glfwGetFramebufferSize(handle_, &s.x, &s.y);
+  return s;
+}
+
+double Window::now() const { return glfwGetTime(); }
+
+bool Window::waitFor(double seconds) {
+  if (seconds > 0)
+    glfwWaitEventsTimeout(seconds);
+  else
+    glfwPollEvents();
+  return std::exchange(stirred_, false);
+}
+
+std::vector<KeyPress> Window::takeKeys() { return std::exchange(keys_, {}); }
+
+void Window::swap() { glfwSwapBuffers(handle_); }
+
+}  // namespace viewer

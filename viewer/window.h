@@ -1,0 +1,52 @@
+// The window on the screen with its OpenGL context, and what the user does to it.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include <glm/vec2.hpp>
+
+struct GLFWwindow;
+
+namespace viewer {
+
+struct KeyPress {
+  int key = 0;  // GLFW_KEY_...
+  int modifiers = 0;
+};
+
+class Window {
+ public:
+  // Null when there is no display or no OpenGL 3.3; then `why` says so in one line.
+  static std::unique_ptr<Window> open(const std::string& title, std::string& why);
+  ~Window();
+  Window(const Window&) = delete;
+  Window& operator=(const Window&) = delete;
+
+  bool shouldClose() const;
+  void setTitle(const std::string& title);
+  float contentScale() const;
+  glm::ivec2 size() const;             // in the units of the mouse
+  glm::ivec2 framebufferSize() const;  // in pixels
+  double now() const;                  // seconds
+
+  // Handles what has happened; waits for at most `seconds` when nothing has. True when anything
+  // happened that may change the picture.
+  bool waitFor(double seconds);
+  // Keys that went down since the last call, repeats included: none is lost between two frames.
+  std::vector<KeyPress> takeKeys();
+  void swap();
+  GLFWwindow* handle() const { return handle_; }
+
+ private:
+  explicit Window(GLFWwindow* handle);
+  void listen();
+  static Window& of(GLFWwindow* handle);
+
+  GLFWwindow* handle_;
+  std::vector<KeyPress> keys_;
+  bool stirred_ = true;
+};
+
+}  // namespace viewer
