@@ -1,1 +1,212 @@
 #include "tests/support/solid_referee.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <polyclipping/clipper.hpp>
+#include <unordered_map>
+
+namespace model::test {
+namespace {
+
+constexpr double kTouch = 5e-5;        // metres: a common skin thinner than this is touching
+constexpr double kGrid = 1e7;          // Clipper's steps in a metre
+constexpr size_t kMostIntervals = 32;  // heights looked at are four in each
+
+using Loops = std::vector<std::vector<Vec2>>;
+
+std::uint64_t edgeKey(std::uint32_t a, std::uint32_t b) {
+  return (std::uint64_t(std::min(a, b)) << 32) | std::max(a, b);
+}
+
+Vec2 crossing(const Vec3& a, const Vec3& b, double z) {
+  const double t = (z - a.z) / (b.z - a.z);
+  return {a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t};
+}
+
+// The outlines of a level slice, the solid on their left. No point may lie at z.
+Loops sliceLoops(const Solid& solid, double z) {
+  struct Cut {
+    Vec2 at;
+    std::uint64_t next;
+  };
+  // Going round inside the solid, each outline enters a triangle over one edge and leaves it over
+  // another: over the edge that goes down, then over the edge that comes up.
+  std::unordered_map<std::uint64_t, Cut> cuts;
+  for (const auto& t : solid.triangles) {
+    std::uint64_t down = 0, up = 0;
+    Vec2 at{0, 0};
+    for (size_t k = 0; k < 3; ++k) {
+      const std::uint32_t i = t[k], j = t[(k + 1) % 3];
+      const Vec3 &a = solid.points[i], &b = solid.points[j];
+      if (a.z > z && b.z < z) {
+        down = edgeKey(i, j);
+        at = crossing(a, b, z);
+      } else if (a.z < z && b.z > z) {
+        up = edgeKey(i, j);
+      }
+    }
+    if (down != up) cuts[down] = {at, up};
+  }
+  Loops loops;
+  while (!cuts.empty()) {
+    std::vector<Vec2> loop;
+    auto cut = cuts.begin();
+    while (cut != cuts.end()) {
+      loop.push_back(cut->second.at);
+      const std::uint64_t next = cut->second.next;
+      cuts.erase(cut);
+      cut = cuts.find(next);
+    }
+    loops.push_back(std::move(loop));
+  }
+  return loops;
+}
+
+double loopArea(const std::vector<Vec2>& loop) {
+  double twice = 0;
+  for (size_t i = 0; i < loop.size(); ++i) {
+    const Vec2 a = loop[i] - loop[0], b = loop[(i + 1) % loop.size()] - loop[0];
+    twice += a.x * b.y - a.y * b.x;
+  }
+  return twice / 2;
+}
+
+std::vector<double> heightsOf(const Solid& solid) {
+  std::vector<double> heights;
+  for (const auto& triangle : solid.triangles)
+    for (const std::uint32_t i : triangle) heights.push_back(solid.points[i].z);
+  std::sort(heights.begin(), heights.end());
+  heights.erase(
+      std::unique(heights.begin(), heights.end(), [](double a, double b) { return b - a < 1e-9; }),
+      heights.end());
+  return heights;
+}
+
+ClipperLib::Paths toPaths(const Loops& loops) {
+  ClipperLib::Paths paths;
+  for (const auto& loop : loops) {
+    ClipperLib::Path path;
+    for (const Vec2& p : loop)
+      path.emplace_back(std::llround(p.x * kGrid), std::llround(p.y * kGrid));
+    paths.push_back(std::move(path));
+  }
+  return paths;
+}
+
+double pathLength(const ClipperLib::Path& path) {
+  double length = 0;
+  for (size_t i = 0; i < path.size(); ++i) {
+    const auto &a = path[i], &b = path[(i + 1) % path.size()];
+    length += std::hypot(double(a.X - b.X), double(a.Y - b.Y));
+  }
+  return length;
+}
+
+double commonArea(const Solid& a, const Solid& b, double z) {
+  ClipperLib::Clipper clipper;
+  clipper.AddPaths(toPaths(sliceLoops(a, z)), ClipperLib::ptSubject, true);
+  clipper.AddPaths(toPaths(sliceLoops(b, z)), ClipperLib::ptClip, true);
+  ClipperLib::Paths common;
+  clipper.Execute(ClipperLib::ctIntersection, common, ClipperLib::pftNonZero,
+                  ClipperLib::pftNonZero);
+  double sum = 0;
+  for (const ClipperLib::Path& path : common) {
+    const double area = ClipperLib::Area(path);
+    if (2 * std::abs(area) > kTouch * kGrid * pathLength(path)) sum += area;
+  }
+  return std::max(0.0, sum) / (kGrid * kGrid);
+}
+
+// What is asked of a solid again and again.
+struct Known {
+  const Solid* solid;
+  Bounds bounds;
+  std::vector<double> heights;
+};
+
+Known know(const Solid& solid) { return {&solid, bounds(solid), heightsOf(solid)}; }
+
+bool boundsOverlap(const Bounds& a, const Bounds& b) {
+  for (int k = 0; k < 3; ++k)
+    if (std::min(a.high[k], b.high[k]) - std::max(a.low[k], b.low[k]) < kTouch) return false;
+  return true;
+}
+
+// Heights inside the common range at which either has points, its ends included.
+std::vector<double> commonHeights(const Known& a, const Known& b) {
+  const double low = std::max(a.bounds.low.z, b.bounds.low.z);
+  const double high = std::min(a.bounds.high.z, b.bounds.high.z);
+  std::vector<double> heights{low, high};
+  for (const auto* list : {&a.heights, &b.heights})
+    for (const double z : *list)
+      if (z > low && z < high) heights.push_back(z);
+  std::sort(heights.begin(), heights.end());
+  if (heights.size() <= kMostIntervals + 1) return heights;
+  std::vector<double> fewer;
+  for (size_t k = 0; k <= kMostIntervals; ++k)
+    fewer.push_back(heights[k * (heights.size() - 1) / kMostIntervals]);
+  return fewer;
+}
+
+double overlapOf(const Known& a, const Known& b) {
+  if (!boundsOverlap(a.bounds, b.bounds)) return 0;
+  const std::vector<double> heights = commonHeights(a, b);
+  double sum = 0;
+  for (size_t k = 0; k + 1 < heights.size(); ++k) {
+    const double thickness = heights[k + 1] - heights[k];
+    if (thickness < 1e-6) continue;
+    // Near both ends too: wedges are thickest there.
+    for (const double f : {0.0137, 0.3391, 0.6633, 0.9871})
+      sum += commonArea(*a.solid, *b.solid, heights[k] + f * thickness) * thickness / 4;
+  }
+  return sum;
+}
+
+}  // namespace
+
+double sliceArea(const Solid& solid, double z) {
+  double sum = 0;
+  for (const auto& loop : sliceLoops(solid, z)) sum += loopArea(loop);
+  return sum;
+}
+
+double slicedVolume(const Solid& solid) {
+  const std::vector<double> heights = heightsOf(solid);
+  // Gauss's two points: exact for areas that run as a square polynomial, and not at the ends.
+  const double offset = 0.5 / std::sqrt(3.0);
+  double sum = 0;
+  for (size_t k = 0; k + 1 < heights.size(); ++k) {
+    const double thickness = heights[k + 1] - heights[k];
+    const double middle = (heights[k + 1] + heights[k]) / 2;
+    sum += thickness / 2 *
+           (sliceArea(solid, middle - offset * thickness) +
+            sliceArea(solid, middle + offset * thickness));
+  }
+  return sum;
+}
+
+double overlap(const Solid& a, const Solid& b) { return overlapOf(know(a), know(b)); }
+
+std::vector<Overlap> overlaps(const std::vector<const Solid*>& solids) {
+  std::vector<Known> known;
+  std::vector<size_t> order;
+  for (size_t i = 0; i < solids.size(); ++i) {
+    known.push_back(solids[i] ? know(*solids[i]) : Known{nullptr, {}, {}});
+    if (solids[i] && !solids[i]->empty()) order.push_back(i);
+  }
+  std::sort(order.begin(), order.end(),
+            [&](size_t a, size_t b) { return known[a].bounds.low.x < known[b].bounds.low.x; });
+  std::vector<Overlap> found;
+  for (size_t i = 0; i < order.size(); ++i)
+    for (size_t j = i + 1; j < order.size(); ++j) {
+      const Known &a = known[order[i]], &b = known[order[j]];
+      if (b.bounds.low.x > a.bounds.high.x) break;
+      const double common = overlapOf(a, b);
+      if (common > 0)
+        found.push_back({std::min(order[i], order[j]), std::max(order[i], order[j]), common});
+    }
+  return found;
+}
+
+}  // namespace model::test

@@ -10,7 +10,7 @@
 namespace model::test {
 
 // Cubic metres, by summing level slices between every two heights at which the solid has points:
-// there the slice's area runs as a square polynomial, so three slices (Simpson) give it exactly.
+// there the area of the slice runs as a square polynomial, so two slices give it exactly.
 double slicedVolume(const Solid& solid);
 
 // The area of the level slice, square metres.
@@ -22,7 +22,7 @@ double sliceArea(const Solid& solid, double z);
 double overlap(const Solid& a, const Solid& b);
 
 struct Overlap {
-  size_t a, b;     // indices into the list
+  size_t a, b;    // indices into the list
   double volume;  // cubic metres
 };
 
