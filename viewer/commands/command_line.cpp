@@ -5,6 +5,7 @@
 #include <functional>
 #include <iostream>
 
+#include "viewer/app.h"
 #include "viewer/commands/example_job.h"
 #include "viewer/commands/file_commands.h"
 #include "viewer/commands/output.h"
@@ -12,14 +13,6 @@
 #include "viewer/commands/picture_options.h"
 #include "viewer/commands/table_commands.h"
 #include "viewer/commands/walkthrough_command.h"
-
-#if __has_include("viewer/app.h")
-#include "viewer/app.h"
-#else
-namespace viewer {
-__attribute__((weak)) int runWindow(const std::string& jobPath);
-}
-#endif
 
 namespace viewer {
 namespace {
