@@ -81,7 +81,7 @@ class WallScaffold {
 
   // Where transoms and their standards stand: clear of both corners over the whole width.
   std::vector<double> bays() const {
-    const WallLayer band = layer(kInsideFrom, rows_.outer);
+    const WallLayer band = layer(kInsideFrom, rows_.outer + kPlate / 2);
     const double from = band.from + kFromCorner, to = band.to - kFromCorner;
     std::vector<double> places;
     if (to - from < kTube * 3) return {(from + to) / 2};
@@ -93,7 +93,7 @@ class WallScaffold {
   // One row's standards: those of the bays, and one at each corner where the row runs on.
   std::vector<double> standardsOf(double distance) const {
     std::vector<double> places = bays();
-    const WallLayer row = layer(distance - kTube / 2, distance + kTube / 2);
+    const WallLayer row = layer(distance - kPlate / 2, distance + kPlate / 2);
     const double first = places.front(), last = places.back();
     if (row.from + kFromCorner < first - 0.3) places.insert(places.begin(), row.from + kFromCorner);
     if (row.to - kFromCorner > last + 0.3) places.push_back(row.to - kFromCorner);
