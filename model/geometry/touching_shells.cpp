@@ -33,6 +33,21 @@ class Forest {
   std::vector<Index> parent_;
 };
 
+// Almost every solid has no such edge: look before doing any work.
+bool anyTouching(const Solid& solid) {
+  std::vector<std::uint64_t> edges;
+  edges.reserve(solid.triangles.size() * 3);
+  for (const auto& t : solid.triangles) {
+    for (size_t k = 0; k < 3; ++k) {
+      // Each edge of a closed shell runs once from low to high.
+      const Index a = t[k], b = t[(k + 1) % 3];
+      if (a < b) edges.push_back(std::uint64_t{a} << 32 | b);
+    }
+  }
+  std::sort(edges.begin(), edges.end());
+  return std::adjacent_find(edges.begin(), edges.end()) != edges.end();
+}
+
 std::vector<Side> sidesOf(const Solid& solid) {
   std::vector<Side> sides;
   sides.reserve(solid.triangles.size() * 3);
@@ -132,15 +147,13 @@ void partPairs(Solid& solid, const std::vector<Side>& sides) {
 }  // namespace
 
 void separateTouchingShells(Solid& solid) {
+  if (!anyTouching(solid)) return;
   std::vector<Side> sides = sidesOf(solid);
   const auto edgeEnd = [&](size_t i) {
     size_t j = i;
     while (j < sides.size() && sides[j].low == sides[i].low && sides[j].high == sides[i].high) ++j;
     return j;
   };
-  bool touching = false;
-  for (size_t i = 0; i < sides.size(); i = edgeEnd(i)) touching |= edgeEnd(i) - i > 2;
-  if (!touching) return;
   Forest corners(solid.triangles.size() * 3);
   const auto cornerAt = [&](const Side& s, Index point) {
     const auto& t = solid.triangles[s.triangle];

@@ -111,20 +111,8 @@ class Maker {
     return {number, count};
   }
 
-  // The lowest runs are dug and poured first.
-  std::vector<double> turns() const {
-    std::vector<size_t> order(out_.foundations.size());
-    std::iota(order.begin(), order.end(), size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](size_t a, size_t b) {
-      return out_.foundations[a].top < out_.foundations[b].top;
-    });
-    std::vector<double> turn(order.size());
-    for (size_t i = 0; i < order.size(); ++i) turn[order[i]] = static_cast<double>(i);
-    return turn;
-  }
-
   void foundations() {
-    const auto turn = turns();
+    const auto turn = foundationTurns(out_);
     const auto count = static_cast<double>(turn.size());
     const bool strip = job_.foundations.kind == FoundationKind::Strip;
     for (size_t i = 0; i < out_.foundations.size(); ++i) {
@@ -185,6 +173,17 @@ class Maker {
 };
 
 }  // namespace
+
+std::vector<double> foundationTurns(const SettingOut& settingOut) {
+  const auto& runs = settingOut.foundations;
+  std::vector<size_t> order(runs.size());
+  std::iota(order.begin(), order.end(), size_t{0});
+  std::stable_sort(order.begin(), order.end(),
+                   [&](size_t a, size_t b) { return runs[a].top < runs[b].top; });
+  std::vector<double> turn(order.size());
+  for (size_t i = 0; i < order.size(); ++i) turn[order[i]] = static_cast<double>(i);
+  return turn;
+}
 
 GroundParts makeGroundParts(const Job& job, const SettingOut& settingOut,
                             const GroundZones& zones) {

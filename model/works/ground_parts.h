@@ -28,6 +28,10 @@ struct GroundParts {
   std::uint32_t hardcore = 0, topsoilBack = 0;
 };
 
+// The share of the digging and pouring stages in which each foundation run has its turn, lowest
+// runs first: run i from turn[i] / n to (turn[i] + 1) / n.
+std::vector<double> foundationTurns(const SettingOut& settingOut);
+
 GroundParts makeGroundParts(const Job& job, const SettingOut& settingOut, const GroundZones& zones);
 
 }  // namespace model

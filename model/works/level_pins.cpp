@@ -1,0 +1,68 @@
+// Steel pins in the trenches, their tops at top of concrete: what the pour is levelled to.
+#include <algorithm>
+#include <cmath>
+
+#include "model/works/ground_parts.h"
+#include "model/works/parts.h"
+
+namespace model {
+
+namespace {
+
+constexpr double kPin = 0.016;    // thickness
+constexpr double kSpacing = 1.8;  // common practice, no source: 1.5 to 2 m
+constexpr double kFromEnd = 0.300;
+
+// True where a lower run's concrete goes on under the higher one: no pin can stand there.
+bool overLap(const GroundZones& zones, size_t run, double s) {
+  return std::any_of(zones.laps.begin(), zones.laps.end(), [&](const FoundationLap& lap) {
+    return lap.upper == run && s > lap.from - kPin && s < lap.to + kPin;
+  });
+}
+
+Solid pin(const WallLine& wall, double s, double inward, double bottom, double top) {
+  const auto at = [&](double along, double across) {
+    return wall.at(s + along * kPin / 2, inward + across * kPin / 2);
+  };
+  // Anticlockwise: the wall's inside is on the left of its run.
+  return prism(Region{{at(-1, -1), at(1, -1), at(1, 1), at(-1, 1)}, {}}, bottom, top);
+}
+
+}  // namespace
+
+void buildLevelPins(const Job& job, const SettingOut& settingOut, Works& works) {
+  const GroundZones zones = deriveGroundZones(job, settingOut);
+  const auto turn = foundationTurns(settingOut);
+  const auto count = static_cast<double>(turn.size());
+  const double centre = job.walls.total() / 2;
+  const double fromEnd = std::max(kFromEnd, centre + 0.1);  // clear of the mitre
+  int number = 0;
+  for (size_t i = 0; i < settingOut.foundations.size(); ++i) {
+    const FoundationRun& run = settingOut.foundations[i];
+    const double from = run.from + fromEnd, to = run.to - fromEnd;
+    if (run.onCellar || run.top - run.underside < 1e-3 || to < from) continue;
+    const WallLine& wall = settingOut.walls[run.wall];
+    const double spaces = std::max(1.0, std::ceil((to - from) / kSpacing));
+    for (double k = 0; k <= spaces; ++k) {
+      const double s = from + (to - from) * k / spaces;
+      if (overLap(zones, i, s)) continue;
+      Element element;
+      ++number;
+      element.id = "level pin/wall " + wall.name + "/" + std::to_string(number);
+      element.name = "Level pin, wall " + wall.name;
+      element.kind = ElementKind::LevelPin;
+      element.material = Material::Steel;
+      element.solid = pin(wall, s, centre, run.underside, run.top);
+      element.quantity = {1, Unit::Each};
+      element.placed =
+          whole({StageKind::LevelPins}, k / (spaces + 1) / count + static_cast<double>(i) / count);
+      // Cast in as the concrete comes up round it.
+      element.removed = upward({StageKind::FoundationPour}, run.underside, run.top, turn[i] / count,
+                               (turn[i] + 1) / count);
+      element.wall = wall.name;
+      add(works, std::move(element));
+    }
+  }
+}
+
+}  // namespace model
