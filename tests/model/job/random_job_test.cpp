@@ -1,0 +1,54 @@
+#include "tests/support/random_job.h"
+
+#include <gtest/gtest.h>
+
+#include "model/job/key_table.h"
+#include "model/job/read_job.h"
+
+namespace {
+
+constexpr unsigned kSeeds = 1000;
+
+TEST(RandomJob, NoneHasAnError) {
+  for (unsigned seed = 0; seed < kSeeds; ++seed) {
+    for (const auto& problem : model::validateJob(test_support::seededJob(seed), "", {})) {
+      EXPECT_NE(problem.severity, model::Severity::Error)
+          << "seed " << seed << model::format(problem);
+    }
+  }
+}
+
+TEST(RandomJob, TheSameSeedGivesTheSameJob) {
+  for (unsigned seed = 0; seed < 50; ++seed) {
+    EXPECT_TRUE(model::sameJob(test_support::seededJob(seed), test_support::seededJob(seed)));
+  }
+}
+
+TEST(RandomJob, EveryKindOfThingTurnsUpOften) {
+  int cellars = 0, partCellars = 0, steps = 0, gables = 0, storeys = 0, openings = 0, buildings = 0,
+      slopes = 0, trenchFill = 0, suspended = 0, plain = 0;
+  std::set<size_t> corners;
+  for (unsigned seed = 0; seed < kSeeds; ++seed) {
+    const model::Job job = test_support::seededJob(seed);
+    cellars += job.cellar.has_value();
+    partCellars += job.cellar && !job.cellar->outline.empty();
+    steps += !job.foundations.steps.empty();
+    gables += !job.roof.edges.empty();
+    storeys += job.storeys.size() > 1;
+    openings += !job.openings.empty();
+    buildings += !job.site.buildings.empty();
+    slopes += job.site.spots.size() > 1;
+    trenchFill += job.foundations.kind == model::FoundationKind::TrenchFill;
+    suspended += job.groundFloor.kind == model::GroundFloorKind::Suspended;
+    plain += seed > 0 && job.name == "Job 0";
+    corners.insert(job.outline.size());
+  }
+  for (const int count : {cellars, partCellars, steps, gables, storeys, openings, buildings, slopes,
+                          trenchFill, suspended}) {
+    EXPECT_GT(count, 50);
+  }
+  EXPECT_GE(corners.size(), 6u);
+  EXPECT_LT(plain, 10) << "too many fall back to the plain rectangle";
+}
+
+}  // namespace

@@ -1,0 +1,226 @@
+#include "model/job/read_job.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+#include "model/job/key_table.h"
+
+namespace {
+
+using model::Job;
+using model::readJob;
+
+std::string pathOf(const std::string& name) {
+  return std::string(SOURCE_DIR) + "/assets/jobs/" + name + ".toml";
+}
+
+std::string textOf(const std::string& path) {
+  std::ifstream stream(path, std::ios::binary);
+  std::ostringstream text;
+  text << stream.rdbuf();
+  return text.str();
+}
+
+const std::string kOutline = "[outline]\ncorners = [[0, 0], [6740, 0], [6740, 4490], [0, 4490]]\n";
+
+Job jobOf(const std::string& text) {
+  const auto result = readJob(text, "test.toml");
+  for (const auto& problem : result.problems) {
+    EXPECT_NE(problem.severity, model::Severity::Error) << model::format(problem);
+  }
+  return result.job.value_or(Job{});
+}
+
+std::string onlyProblem(const std::string& text) {
+  const auto result = readJob(text, "test.toml");
+  EXPECT_EQ(result.problems.size(), 1u);
+  return result.problems.empty() ? "" : model::format(result.problems[0]);
+}
+
+TEST(ReadJob, EveryDemoJobReadsWithoutAnyProblem) {
+  for (const char* name : {"garage", "orchard-house", "skew-corner", "smallest"}) {
+    const auto result = model::readJobFile(pathOf(name));
+    EXPECT_TRUE(result.job.has_value()) << name;
+    for (const auto& problem : result.problems) ADD_FAILURE() << model::format(problem);
+  }
+}
+
+TEST(ReadJob, TheSmallestJobHasTheDefaultsOfTheStructs) {
+  Job expected;
+  expected.outline = {{0, 0}, {6.74, 0}, {6.74, 4.49}, {0, 4.49}};
+  EXPECT_TRUE(model::sameJob(jobOf(textOf(pathOf("smallest"))), expected));
+}
+
+TEST(ReadJob, EverySectionOfTheDemoArrivesInItsPlace) {
+  const Job job = jobOf(textOf(pathOf("orchard-house")));
+  EXPECT_EQ(job.name, "Orchard house");
+  EXPECT_EQ(job.ordnanceDatum, 61.35);
+  ASSERT_EQ(job.outline.size(), 6u);
+  EXPECT_EQ(job.outline[3], model::Vec2(5.39, 6.065));
+  ASSERT_EQ(job.site.spots.size(), 9u);
+  EXPECT_EQ(job.site.spots[7].level, -0.19);
+  ASSERT_TRUE(job.site.benchMark);
+  EXPECT_EQ(job.site.benchMark->at, model::Vec2(-4.1, 13.6));
+  ASSERT_EQ(job.site.buildings.size(), 3u);
+  EXPECT_EQ(job.site.buildings[2].kind, model::BuildingKind::Demolish);
+  EXPECT_EQ(job.site.buildings[1].height, 5.2);
+  EXPECT_EQ(job.ground.bulking, 1.3);
+  ASSERT_EQ(job.storeys.size(), 2u);
+  EXPECT_EQ(job.storeys[1].floor, 2.7);
+  EXPECT_EQ(job.walls.cavity, 0.15);
+  EXPECT_EQ(job.walls.top, 5.1);
+  EXPECT_EQ(job.foundations.top, -0.975);
+  ASSERT_EQ(job.foundations.steps.size(), 2u);
+  EXPECT_EQ(job.foundations.steps[1].from, 6.0);
+  EXPECT_FALSE(job.foundations.steps[1].to);
+  ASSERT_TRUE(job.cellar);
+  EXPECT_EQ(job.cellar->floor, -2.525);
+  EXPECT_EQ(job.cellar->outline.size(), 4u);
+  ASSERT_EQ(job.openings.size(), 16u);
+  EXPECT_EQ(job.openings[15].storey, 1);
+  EXPECT_EQ(job.openings[15].head, 6.45);
+  EXPECT_EQ(job.openings[5].kind, model::OpeningKind::Garage);
+  ASSERT_EQ(job.roof.edges.size(), 1u);
+  EXPECT_EQ(job.roof.edges[0].kind, model::EavesKind::Gable);
+  ASSERT_EQ(job.programme.stages.size(), 2u);
+  EXPECT_EQ(job.programme.stages[0].days, 4.0);
+  EXPECT_EQ(job.programme.stages[1].name, "Windows, doors and glazing");
+}
+
+TEST(ReadJob, QuotedValuesCarryTheirUnit) {
+  const Job job = jobOf(kOutline +
+                        "[foundations]\nwidth = \"2 ft\"\ntop = \"-975 mm\"\n"
+                        "[roof]\npitch = \"8 in 12\"\neaves = \"30 cm\"\n");
+  EXPECT_DOUBLE_EQ(job.foundations.width, 0.6096);
+  EXPECT_EQ(job.foundations.top, -0.975);
+  EXPECT_NEAR(job.roof.pitch, 33.690, 0.001);
+  EXPECT_EQ(job.roof.eaves, 0.3);
+}
+
+TEST(ReadJob, ACellarIsThereWhenItsSectionIs) {
+  EXPECT_FALSE(jobOf(kOutline).cellar);
+  const Job job = jobOf(kOutline + "[cellar]\n");
+  ASSERT_TRUE(job.cellar);
+  EXPECT_TRUE(job.cellar->outline.empty());
+}
+
+TEST(ReadJob, StoreysOfTheFileReplaceTheDefaultOne) {
+  const Job job =
+      jobOf(kOutline +
+            "[[opening]]\nwall = \"A-B\"\nfrom = \"A\"\nat = 900\nstorey = \"Upper\"\n"
+            "[[storey]]\nname = \"Lower\"\n[[storey]]\nname = \"Upper\"\nfloor = 2.7\n");
+  ASSERT_EQ(job.storeys.size(), 2u);
+  EXPECT_EQ(job.storeys[0].name, "Lower");
+  EXPECT_EQ(job.openings[0].storey, 1);
+}
+
+TEST(ReadJob, ADateMayStandWithoutQuotes) {
+  EXPECT_EQ(jobOf(kOutline + "[programme]\nstart = 2027-04-02\n").programme.start, "2027-04-02");
+}
+
+TEST(ReadJob, DottedAndInlineTomlMeansTheSame) {
+  const Job plain =
+      jobOf(kOutline + "[roof]\npitch = 35\n[[roof.edge]]\nwall = \"A-B\"\nkind = \"gable\"\n");
+  const Job dotted =
+      jobOf("roof.pitch = 35\nroof.edge = [{ wall = \"A-B\", kind = \"gable\" }]\n" + kOutline);
+  EXPECT_TRUE(model::sameJob(plain, dotted));
+}
+
+TEST(ReadJob, AByteOrderMarkAndWindowsLinesAreRead) {
+  std::string text = "\xEF\xBB\xBF";
+  for (const char c : textOf(pathOf("orchard-house"))) {
+    if (c == '\n') text += '\r';
+    text += c;
+  }
+  EXPECT_TRUE(model::sameJob(jobOf(text), jobOf(textOf(pathOf("orchard-house")))));
+}
+
+TEST(ReadJob, PlacesAreThereUnderBothSpellings) {
+  const auto result =
+      readJob(kOutline + "[[opening]]\nwall = \"A-B\"\nfrom = \"A\"\n  at = 900\n", "");
+  for (const char* key : {"opening[0].at", "openings[0].at"}) {
+    ASSERT_EQ(result.places.count(key), 1u) << key;
+    EXPECT_EQ(result.places.at(key).line, 6);
+    EXPECT_EQ(result.places.at(key).column, 3);
+  }
+  EXPECT_EQ(result.places.at("outline.corners[1]").column, 20);
+}
+
+TEST(ReadJob, ProblemsComeInFileOrder) {
+  const auto result = readJob(
+      "[walls]\ncavty = 1\n[outline]\ncorners = [[0, 0], [6740, 4490], [6740, 0], [0, "
+      "4490]]\n[roof]\npitch = 2\n",
+      "");
+  ASSERT_EQ(result.problems.size(), 3u);
+  EXPECT_EQ(result.problems[0].place.line, 2);
+  EXPECT_EQ(result.problems[1].place.line, 4);
+  EXPECT_EQ(result.problems[2].place.line, 6);
+}
+
+TEST(ReadJob, AFileThatIsNotThereIsAProblem) {
+  const auto result = model::readJobFile("no/such/job.toml");
+  ASSERT_EQ(result.problems.size(), 1u);
+  EXPECT_FALSE(result.job);
+  EXPECT_NE(
+      model::format(result.problems[0]).find("no/such/job.toml: error: the file cannot be read"),
+      std::string::npos);
+}
+
+TEST(ReadJob, AFolderIsNoJob) {
+  const auto result = model::readJobFile(std::string(SOURCE_DIR) + "/assets");
+  EXPECT_FALSE(result.job);
+  ASSERT_EQ(result.problems.size(), 1u);
+  EXPECT_NE(result.problems[0].what.find("cannot be read"), std::string::npos);
+}
+
+TEST(ReadJob, TextsOverOneMebibyteAreRefused) {
+  const std::string large = kOutline + "# " + std::string(1 << 20, 'x');
+  EXPECT_NE(onlyProblem(large).find("over 1 MiB"), std::string::npos);
+  const std::string path = testing::TempDir() + "/large.toml";
+  std::ofstream(path) << large;
+  EXPECT_NE(model::format(model::readJobFile(path).problems.at(0)).find("over 1 MiB"),
+            std::string::npos);
+  std::filesystem::remove(path);
+}
+
+TEST(ReadJob, ManyMistakesStayWithinBounds) {
+  std::string text = kOutline;
+  for (int i = 0; i < 20000; ++i) text += "key" + std::to_string(i) + " = 1\n";
+  EXPECT_LE(readJob(text, "").problems.size(), 250u);
+  std::string broken = kOutline;
+  for (int i = 0; i < 20000; ++i) broken += "this line is no toml\n";
+  EXPECT_LE(readJob(broken, "").problems.size(), 250u);
+}
+
+TEST(ReadJob, DeepNestingEndsInAMessage) {
+  for (const std::string& unit : {std::string("["), std::string("{a="), std::string("a.")}) {
+    std::string text = "x = ";
+    for (int i = 0; i < 100000; ++i) text += unit;
+    EXPECT_NE(onlyProblem(text).find("nested too deep"), std::string::npos);
+  }
+}
+
+RC_GTEST_PROP(ReadJob, AnyBytesEndInAMessage, (const std::string& bytes)) {
+  const auto result = readJob(bytes, "x");
+  RC_ASSERT(!result.job || !result.job->outline.empty());
+  RC_ASSERT(result.job || model::hasErrors(result.problems));
+}
+
+// A demo file with one byte changed, taken out or put in: what a slip of the hand makes.
+RC_GTEST_PROP(ReadJob, ASlipInADemoEndsInAJobOrAMessage,
+              (unsigned at, unsigned char byte, int how)) {
+  static const std::string demo = textOf(pathOf("orchard-house"));
+  std::string text = demo;
+  const size_t offset = at % text.size();
+  if (how % 3 == 0) text[offset] = static_cast<char>(byte);
+  if (how % 3 == 1) text.erase(offset, 1 + byte % 20);
+  if (how % 3 == 2) text.insert(offset, 1, static_cast<char>(byte));
+  const auto result = readJob(text, "x");
+  RC_ASSERT(result.job.has_value() == !model::hasErrors(result.problems));
+}
+
+}  // namespace
