@@ -129,7 +129,12 @@ void Session::step(double seconds) {
   const bool was = playback_.playing() || state_.easing();
   playback_.advance(seconds);
   state_.advance(seconds);
+  // The building steps aside for a sheet.
+  const SheetLayout before = layoutNow();
   sheets_.advance(state_.tab, seconds);
+  const SheetLayout after = layoutNow();
+  const glm::vec2 aside = after.drawing.centre() - before.drawing.centre();
+  if (aside != glm::vec2(0) && job_) state_.shift(aside, after);
   // One more frame after the last movement: it is drawn at full quality.
   if (was && !playback_.playing() && !state_.easing()) framesDue_ = std::max(framesDue_, 2);
 }

@@ -93,6 +93,11 @@ void ViewState::jumpTo(const Camera& target) {
   easing_ = false;
 }
 
+void ViewState::shift(const glm::vec2& pixels, const SheetLayout& layout) {
+  const glm::vec2 size{layout.sheet.width(), layout.sheet.height()};
+  for (Camera* each : {&camera, &from_, &to_}) each->pan(pixels / size, double(size.x / size.y));
+}
+
 bool ViewState::advance(double seconds) {
   if (!easing_) return false;
   eased_ = std::min(1.0, eased_ + seconds / kEaseSeconds);
@@ -117,6 +122,7 @@ void ViewState::toggleSection(const Scene& scene) {
 
 void ViewState::toggleMeasuring() {
   measuring = !measuring;
+  selected = kNothing;
   measured.clear();
 }
 

@@ -49,6 +49,8 @@ class ViewState {
   void frame(const glm::vec3& low, const glm::vec3& high, const SheetLayout& layout);
   void easeTo(const Camera& camera);
   void jumpTo(const Camera& camera);
+  // Moves what is seen by pixels, also where an easing comes from and goes to.
+  void shift(const glm::vec2& pixels, const SheetLayout& layout);
   bool easing() const { return easing_; }
   // Real seconds; true while the camera moves.
   bool advance(double seconds);

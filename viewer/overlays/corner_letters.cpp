@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include <glm/geometric.hpp>
+#include <glm/vec4.hpp>
 
 #include "viewer/overlays/overlay_sheet.h"
 
@@ -19,8 +20,10 @@ void drawCornerLetters(OverlaySheet& sheet) {
     const double ground = out.terrain.levelAt(corner.at);
     const model::Vec2 away = glm::normalize(next.outward + last.outward + 1e-9 * next.along);
     const model::Vec2 beside = corner.at + away * 0.9;
-    const glm::vec3 foot = sheet.scene.local({corner.at, ground});
-    const auto at = sheet.onSheet(sheet.scene.local({beside, ground}));
+    const glm::vec3 foot = sheet.scene.local({beside, ground});
+    const Section& section = sheet.frame.section;
+    if (section.on && glm::dot(section.plane, glm::vec4(foot, 1)) > 0) continue;  // cut away
+    const auto at = sheet.onSheet(foot);
     if (!at || !sheet.layout.sheet.grown(-radius).contains(*at)) continue;
     const Box box = Box::at(*at - radius, glm::vec2(2 * radius));
     if (std::any_of(sheet.taken.begin(), sheet.taken.end(),

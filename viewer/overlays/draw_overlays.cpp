@@ -3,6 +3,7 @@
 #include <memory>
 
 #include "viewer/overlays/overlay_sheet.h"
+#include "viewer/overlays/words.h"
 
 namespace viewer {
 namespace {
@@ -49,10 +50,10 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
     with.picker = own.get();
   }
   Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList());
-  OverlaySheet sheet{
-      model, scene, frame,
-      with,  pen,   layOutSheet(float(width), float(height), pen.unit(), options.pulledOut),
-      {},    {},    {}};
+  const SheetLayout layout =
+      layOutSheet(float(width), float(height), pen.unit(), options.pulledOut);
+  OverlaySheet sheet{model, scene, frame, with, pen, layout, false, {}, {}, {}};
+  sheet.levelsShown = overlays.levels && !isPlan(frame.camera);
   takeFixedPlaces(sheet, overlays);
   // Captions first: they tell how much room they took.
   if (overlays.captions) drawCaptions(sheet);

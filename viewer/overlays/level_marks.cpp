@@ -40,9 +40,12 @@ void drawMark(OverlaySheet& sheet, const RodMark& mark, const glm::vec2& point, 
   const float u = pen.unit();
   const float x = point.x + 44 * u;
   const std::string value = model::levelText(mark.level);
-  const std::string rest = mark.name + ", " + courseWords(sheet.model, mark.level);
   const float top = y - pen.lineHeight() * 0.5f;
   const float width = pen.size(value, Cut::Bold).x;
+  // The course is what a bricklayer looks for: the name gives way to it.
+  const std::string course = ", " + courseWords(sheet.model, mark.level);
+  const float room = sheet.layout.rod.left - 22 * u - x - width - 7 * u - pen.size(course).x;
+  const std::string rest = pen.shortened(mark.name, std::max(40 * u, room)) + course;
   pen.levelMark({point.x + 9 * u, point.y}, 10 * u, ink::kLevels, mark.priority == 2, opacity);
   pen.line({point.x, point.y}, {point.x + 18 * u, point.y}, ink::kLevels, 1.3f, opacity);
   pen.line({point.x + 18 * u, point.y}, {x - 4 * u, y}, ink::kLevels, 1, 0.8f * opacity);
@@ -69,8 +72,12 @@ void drawLevelMarks(OverlaySheet& sheet) {
   const float u = sheet.pen.unit();
   const SheetLayout& layout = sheet.layout;
   const double top = standingTop(sheet);
-  for (const RodLabel& label : layOutColumn(items, sheet.pen.lineHeight() * 1.2f,
-                                            layout.drawing.top, layout.drawing.bottom)) {
+  // Beside the title block there is no room for texts.
+  const bool overBlock = !points.empty() && points.front().x + 330 * u > layout.titleBlock.left;
+  const float bottom = overBlock ? std::min(layout.drawing.bottom, layout.titleBlock.top - 14 * u)
+                                 : layout.drawing.bottom;
+  for (const RodLabel& label :
+       layOutColumn(items, sheet.pen.lineHeight() * 1.2f, layout.drawing.top, bottom)) {
     const RodMark& mark = marks[label.mark];
     // Heights that nothing has reached yet stay quiet.
     drawMark(sheet, mark, points[label.mark] + glm::vec2(4 * u, 0), label.y,

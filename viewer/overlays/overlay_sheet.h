@@ -29,7 +29,8 @@ struct OverlaySheet {
   const OverlayOptions& options;
   Pen pen;
   SheetLayout layout;
-  std::vector<Box> taken;  // by what has a fixed place
+  bool levelsShown = false;  // beside the building: the rod need not name them again
+  std::vector<Box> taken;    // by what has a fixed place
   std::vector<LabelRequest> requests;
   std::vector<LabelText> texts;  // one for each request
 

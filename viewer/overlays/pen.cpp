@@ -42,18 +42,24 @@ void Pen::haloText(const glm::vec2& at, unsigned rgb, const std::string& words, 
 
 float Pen::paragraph(const glm::vec2& at, float width, unsigned rgb, const std::string& words,
                      Cut cut, bool measureOnly) const {
-  const ImFont* f = font(cut);
-  const char* from = words.c_str();
-  const char* end = from + words.size();
+  // At spaces only: Dear ImGui's own breaking would part "+3.750" after its point.
+  const float step = font(cut)->FontSize * 1.22f;
   float y = 0;
-  while (from < end) {
-    const char* stop = f->CalcWordWrapPositionA(1.0f, from, end, width);
-    if (stop == from) ++stop;  // a word wider than the column: never stand still
-    if (!measureOnly) text(at + glm::vec2(0, y), rgb, std::string(from, stop), cut);
-    y += f->FontSize * 1.22f;
-    from = stop;
-    while (from < end && (*from == ' ' || *from == '\n')) ++from;
+  std::string line;
+  const auto put = [&] {
+    if (!measureOnly) text(at + glm::vec2(0, y), rgb, line, cut);
+    y += step;
+    line.clear();
+  };
+  for (size_t from = 0; from < words.size();) {
+    const size_t space = std::min(words.find(' ', from), words.size());
+    const std::string word = words.substr(from, space - from);
+    from = space + 1;
+    if (word.empty()) continue;
+    if (!line.empty() && size(line + " " + word, cut).x > width) put();
+    line += (line.empty() ? "" : " ") + word;
   }
+  if (!line.empty()) put();
   return y;
 }
 

@@ -32,27 +32,32 @@ void drawGraduations(const Pen& pen, const Box& rod, const RodScale& scale) {
   pen.outline(rod, ink::kInk, 1.5f);
 }
 
+void drawLabel(const Pen& pen, const Box& rod, const RodMark& mark, const RodLabel& label) {
+  const float u = pen.unit(), right = rod.left - 34 * u;
+  const float strength = mark.priority == 2 ? 1 : 0.55f;
+  const std::string value = model::levelText(mark.level);
+  const std::string name = pen.shortened(mark.name, 150 * u);
+  const float valueWidth = pen.size(value, Cut::Bold).x;
+  const float top = label.y - pen.lineHeight() * 0.5f;
+  pen.haloText({right - valueWidth - 8 * u - pen.size(name).x, top}, ink::kSoft, name);
+  pen.haloText({right - valueWidth, top}, ink::kInk, value, Cut::Bold);
+  // The leader steps aside with the number.
+  pen.line({right + 4 * u, label.y}, {right + 12 * u, label.y}, ink::kInk, 1, strength);
+  pen.line({right + 12 * u, label.y}, {rod.left - 8 * u, label.trueY}, ink::kInk, 1, strength);
+}
+
 void drawLabels(OverlaySheet& sheet, const RodScale& scale) {
   const Pen& pen = sheet.pen;
   const float u = pen.unit();
   const Box& rod = sheet.layout.rod;
-  const auto marks = rodMarks(sheet.model.settingOut.schedule);
-  const float right = rod.left - 34 * u;
+  auto marks = rodMarks(sheet.model.settingOut.schedule);
+  // Sills and heads are for elevations, where they stand beside their openings.
+  if (!isElevation(sheet.frame.camera))
+    std::erase_if(marks, [](const RodMark& mark) { return mark.priority == 0; });
   for (const RodLabel& label : layOutRod(marks, scale, rod, pen.lineHeight() * 1.18f)) {
     const RodMark& mark = marks[label.mark];
-    const std::string value = model::levelText(mark.level);
-    const std::string name = pen.shortened(mark.name, 160 * u);
-    const float width = pen.size(name).x + 8 * u + pen.size(value, Cut::Bold).x;
-    const float top = label.y - pen.lineHeight() * 0.5f;
-    pen.fill({right - width - 4 * u, top - u, right + 2 * u, top + pen.lineHeight() + u},
-             ink::kPaper, 0.8f);
-    pen.text({right - width, top}, ink::kSoft, name);
-    pen.text({right - pen.size(value, Cut::Bold).x, top}, ink::kInk, value, Cut::Bold);
-    // The leader steps aside with the number.
     const bool main = mark.priority == 2;
-    pen.line({right + 4 * u, label.y}, {right + 12 * u, label.y}, ink::kInk, 1, main ? 1 : 0.55f);
-    pen.line({right + 12 * u, label.y}, {rod.left - 8 * u, label.trueY}, ink::kInk, 1,
-             main ? 1 : 0.55f);
+    if (!sheet.levelsShown) drawLabel(pen, rod, mark, label);
     pen.line({rod.left - 8 * u, label.trueY}, {rod.left, label.trueY}, ink::kInk, main ? 1.5f : 1,
              main ? 1 : 0.7f);
   }

@@ -27,12 +27,24 @@ void drawGraduations(const Pen& pen, const TapeLayout& tape) {
   for (const float x : tape.edges) pen.line({x, top}, {x, top + 20 * u}, ink::kInk, 1.5f);
 }
 
-void drawNames(const Pen& pen, const TapeLayout& tape, size_t current) {
+// A fine line ties a name of the lower row to its graduation; it passes behind upper names.
+void tie(const Pen& pen, const TapeLayout& tape, const TapeName& name) {
   const float u = pen.unit();
+  const float x = tape.edges[name.stage], top = tape.tape.top + 20 * u;
+  const float bottom = name.box.bottom - 2 * u;
+  for (const TapeName& other : tape.names) {
+    if (other.box.bottom > name.box.top + u || !other.box.grown(3 * u).contains({x, other.box.top}))
+      continue;
+    pen.line({x, top}, {x, other.box.top - u}, ink::kInk, 1, 0.35f);
+    pen.line({x, other.box.bottom + u}, {x, bottom}, ink::kInk, 1, 0.35f);
+    return;
+  }
+  pen.line({x, top}, {x, bottom}, ink::kInk, 1, 0.35f);
+}
+
+void drawNames(const Pen& pen, const TapeLayout& tape, size_t current) {
   for (const TapeName& name : tape.names) {
-    // A fine line ties a name of the lower row to its graduation.
-    pen.line({tape.edges[name.stage], tape.tape.top + 20 * u},
-             {tape.edges[name.stage], name.box.bottom - 2 * u}, ink::kInk, 1, 0.35f);
+    tie(pen, tape, name);
     pen.text({name.box.left, name.box.top}, ink::kInk, name.text,
              name.stage == current ? Cut::Bold : Cut::Text);
   }
@@ -46,18 +58,22 @@ void drawHolds(const OverlaySheet& sheet, const TapeLayout& tape) {
       sheet.pen.diamond({tape.edges[i + 1], tape.tape.top - 8 * u}, 6 * u, ink::kCard, ink::kInk);
 }
 
-// The end hook: a dark bar across the tape with the lip it is pulled by.
+// The end hook: a dark clasp on the graduations and a hairline through the names, so that it never
+// hides the one it points at.
 void drawHook(const Pen& pen, const Box& tape, float x) {
   const float u = pen.unit();
-  pen.fill({x - 4 * u, tape.top - 12 * u, x + 4 * u, tape.bottom + 5 * u}, ink::kInk);
-  pen.fill({x - 10 * u, tape.bottom + 1 * u, x + 4 * u, tape.bottom + 8 * u}, ink::kInk);
-  for (int i = -1; i <= 1; ++i)
-    pen.line({x - 2 * u, tape.centre().y + float(i) * 5 * u},
-             {x + 2 * u, tape.centre().y + float(i) * 5 * u}, ink::kTape, 1.2f);
+  pen.line({x, tape.top}, {x, tape.bottom + 6 * u}, ink::kInk, 1.5f);
+  const Box clasp{x - 6 * u, tape.top - 15 * u, x + 6 * u, tape.top + 22 * u};
+  pen.fill(clasp, ink::kInk);
+  for (int i = -1; i <= 1; ++i) {
+    const float y = clasp.centre().y + float(i) * 5 * u;
+    pen.line({x - 3 * u, y}, {x + 3 * u, y}, ink::kTape, 1.3f);
+  }
+  pen.fill({x - 9 * u, tape.bottom + 2 * u, x + 1 * u, tape.bottom + 7 * u}, ink::kInk);
 }
 
-// Words over the tape at x, on their own paper, kept inside the tape's ends.
-Box tag(const OverlaySheet& sheet, float x, const std::string& text, Cut cut, float lift) {
+// Words over the tape at x, the bold ones on a card, kept inside the tape's ends.
+void tag(const OverlaySheet& sheet, float x, const std::string& text, Cut cut, float lift) {
   const Pen& pen = sheet.pen;
   const float u = pen.unit();
   const Box& tape = sheet.layout.tape;
@@ -65,9 +81,13 @@ Box tag(const OverlaySheet& sheet, float x, const std::string& text, Cut cut, fl
   const float left = std::clamp(x - width / 2, tape.left, std::max(tape.left, tape.right - width));
   const float top = tape.top - lift * u - pen.lineHeight(cut);
   const Box paper = Box::at({left, top}, {width, pen.lineHeight(cut)}).grown(5 * u);
-  pen.fill(paper, ink::kPaper, 0.92f);
+  if (cut == Cut::Text) {
+    pen.haloText({left, top}, ink::kInk, text, cut);
+    return;
+  }
+  pen.fill(paper, ink::kCard, 0.97f);
+  pen.outline(paper, ink::kInk, 1.2f);
   pen.text({left, top}, ink::kInk, text, cut);
-  return paper;
 }
 
 std::string hoverWords(const model::Programme& programme, size_t i) {

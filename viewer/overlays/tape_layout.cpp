@@ -33,12 +33,13 @@ void layOutGraduations(const std::vector<TapeStage>& stages, TapeLayout& out, fl
 std::string shortenedTo(const std::string& text, float width, const MeasureText& measure) {
   if (measure(text).x <= width) return text;
   std::string best;
-  // Whole words first, as on a drawing; a name that does not get through one word is left out.
+  // At whole words, and only while most of it is left: "Run in the..." says nothing.
   for (size_t space = text.find(' '); space != std::string::npos;
        space = text.find(' ', space + 1)) {
     std::string part = text.substr(0, space);
     while (!part.empty() && part.back() == ',') part.pop_back();
-    if (part.size() >= 5 && measure(part + "...").x <= width) best = part + "...";
+    if (part.size() * 10 >= text.size() * 6 && measure(part + "...").x <= width)
+      best = part + "...";
   }
   return best;
 }

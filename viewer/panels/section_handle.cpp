@@ -61,8 +61,8 @@ void drawSectionHandle(ImDrawList* list, const Scene& scene, const Frame& frame,
   list->AddCircle(im(*at), 14 * u, colour(ink::kInk), 0, 1.6f * u);
   for (const float side : {-1.0f, 1.0f}) {
     const glm::vec2 tip = *at + way * side * 25.0f * u, base = *at + way * side * 16.0f * u;
-    list->AddTriangleFilled(im(tip), im(base + across * 6.0f * u), im(base - across * 6.0f * u),
-                            colour(ink::kInk));
+    list->AddTriangleFilled(im(tip), im(base + across * side * 6.0f * u),
+                            im(base - across * side * 6.0f * u), colour(ink::kInk));
   }
   const glm::vec2 size = pen.size("S", Cut::Bold);
   pen.text(*at - size * 0.5f, ink::kInk, "S", Cut::Bold);

@@ -23,7 +23,7 @@ void transport(Playback& playback) {
   ImGui::SameLine();
   if (ImGui::Button("Back")) playback.stepBack();
   ImGui::SameLine();
-  if (ImGui::Button("On")) playback.stepForward();
+  if (ImGui::Button("Next")) playback.stepForward();
   ImGui::SameLine();
   bool loop = playback.loop();
   if (ImGui::Checkbox("Again and again", &loop)) playback.setLoop(loop);

@@ -4,6 +4,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstring>
+
+#include <glm/common.hpp>
 
 #include "viewer/overlays/pen.h"
 #include "viewer/panels/sheet_pages.h"
@@ -17,12 +20,13 @@ constexpr double kSlideSeconds = 0.18;
 void uprightText(const Pen& pen, const glm::vec2& centre, const std::string& text, Cut cut) {
   ImDrawList* list = pen.list();
   const int first = list->VtxBuffer.Size;
-  const glm::vec2 size = pen.size(text, cut);
-  pen.text(centre - size * 0.5f, ink::kInk, text, cut);
-  const ImVec2 c = im(centre);
+  // Written well inside the window first, where nothing is clipped, then turned into place.
+  const glm::vec2 written{300 * pen.unit(), 100 * pen.unit()};
+  pen.text(written, ink::kInk, text, cut);
+  const glm::vec2 middle = glm::round(written) + pen.size(text, cut) * 0.5f;
   for (int i = first; i < list->VtxBuffer.Size; ++i) {
     ImVec2& p = list->VtxBuffer[i].pos;
-    p = {std::round(c.x) + (p.y - c.y), std::round(c.y) - (p.x - c.x)};
+    p = {std::round(centre.x) + (p.y - middle.y), std::round(centre.y) - (p.x - middle.x)};
   }
 }
 
@@ -125,9 +129,16 @@ float SheetsState::pulledOut(float unit) const {
 }
 
 Box tabBox(const SheetLayout& layout, float unit, int index) {
-  const float height = std::min(96 * unit, layout.tabs.height() / float(kTabCount));
-  const float top = layout.tabs.top + height * float(index);
-  return {0, top, layout.tabs.right, top + height - 4 * unit};
+  // Each as long as its word wants, all of them within the room there is.
+  const auto wish = [](int i) { return float(std::strlen(nameOf(Tab(i + 1)))) * 8.6f + 30; };
+  float total = 0, before = 0;
+  for (int i = 0; i < kTabCount; ++i) {
+    if (i < index) before += wish(i);
+    total += wish(i);
+  }
+  const float scale = std::min(unit, layout.tabs.height() / total);
+  const float top = layout.tabs.top + before * scale;
+  return {0, top, layout.tabs.right, top + wish(index) * scale - 4 * unit};
 }
 
 void drawSheets(SheetsState& sheets, SheetsInput& input) {
