@@ -7,7 +7,8 @@ layout(location = 4) in vec4 aNormalB;
 layout(location = 5) in vec3 aTo;
 layout(location = 6) in vec2 aToTimes;
 
-uniform float uWidth;  // pixels
+uniform samplerBuffer uElements;  // as in surface.vert
+uniform float uWidth;             // pixels
 uniform int uSelected;
 uniform float uStage;
 uniform float uFaint;  // 1: what is coming, whatever the clock says
@@ -23,7 +24,10 @@ void main() {
   bool selected = int(aElement) == uSelected;
   // The far side's lines are hidden by the thing itself.
   bool hidden = !a && !b && uFaint < 0.5;
-  float width = uWidth * (selected ? 1.7 : a != b ? 1.25 : 0.85);
+  float width = uWidth * (selected ? 1.7 : a != b ? 1.15 : 0.7);
+  // Poles and battens that are few pixels thick would be all ink: their lines get finer.
+  float thick = texelFetch(uElements, int(aElement) * 2 + 1).w / pixelAt(aFrom);
+  width *= clamp(thick * 0.12, 0.45, 1.0);
   float halfWidth = width * 0.5 + 0.5;  // and a feather
   vec2 corner = vec2(float(gl_VertexID >> 1), float(gl_VertexID & 1) * 2.0 - 1.0);
   float lift = pixelAt((aFrom + aTo) * 0.5) * 1.1;

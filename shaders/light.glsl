@@ -23,7 +23,8 @@ float sunlight(vec3 p, vec3 n) {
 
 // How much of the sky is seen, from the heights about: dark in corners, digs and under floors.
 float openSky(vec3 p, vec3 n) {
-  vec2 at = (p.xy + n.xy * 0.25 - uSkyBox.xy) * uSkyBox.zw;
+  // Off the wall by more than the reach, so that a face is not shaded by what it belongs to.
+  vec2 at = (p.xy + n.xy * 0.65 - uSkyBox.xy) * uSkyBox.zw;
   float h = p.z + 0.05;
   float shade = 0.0;
   vec2 reach = uSkyBox.zw * 0.55;

@@ -10,7 +10,9 @@ uniform float uOpacity;
 out vec4 oColour;
 
 void main() {
+#ifndef STILL
   if (!stands(vTimes) || cutAway(vPosition)) discard;
+#endif
   Face f = Face(vPosition, vNormal, vWash, vJoint, vPattern, vFrame, vState);
   oColour = vec4(encoded(shaded(f)), uOpacity);
 }

@@ -67,8 +67,8 @@ vec3 shaded(Face f) {
   vec3 colour = f.state.y > 0.5 ? cutEarth(f) : patterned(f);
   // What stands already steps back towards the paper; what is built now does not.
   float grey = dot(colour, vec3(0.30, 0.59, 0.11));
-  vec3 calm = mix(mix(colour, vec3(grey), 0.30), uPaper, 0.22);
-  colour = mix(calm, colour, f.state.z);
+  float old = 1.0 - f.state.z;
+  colour = mix(mix(colour, vec3(grey), 0.18 * old), uPaper, 0.13 * old);
   colour = mix(colour, uAccent.rgb, f.state.w * uAccent.a);
   float sun = f.state.y > 0.5 ? 0.72 * max(dot(f.n, uSun), 0.0) + 0.25 : sunlight(f.p, f.n);
   float sky = (0.5 + 0.09 * f.n.z) * (f.state.y > 0.5 ? 1.0 : openSky(f.p, f.n));

@@ -4,13 +4,14 @@ layout(location = 1) in vec3 aNormal;
 layout(location = 2) in vec2 aTimes;
 layout(location = 3) in uvec2 aWhat;  // element, material
 
-uniform samplerBuffer uElements;  // two texels each: bond start and direction; phase
+uniform samplerBuffer uElements;  // two texels each: bond start and direction; kind
 uniform vec4 uWash[32];           // by material: rgb, coursed
 uniform vec4 uJoint[32];          // rgb, width
 uniform vec4 uPattern[32];        // period along, period up, stagger, variation
 uniform float uStage;
 uniform int uSelected;
 
+invariant gl_Position;  // the depth of shadow.vert, to the last bit
 out vec3 vPosition;
 out vec2 vTimes;
 flat out vec3 vNormal;
@@ -34,9 +35,9 @@ void main() {
   vJoint = uJoint[material];
   vPattern = uPattern[material];
   vFrame = texelFetch(uElements, element * 2);
-  float phase = texelFetch(uElements, element * 2 + 1).x;
-  vState = vec4(phase + 2.0 * uWash[material].a, cut ? 1.0 : 0.0,
-                // What was there before work starts is neither new nor old.
-                aTimes.x < 0.0 ? 0.85 : (aTimes.x >= uStage ? 1.0 : 0.0),
+  vec4 kind = texelFetch(uElements, element * 2 + 1);  // bond phase, quiet, soil, thickness
+  // Ground is neither new nor old; buildings that stand already are quieter than anything.
+  float now = kind.z > 0.5 ? 0.9 : kind.y > 0.5 ? -0.4 : aTimes.x >= uStage ? 1.0 : 0.0;
+  vState = vec4(kind.x + 2.0 * uWash[material].a, cut ? 1.0 : 0.0, now,
                 element == uSelected ? 1.0 : 0.0);
 }

@@ -6,6 +6,8 @@ namespace viewer {
 
 namespace {
 
+constexpr float kSkyThickness = 0.08f;  // metres
+
 // How a box lies to a plane: -1 wholly on the kept side, +1 wholly cut away, 0 both.
 int sideOf(const ElementRange& range, const glm::vec4& plane) {
   const glm::vec3 normal(plane);
@@ -48,7 +50,8 @@ bool standsAt(const ElementRange& range, double time) {
 }
 
 void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
-  for (Pieces* p : {&list.solids, &list.soils, &list.edges, &list.soilEdges, &list.comingEdges})
+  for (Pieces* p : {&list.still, &list.moving, &list.sky, &list.soils, &list.edges, &list.soilEdges,
+                    &list.comingEdges})
     p->clear();
   list.cuts.clear();
   const double coming = frame.ghostNext ? frame.stage + 2.0 : frame.time;
@@ -63,7 +66,13 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
     const int side = frame.section.on ? sideOf(range, frame.section.plane) : -1;
     if (side > 0) continue;
     const bool seeThrough = frame.seeThroughGround && range.soil;
-    (seeThrough ? list.soils : list.solids).add(range.firstIndex, range.indexCount);
+    const bool still = side < 0 && range.complete <= frame.time && frame.time < range.fades;
+    (seeThrough ? list.soils
+     : still    ? list.still
+                : list.moving)
+        .add(range.firstIndex, range.indexCount);
+    if (still && !seeThrough && range.thickness > kSkyThickness)
+      list.sky.add(range.firstIndex, range.indexCount);
     (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
     addFront(range.placed, CutFill::Kind::Placed, i, frame.time, list.cuts);
     addFront(range.removed, CutFill::Kind::Removed, i, frame.time, list.cuts);

@@ -30,10 +30,13 @@ struct CutFill {
 };
 
 struct DrawList {
-  Pieces solids, soils;  // of Scene::indices; soils only when the ground is seen through
-  Pieces edges;          // of Scene::edges
-  Pieces soilEdges;      // the same split
-  Pieces comingEdges;    // of what the stage and the next one still bring
+  Pieces still;        // of Scene::indices: wholly there, so that no clock is asked
+  Pieces moving;       // growing, going or cut by the section
+  Pieces soils;        // of Scene::indices; soils only when the ground is seen through
+  Pieces sky;          // still ones that are large enough to darken a corner
+  Pieces edges;        // of Scene::edges
+  Pieces soilEdges;    // the same split
+  Pieces comingEdges;  // of what the stage and the next one still bring
   std::vector<CutFill> cuts;
 };
 

@@ -7,6 +7,7 @@
 #include <glm/geometric.hpp>
 
 #include "viewer/scene_element.h"
+#include "viewer/scene_seams.h"
 
 namespace viewer {
 
@@ -93,11 +94,13 @@ void setGrain(const model::Element& element, ElementRange& range) {
 
 // First and last moment over the element's corners.
 void setSpan(const Scene& scene, ElementRange& range) {
-  range.appears = range.goes = range.placed.from;
+  range.appears = range.goes = range.complete = range.fades = range.placed.from;
   for (std::uint32_t i = 0; i < range.indexCount; ++i) {
     const Vertex& v = scene.vertices[scene.indices[range.firstIndex + i]];
     range.appears = i == 0 ? v.appears : std::min(range.appears, v.appears);
+    range.complete = i == 0 ? v.appears : std::max(range.complete, v.appears);
     range.goes = i == 0 ? v.goes : std::max(range.goes, v.goes);
+    range.fades = i == 0 ? v.goes : std::min(range.fades, v.goes);
   }
 }
 
@@ -136,6 +139,7 @@ Scene buildScene(const model::Model& model) {
     setClock(model, elements[i], scene, scene.elements[i]);
     setWall(model.settingOut, elements[i], scene, scene.elements[i]);
     scene.elements[i].soil = isSoil(elements[i].kind);
+    scene.elements[i].quiet = elements[i].kind == model::ElementKind::StandingBuilding;
   }
   scene.order.resize(elements.size());
   std::iota(scene.order.begin(), scene.order.end(), 0u);
@@ -155,6 +159,7 @@ Scene buildScene(const model::Model& model) {
     setSpan(scene, scene.elements[i]);
     setGrain(elements[i], scene.elements[i]);
   }
+  hideSeams(scene);
   setBounds(model.works, scene);
   return scene;
 }

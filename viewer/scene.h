@@ -42,8 +42,11 @@ struct ElementRange {
   std::uint32_t firstIndex = 0, indexCount = 0;
   std::uint32_t firstEdge = 0, edgeCount = 0;  // in EdgeVertex pairs' vertices
   glm::vec3 low{0}, high{0};
-  float appears = 0, goes = 0;  // first appearance, last moment
+  float appears = 0, goes = 0;    // first appearance, last moment
+  float complete = 0, fades = 0;  // from when it is wholly there, until when
   Growth placed, removed;
+  float thickness = 0;     // metres, about: of a bar its width, of a slab twice its depth
+  bool quiet = false;      // stands there before work starts and is no ground
   bool soil = false;       // made transparent with the ground
   glm::vec2 wallStart{0};  // where the bond, or the grain, starts, local
   glm::vec2 along{1, 0};   // which way it runs on plan, unit

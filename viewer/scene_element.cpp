@@ -15,6 +15,7 @@ namespace {
 constexpr std::uint32_t kFree = 0xffffffffu;
 constexpr double kCreaseCosine = 0.94;  // 20 degrees
 constexpr float kOnPlane = 1e-5f;       // metres
+constexpr double kSliver = 1e-9;        // twice the square metres of a triangle without a normal
 
 std::uint64_t hashOf(const glm::vec3& p) {
   std::array<std::uint32_t, 3> bits;
@@ -110,15 +111,22 @@ void ElementBuilder::add(const model::Element& element, std::uint32_t index,
   normals_.clear();
   triangles_.clear();
   halfEdges_.clear();
+  slivers_ = false;
+  double area = 0, volume = 0;
+  const model::Vec3 inside = scene_.world((range_->low + range_->high) * 0.5f);
   for (const auto& t : element.solid.triangles) {
     triangles_.emplace_back(welded_[t[0]], welded_[t[1]], welded_[t[2]]);
     const model::Vec3& p = element.solid.points[t[0]];
     const model::Vec3 n =
         glm::cross(element.solid.points[t[1]] - p, element.solid.points[t[2]] - p);
     const double length = glm::length(n);
-    normals_.push_back(length > 0 ? n / length : model::Vec3(0));
+    normals_.push_back(length > kSliver ? n / length : model::Vec3(0));
+    slivers_ = slivers_ || length <= kSliver;
+    area += length / 2;
+    volume += glm::dot(p - inside, n) / 6;
     addTriangle(static_cast<std::uint32_t>(triangles_.size() - 1));
   }
+  range_->thickness = area > 0 ? static_cast<float>(4 * volume / area) : 0;
   addEdges();
   range_->indexCount = static_cast<std::uint32_t>(scene_.indices.size()) - range_->firstIndex;
   range_->edgeCount = static_cast<std::uint32_t>(scene_.edges.size()) - range_->firstEdge;
@@ -177,10 +185,37 @@ void ElementBuilder::split(const glm::vec3 (&corners)[3], const glm::dvec3& norm
   }
 }
 
+// Triangulations that keep every point have triangles with three points in line. They belong to the
+// face beyond their longest side: then a crease along them is drawn once, and no line where they
+// lie in the middle of a face.
+void ElementBuilder::adoptSlivers() {
+  bool adopted = true;
+  while (adopted) {
+    adopted = false;
+    for (size_t i = 0; i + 1 < halfEdges_.size(); ++i) {
+      const HalfEdge &x = halfEdges_[i], &y = halfEdges_[i + 1];
+      if (x.a != y.a || x.b != y.b) continue;
+      for (const auto& [own, other] : {std::pair(&x, &y), std::pair(&y, &x)}) {
+        if (normals_[own->triangle] != glm::dvec3(0) || normals_[other->triangle] == glm::dvec3(0))
+          continue;
+        const float length = glm::distance(points_[own->a], points_[own->b]);
+        const glm::uvec3& t = triangles_[own->triangle];
+        float longest = 0;
+        for (int k = 0; k < 3; ++k)
+          longest = std::max(longest, glm::distance(points_[t[k]], points_[t[(k + 1) % 3]]));
+        if (length < longest * 0.9999f) continue;
+        normals_[own->triangle] = normals_[other->triangle];
+        adopted = true;
+      }
+    }
+  }
+}
+
 void ElementBuilder::addEdges() {
   std::sort(halfEdges_.begin(), halfEdges_.end(), [](const HalfEdge& x, const HalfEdge& y) {
     return x.a != y.a ? x.a < y.a : x.b != y.b ? x.b < y.b : x.triangle < y.triangle;
   });
+  if (slivers_) adoptSlivers();
   for (size_t i = 0; i < halfEdges_.size();) {
     size_t end = i + 1;
     while (end < halfEdges_.size() && halfEdges_[end].a == halfEdges_[i].a &&

@@ -32,6 +32,7 @@ class ElementBuilder {
 
   void weld(const model::Solid& solid);
   void addTriangle(std::uint32_t triangle);
+  void adoptSlivers();
   void addEdges();
   void emit(const glm::vec3& p, const glm::vec3& q, const glm::dvec3& na, const glm::dvec3& nb);
   std::uint32_t vertexAt(std::uint32_t point, const glm::dvec3& normal);
@@ -41,7 +42,7 @@ class ElementBuilder {
   Scene& scene_;
   ElementRange* range_ = nullptr;
   std::uint32_t index_ = 0, material_ = 0;
-  bool splits_ = false;
+  bool splits_ = false, slivers_ = false;
   const CutFace* isCutFace_ = nullptr;
   std::vector<glm::vec3> points_;          // welded, local
   std::vector<std::uint32_t> welded_;      // solid point -> welded point

@@ -177,6 +177,90 @@ TEST(Scene, OfNothingIsEmptyAndStillHasBounds) {
   EXPECT_EQ(scene.low, scene.high);
 }
 
+// ---- seams ------------------------------------------------------------------
+
+// Length of the lines of an element that are seen at a moment, between two heights.
+double lengthSeen(const Scene& scene, size_t element, double time, double over, double under) {
+  double sum = 0;
+  const auto& range = scene.elements[element];
+  for (std::uint32_t i = 0; i < range.edgeCount; i += 2) {
+    const auto &a = scene.edges[range.firstEdge + i], &b = scene.edges[range.firstEdge + i + 1];
+    const auto middle = (a.position + b.position) * 0.5f;
+    if (middle.z < over || middle.z > under) continue;
+    if ((a.appears + b.appears) / 2 > time || (a.goes + b.goes) / 2 <= time) continue;
+    sum += glm::distance(a.position, b.position);
+  }
+  return sum;
+}
+
+class SeamTest : public SceneTest {
+ protected:
+  // A second lift of brick on the south wall, in the next stage, over part of its length.
+  void SetUp() override {
+    auto& works = model_.works;
+    model::Element upper = works.elements[support::kSouthWall];
+    upper.id = upper.name = "upper lift";
+    upper.placed.stage.kind = model::StageKind::RoofCovering;
+    upper.placed.direction = {0, 0, 0};
+    for (auto& p : upper.solid.points) {
+      p.z = p.z < 0 ? 2.5 : 3.5;
+      if (p.x > 100) p.x = 101;
+    }
+    upper_ = works.elements.size();
+    works.elements.push_back(upper);
+    works.elements.erase(works.elements.begin() + support::kRoof);
+    --upper_;
+    scene_ = buildScene(model_);
+  }
+  size_t upper_ = 0;
+};
+
+TEST_F(SeamTest, TheTopOfALiftIsALineUntilTheNextStandsOnIt) {
+  // 8 m outside, 7.4 m inside between the walls that butt against it, and 0.3 m at both ends.
+  EXPECT_NEAR(lengthSeen(scene_, support::kSouthWall, 3.0, 2.49, 2.51), 16.0, 1e-4);
+  // Then only what the next lift leaves open: 3 m outside, 2.7 inside and the far end.
+  EXPECT_NEAR(lengthSeen(scene_, support::kSouthWall, 4.0, 2.49, 2.51), 6.0, 1e-4);
+}
+
+TEST_F(SeamTest, TheNextLiftHasNoLineAtItsFoot) {
+  // But for its far end, where the top of the lower one meets its upright face.
+  EXPECT_LT(lengthSeen(scene_, upper_, 4.0, 2.49, 2.51), 0.61);
+}
+
+TEST_F(SeamTest, AChangeOfMaterialKeepsItsLine) {
+  model_.works.elements[upper_].material = model::Material::Block;
+  scene_ = buildScene(model_);
+  EXPECT_NEAR(lengthSeen(scene_, support::kSouthWall, 4.0, 2.49, 2.51), 16.0, 1e-4);
+}
+
+TEST_F(SeamTest, TheLineComesBackWhenTheNeighbourGoes) {
+  model_.works.elements[upper_].removed = model::Placement{};
+  model_.works.elements[upper_].removed->stage.kind = model::StageKind::StrikeScaffold;
+  scene_ = buildScene(model_);
+  EXPECT_LT(lengthSeen(scene_, support::kSouthWall, 4.0, 2.49, 2.51), 7.0);
+  EXPECT_NEAR(lengthSeen(scene_, support::kSouthWall, 5.0, 2.49, 2.51), 16.0, 1e-4);
+}
+
+TEST_F(SceneTest, TrianglesWithThreePointsInLineDrawNoLines) {
+  // The same box, one face of it cut through a point in the middle of a side's diagonal.
+  auto& solid = model_.works.elements[support::kRoof].solid;
+  const auto middle = static_cast<std::uint32_t>(solid.points.size());
+  auto& first = solid.triangles[0];
+  const auto [a, b, c] = first;
+  solid.points.push_back((solid.points[a] + solid.points[b]) * 0.5);
+  // a-b is a crease or a diagonal; either way the sliver a, b, middle adds nothing to see.
+  first = {a, middle, c};
+  solid.triangles.push_back({middle, b, c});
+  solid.triangles.push_back({a, b, middle});
+  const Scene scene = buildScene(model_);
+  double before = 0, after = 0;
+  for (double* sum : {&before, &after}) {
+    const Scene& s = sum == &before ? scene_ : scene;
+    *sum = lengthSeen(s, support::kRoof, 5, -9, 9);
+  }
+  EXPECT_NEAR(after, before, 1e-4);
+}
+
 // ---- what one frame draws ---------------------------------------------------
 
 class DrawListTest : public SceneTest {
@@ -195,8 +279,15 @@ TEST_F(DrawListTest, DrawsExactlyWhatStands) {
     std::uint64_t expected = 0;
     for (const size_t e : model::standingAt(model_.programme, model_.works, t))
       expected += model_.works.elements[e].solid.triangles.size() * 3;
-    EXPECT_EQ(at(t).solids.total(), expected) << t;
+    const auto list = at(t);
+    EXPECT_EQ(list.still.total() + list.moving.total(), expected) << t;
   }
+}
+
+TEST_F(DrawListTest, AsksTheClockOnlyOfWhatMoves) {
+  EXPECT_EQ(at(2.5).moving.total(), 4u * 36);  // the walls
+  EXPECT_EQ(at(0.5).moving.total(), 36u);      // the dig
+  EXPECT_TRUE(at(5).moving.empty());
 }
 
 TEST_F(DrawListTest, ClosesWhatGrowsAndWhatIsDug) {
@@ -221,7 +312,7 @@ TEST_F(DrawListTest, SectionLeavesOutWhatIsWhollyCutAwayAndFillsWhatItCuts) {
   using namespace support;
   EXPECT_EQ(cut, (std::set<std::uint32_t>{kGround, kConcrete, kWestWall, kEastWall, kRoof}));
   // The south wall, 12 triangles, is gone with the spoil and the pole.
-  EXPECT_EQ(list.solids.total(), (5 * 12 + 4 * 12 + 12) * 3u);
+  EXPECT_EQ(list.still.total() + list.moving.total(), (5 * 12 + 4 * 12 + 12) * 3u);
 }
 
 TEST_F(DrawListTest, GhostsOnlyWhatTheStageAndTheNextBring) {

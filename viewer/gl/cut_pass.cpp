@@ -41,7 +41,7 @@ void fillWhereOdd() {
 }  // namespace
 
 CutPass::CutPass()
-    : count_({{"cut.vert"}, {"view.glsl", "crossing.glsl", "cut_fill.geom"}, {"cut_count.frag"}}),
+    : count_({{"cut.vert"}, {"view.glsl", "crossing.glsl", "cut_fill.geom"}, {"depth_only.frag"}}),
       fill_({{"cut.vert"},
              {"view.glsl", "crossing.glsl", "cut_fill.geom"},
              {"clock.glsl", "growth.glsl", "light.glsl", "surface.glsl", "hatch.glsl",
@@ -77,7 +77,7 @@ void CutPass::giveFill(const CutFill& cut, const ElementRange& range, const Cour
   fill_.set("uFillFrame", glm::vec4(range.wallStart, range.along));
   const bool now = range.appears >= static_cast<float>(frame.stage);
   fill_.set("uFillState", glm::vec4(range.wallPhase + (look.coursed ? 2.0f : 0.0f), 0,
-                                    range.appears < 0 ? 0.85f : (now ? 1.0f : 0.0f),
+                                    range.soil ? 0.9f : (now ? 1.0f : 0.0f),
                                     cut.element == frame.selected ? 1.0f : 0.0f));
   fill_.set("uHatch", static_cast<int>(look.hatch));
   fill_.set("uOpacity", 1.0f);

@@ -79,7 +79,7 @@ void GpuScene::upload(const Scene& scene) {
   table.reserve(scene.elements.size() * 2 + 2);
   for (const ElementRange& range : scene.elements) {
     table.emplace_back(range.wallStart, range.along);
-    table.emplace_back(range.wallPhase, 0, 0, 0);
+    table.emplace_back(range.wallPhase, range.quiet ? 1 : 0, range.soil ? 1 : 0, range.thickness);
   }
   if (table.empty()) table.resize(2);
   glBindVertexArray(faces_);  // owns the binding of the index buffer

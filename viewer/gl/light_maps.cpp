@@ -81,7 +81,8 @@ LightMaps::Map LightMaps::make(int size, bool compared) {
 }
 
 LightMaps::LightMaps()
-    : program_({{"view.glsl", "shadow.vert"}, {"clock.glsl", "shadow.frag"}}),
+    : still_({{"view.glsl", "shadow.vert"}, {"depth_only.frag"}}),
+      moving_({{"view.glsl", "shadow.vert"}, {"clock.glsl", "shadow.frag"}}),
       sun_(make(kSunSize, true)),
       sky_(make(kSkySize, false)) {}
 
@@ -92,15 +93,18 @@ LightMaps::~LightMaps() {
   }
 }
 
-unsigned LightMaps::draw(const Map& map, const Frame& frame, const DrawList& list,
-                         const GpuScene& scene) {
+unsigned LightMaps::draw(const Map& map, const Frame& frame, const Pieces& still,
+                         const Pieces& moving, const GpuScene& scene) {
   glBindFramebuffer(GL_FRAMEBUFFER, map.framebuffer);
   glViewport(0, 0, map.size, map.size);
   glClear(GL_DEPTH_BUFFER_BIT);
-  program_.use();
-  program_.set("uViewProjection", map.matrix);
-  giveClock(program_, frame);
-  return scene.drawFaces(list.solids);
+  still_.use();
+  still_.set("uViewProjection", map.matrix);
+  const unsigned calls = scene.drawFaces(still);
+  moving_.use();
+  moving_.set("uViewProjection", map.matrix);
+  giveClock(moving_, frame);
+  return calls + scene.drawFaces(moving);
 }
 
 unsigned LightMaps::update(const Frame& frame, const glm::vec3& low, const glm::vec3& high,
@@ -118,9 +122,9 @@ unsigned LightMaps::update(const Frame& frame, const glm::vec3& low, const glm::
   glDisable(GL_STENCIL_TEST);
   glEnable(GL_POLYGON_OFFSET_FILL);
   glPolygonOffset(1.5f, 2.0f);
-  unsigned calls = draw(sun_, frame, list, scene);
+  unsigned calls = draw(sun_, frame, list.still, list.moving, scene);
   glDisable(GL_POLYGON_OFFSET_FILL);
-  calls += draw(sky_, frame, list, scene);
+  calls += draw(sky_, frame, list.sky, list.moving, scene);
   drawn_ = frame;
   fresh_ = true;
   return calls;

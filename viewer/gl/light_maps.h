@@ -37,9 +37,10 @@ class LightMaps {
     glm::mat4 matrix{1};
   };
   static Map make(int size, bool compared);
-  unsigned draw(const Map& map, const Frame& frame, const DrawList& list, const GpuScene& scene);
+  unsigned draw(const Map& map, const Frame& frame, const Pieces& still, const Pieces& moving,
+                const GpuScene& scene);
 
-  Program program_;
+  Program still_, moving_;
   Map sun_, sky_;
   glm::vec3 low_{0}, high_{0};
   float texel_ = 0;

@@ -28,8 +28,11 @@ void blend() {
 }  // namespace
 
 struct Renderer::Impl {
-  Program surface{{"view.glsl", "surface.vert"},
-                  {"clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
+  Program depth{{"view.glsl", "shadow.vert"}, {"depth_only.frag"}};
+  Program still{{"view.glsl", "surface.vert"},
+                {"still.glsl", "clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
+  Program moving{{"view.glsl", "surface.vert"},
+                 {"clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
   Program ink{{"view.glsl", "thick_line.glsl", "ink.vert"}, {"clock.glsl", "ink.frag"}};
   Program sheet{{"view.glsl", "plane.vert"}, {"plane.frag"}};
   GpuScene gpu;
@@ -42,8 +45,9 @@ struct Renderer::Impl {
   DrawList list;
   RenderStats stats;
 
+  void giveSurfaces(Program& program, const Frame& frame, const ViewNumbers& view);
   void drawFaces(const Frame& frame, const ViewNumbers& view);
-  void drawSoils(const Frame& frame);
+  void drawSoils();
   void drawInk(const Frame& frame, const ViewNumbers& view);
   void drawSheet(const Frame& frame, const ViewNumbers& view);
   void drawAll(const Frame& frame, const ViewNumbers& view);
@@ -76,35 +80,48 @@ void Renderer::setScene(const Scene& scene) {
     const Vertex& v = scene.vertices[scene.indices[range.firstIndex]];
     r.materials[i] = static_cast<int>(v.material & ~kCutFace);
   }
-  r.surface.use();
-  giveLooks(r.surface, scene.coursing);
+  for (Program* program : {&r.still, &r.moving}) {
+    program->use();
+    giveLooks(*program, scene.coursing);
+  }
   r.light.forget();
 }
 
+void Renderer::Impl::giveSurfaces(Program& program, const Frame& frame, const ViewNumbers& view) {
+  program.use();
+  giveView(program, view);
+  giveClock(program, frame);
+  giveSurface(program, frame, view, numbers.coursing);
+  program.set("uElements", 0);
+  light.give(program, frame, 1);
+  program.set("uOpacity", 1.0f);
+}
+
 void Renderer::Impl::drawFaces(const Frame& frame, const ViewNumbers& view) {
-  surface.use();
-  giveView(surface, view);
-  giveClock(surface, frame);
-  giveSurface(surface, frame, view, numbers.coursing);
-  gpu.bindElements(0);
-  surface.set("uElements", 0);
-  light.give(surface, frame, 1);
-  surface.set("uOpacity", 1.0f);
   glEnable(GL_DEPTH_TEST);
   glDepthFunc(GL_LEQUAL);
   glDepthMask(GL_TRUE);
   glEnable(GL_CULL_FACE);
   glCullFace(GL_BACK);
   glDisable(GL_BLEND);
-  stats.drawCalls += gpu.drawFaces(list.solids);
-  stats.triangles += list.solids.total() / 3;
+  // Depth of what is still first, so that every pixel's colour is worked out once.
+  glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
+  depth.use();
+  giveView(depth, view);
+  stats.drawCalls += gpu.drawFaces(list.still);
+  glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+  gpu.bindElements(0);
+  giveSurfaces(still, frame, view);
+  stats.drawCalls += gpu.drawFaces(list.still);
+  giveSurfaces(moving, frame, view);
+  stats.drawCalls += gpu.drawFaces(list.moving);
+  stats.triangles += (list.still.total() + list.moving.total()) / 3;
 }
 
 // Depth first and colour after, so that only the nearest soil is laid over what is behind it.
-void Renderer::Impl::drawSoils(const Frame& frame) {
-  (void)frame;
+void Renderer::Impl::drawSoils() {
   if (list.soils.empty()) return;
-  surface.use();
+  moving.use();
   glEnable(GL_DEPTH_TEST);
   glDepthMask(GL_TRUE);
   glEnable(GL_CULL_FACE);
@@ -112,7 +129,7 @@ void Renderer::Impl::drawSoils(const Frame& frame) {
   stats.drawCalls += gpu.drawFaces(list.soils);
   glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
   blend();
-  surface.set("uOpacity", kSoilOpacity);
+  moving.set("uOpacity", kSoilOpacity);
   stats.drawCalls += gpu.drawFaces(list.soils);
   stats.triangles += list.soils.total() / 3 * 2;
 }
@@ -122,6 +139,8 @@ void Renderer::Impl::drawInk(const Frame& frame, const ViewNumbers& view) {
   ink.use();
   giveView(ink, view);
   giveClock(ink, frame);
+  gpu.bindElements(0);
+  ink.set("uElements", 0);
   ink.set("uWidth", kInkWidth);
   ink.set("uSelected", static_cast<int>(frame.selected));
   ink.set("uStage", static_cast<float>(frame.stage));
@@ -170,7 +189,7 @@ void Renderer::Impl::drawAll(const Frame& frame, const ViewNumbers& view) {
   drawFaces(frame, view);
   stats.drawCalls += cutPass.draw(numbers, gpu, list, frame, view, light, materials);
   drawInk(frame, view);
-  drawSoils(frame);
+  drawSoils();
   drawSheet(frame, view);
 }
 

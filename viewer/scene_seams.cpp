@@ -1,0 +1,208 @@
+#include "viewer/scene_seams.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <glm/geometric.hpp>
+#include <glm/packing.hpp>
+
+namespace viewer {
+
+namespace {
+
+constexpr float kTouch = 0.001f;  // metres that count as nothing along a line
+constexpr float kMoment = 1e-4f;  // the same on the clock
+
+// One line of the scene, on the endless line that it lies on.
+struct OnLine {
+  std::uint64_t key = 0;
+  std::uint32_t line = 0;  // of scene.edges, counted in pairs
+  float from = 0, to = 0;  // along the endless line
+  bool turned = false;     // its second end comes first
+};
+
+// A stretch of a line, as fractions of it, along which another element runs on flush.
+struct Cover {
+  std::uint32_t line, neighbour;
+  float from, to;
+};
+
+bool seamless(std::uint32_t material) {
+  using enum model::Material;
+  switch (static_cast<model::Material>(material & ~kCutFace)) {
+    case Timber:
+    case Plywood:
+    case Steel:
+    case Glass:
+    case Membrane:
+      return false;
+    default:
+      return true;
+  }
+}
+
+std::uint64_t mixed(std::uint64_t h, float value, float perMetre) {
+  // Off the half millimetres on which measures lie, so that rounding goes one way for all.
+  const auto cell = static_cast<std::int64_t>(std::floor(value * perMetre + 0.3425f));
+  h = (h ^ static_cast<std::uint64_t>(cell)) * 0x9e3779b97f4a7c15ull;
+  return h ^ (h >> 29);
+}
+
+OnLine placed(const Scene& scene, std::uint32_t line) {
+  const glm::vec3 &a = scene.edges[line * 2].position, &b = scene.edges[line * 2 + 1].position;
+  OnLine on;
+  on.line = line;
+  glm::vec3 d = glm::normalize(b - a);
+  constexpr float kFlat = 1e-4f;
+  on.turned = d.x < -kFlat ||
+              (std::abs(d.x) <= kFlat && (d.y < -kFlat || (std::abs(d.y) <= kFlat && d.z < 0)));
+  if (on.turned) d = -d;
+  const float alongA = glm::dot(a, d), alongB = glm::dot(b, d);
+  on.from = std::min(alongA, alongB);
+  on.to = std::max(alongA, alongB);
+  const glm::vec3 foot = a - d * alongA;
+  for (int i = 0; i < 3; ++i) on.key = mixed(mixed(on.key, d[i], 100), foot[i], 2500);
+  return on;
+}
+
+// Whether the line is lost between the two: one pair of faces looks the same way and the other pair
+// is face to face, so that a face runs on; or both pairs are, so that the line is inside.
+bool flush(const EdgeVertex& x, const EdgeVertex& y) {
+  const glm::vec3 xs[2] = {glm::vec3(glm::unpackSnorm4x8(x.normalA)),
+                           glm::vec3(glm::unpackSnorm4x8(x.normalB))};
+  const glm::vec3 ys[2] = {glm::vec3(glm::unpackSnorm4x8(y.normalA)),
+                           glm::vec3(glm::unpackSnorm4x8(y.normalB))};
+  for (int i = 0; i < 2; ++i) {
+    for (int j = 0; j < 2; ++j) {
+      if (std::abs(glm::dot(xs[i], ys[j])) > 0.99f && glm::dot(xs[1 - i], ys[1 - j]) < -0.99f)
+        return true;
+    }
+  }
+  return false;
+}
+
+void addCovers(const Scene& scene, const OnLine& x, const OnLine& y, std::vector<Cover>& covers) {
+  const EdgeVertex &ex = scene.edges[x.line * 2], &ey = scene.edges[y.line * 2];
+  if (ex.element == ey.element || !flush(ex, ey)) return;
+  const float from = std::max(x.from, y.from), to = std::min(x.to, y.to);
+  const auto add = [&](const OnLine& on, std::uint32_t neighbour) {
+    const float length = on.to - on.from;
+    float f = from - on.from < kTouch ? 0 : (from - on.from) / length;
+    float t = on.to - to < kTouch ? 1 : (to - on.from) / length;
+    if (on.turned) f = 1 - f, t = 1 - t, std::swap(f, t);
+    covers.push_back({on.line, neighbour, f, t});
+  };
+  add(x, ey.element);
+  add(y, ex.element);
+}
+
+std::vector<Cover> findCovers(const Scene& scene, const std::vector<std::uint32_t>& material) {
+  std::vector<OnLine> lines;
+  lines.reserve(scene.edges.size() / 2);
+  for (std::uint32_t i = 0; i < scene.edges.size() / 2; ++i) {
+    if (seamless(material[scene.edges[i * 2].element])) lines.push_back(placed(scene, i));
+  }
+  std::sort(lines.begin(), lines.end(), [](const OnLine& a, const OnLine& b) {
+    return a.key != b.key ? a.key < b.key : a.from != b.from ? a.from < b.from : a.line < b.line;
+  });
+  std::vector<Cover> covers;
+  for (size_t i = 0; i < lines.size(); ++i) {
+    for (size_t j = i + 1;
+         j < lines.size() && lines[j].key == lines[i].key && lines[j].from < lines[i].to - kTouch;
+         ++j) {
+      if (material[scene.edges[lines[i].line * 2].element] ==
+          material[scene.edges[lines[j].line * 2].element])
+        addCovers(scene, lines[i], lines[j], covers);
+    }
+  }
+  std::sort(covers.begin(), covers.end(), [](const Cover& a, const Cover& b) {
+    return a.line != b.line   ? a.line < b.line
+           : a.from != b.from ? a.from < b.from
+                              : a.neighbour < b.neighbour;
+  });
+  return covers;
+}
+
+// When a stretch of line is seen; the two ends have their own moments.
+struct Seen {
+  float from[2], to[2];
+  bool ever() const { return to[0] > from[0] + kMoment || to[1] > from[1] + kMoment; }
+};
+
+// Takes the time during which the neighbour stands out of each of the times.
+void subtract(std::vector<Seen>& times, const ElementRange& neighbour, const glm::vec3 (&ends)[2]) {
+  std::vector<Seen> left;
+  for (const Seen& seen : times) {
+    Seen before = seen, after = seen;
+    for (int k = 0; k < 2; ++k) {
+      before.to[k] = std::min(seen.to[k], neighbour.placed.at(ends[k]));
+      after.from[k] = std::max(seen.from[k], neighbour.removed.at(ends[k]));
+    }
+    if (before.ever()) left.push_back(before);
+    if (after.ever()) left.push_back(after);
+  }
+  times = std::move(left);
+}
+
+void rewrite(const Scene& scene, std::uint32_t line, const Cover* first, const Cover* last,
+             std::vector<EdgeVertex>& out) {
+  const EdgeVertex &a = scene.edges[line * 2], &b = scene.edges[line * 2 + 1];
+  std::vector<float> cuts{0, 1};
+  for (const Cover* c = first; c != last; ++c) cuts.insert(cuts.end(), {c->from, c->to});
+  std::sort(cuts.begin(), cuts.end());
+  for (size_t i = 0; i + 1 < cuts.size(); ++i) {
+    const float f[2] = {cuts[i], cuts[i + 1]};
+    if (f[1] - f[0] < 1e-5f) continue;
+    const glm::vec3 ends[2] = {glm::mix(a.position, b.position, f[0]),
+                               glm::mix(a.position, b.position, f[1])};
+    Seen whole;
+    for (int k = 0; k < 2; ++k) {
+      whole.from[k] = glm::mix(a.appears, b.appears, f[k]);
+      whole.to[k] = a.goes == b.goes ? a.goes : glm::mix(a.goes, b.goes, f[k]);
+    }
+    std::vector<Seen> times{whole};
+    for (const Cover* c = first; c != last; ++c) {
+      if (c->from <= f[0] + 1e-5f && c->to >= f[1] - 1e-5f)
+        subtract(times, scene.elements[c->neighbour], ends);
+    }
+    for (const Seen& seen : times) {
+      for (int k = 0; k < 2; ++k)
+        out.push_back({ends[k], seen.from[k], seen.to[k], a.element, a.normalA, a.normalB});
+    }
+  }
+}
+
+}  // namespace
+
+void hideSeams(Scene& scene) {
+  std::vector<std::uint32_t> material(scene.elements.size(), 0);
+  for (size_t i = 0; i < scene.elements.size(); ++i) {
+    const ElementRange& range = scene.elements[i];
+    if (range.indexCount)
+      material[i] = scene.vertices[scene.indices[range.firstIndex]].material & ~kCutFace;
+  }
+  const std::vector<Cover> covers = findCovers(scene, material);
+  std::vector<EdgeVertex> edges;
+  edges.reserve(scene.edges.size() + scene.edges.size() / 4);
+  const Cover* next = covers.data();
+  const Cover* const end = next + covers.size();
+  for (const std::uint32_t e : scene.order) {
+    ElementRange& range = scene.elements[e];
+    const auto first = static_cast<std::uint32_t>(edges.size());
+    for (std::uint32_t i = 0; i < range.edgeCount; i += 2) {
+      const std::uint32_t line = (range.firstEdge + i) / 2;
+      const Cover* last = next;
+      while (last != end && last->line == line) ++last;
+      if (last == next)
+        edges.insert(edges.end(), {scene.edges[line * 2], scene.edges[line * 2 + 1]});
+      else
+        rewrite(scene, line, next, last, edges);
+      next = last;
+    }
+    range.firstEdge = first;
+    range.edgeCount = static_cast<std::uint32_t>(edges.size()) - first;
+  }
+  scene.edges = std::move(edges);
+}
+
+}  // namespace viewer
