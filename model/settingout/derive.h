@@ -24,8 +24,4 @@ double courseNear(double level, double datum, double course);
 double courseAtOrUnder(double level, double datum, double course);
 double courseAtOrOver(double level, double datum, double course);
 
-// Where the line from a to b crosses edges of the ground's triangles, as fractions of it, sorted.
-// The surface is straight between two of them.
-std::vector<double> terrainBreaks(const Terrain& terrain, const Vec2& a, const Vec2& b);
-
 }  // namespace model

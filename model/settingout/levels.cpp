@@ -4,8 +4,6 @@
 #include <map>
 #include <numbers>
 
-#include <glm/geometric.hpp>
-
 #include "model/settingout/derive.h"
 
 namespace model {
@@ -20,24 +18,6 @@ constexpr double kConcreteUnderGround = 0.150;
 constexpr double kStripThickness = 0.200;       // common practice, no source
 constexpr double kTrenchFillThickness = 0.500;  // common practice, no source
 constexpr double kTrenchFillDepth = 0.600;      // common practice, no source
-
-// The surface is flat in each triangle, so its extremes along the outline are at the corners and
-// where a wall crosses an edge of a triangle.
-void groundAlongOutline(SettingOut& out) {
-  Levels& levels = out.levels;
-  levels.groundLow = levels.groundHigh = out.terrain.levelAt(out.outline[0]);
-  const auto see = [&](const Vec2& p) {
-    const double z = out.terrain.levelAt(p);
-    levels.groundLow = std::min(levels.groundLow, z);
-    levels.groundHigh = std::max(levels.groundHigh, z);
-  };
-  for (const WallLine& wall : out.walls) {
-    see(wall.start);
-    for (const double s : terrainBreaks(out.terrain, wall.start, wall.end)) {
-      see(wall.at(s * wall.length));
-    }
-  }
-}
 
 void floors(const Job& job, Levels& levels) {
   for (size_t i = 0; i < job.storeys.size(); ++i) {
@@ -131,24 +111,11 @@ void commonHeads(SettingOut& out) {
 
 }  // namespace
 
-std::vector<double> terrainBreaks(const Terrain& terrain, const Vec2& a, const Vec2& b) {
-  std::vector<double> breaks;
-  for (const auto& triangle : terrain.triangles) {
-    for (size_t k = 0; k < 3; ++k) {
-      const Vec2 p{terrain.points[triangle[k]]}, q{terrain.points[triangle[(k + 1) % 3]]};
-      const double d = cross(b - a, q - p);
-      if (d == 0) continue;
-      const double t = cross(p - a, q - p) / d, u = cross(p - a, b - a) / d;
-      if (t > 0 && t < 1 && u >= 0 && u <= 1) breaks.push_back(t);
-    }
-  }
-  std::sort(breaks.begin(), breaks.end());
-  return breaks;
-}
-
 void deriveLevels(const Job& job, SettingOut& out) {
   out.terrain = deriveTerrain(job);
-  groundAlongOutline(out);
+  const LevelRange ground = levelsAlong(out.terrain, out.outline);
+  out.levels.groundLow = ground.low;
+  out.levels.groundHigh = ground.high;
   floors(job, out.levels);
   wallAndRoof(job, out);
   foundation(job, out.levels);

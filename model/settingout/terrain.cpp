@@ -90,6 +90,43 @@ Terrain deriveTerrain(const Job& job) {
   return terrain;
 }
 
+std::vector<double> terrainBreaks(const Terrain& terrain, const Vec2& a, const Vec2& b) {
+  std::vector<double> breaks;
+  for (const auto& triangle : terrain.triangles) {
+    for (size_t k = 0; k < 3; ++k) {
+      const Vec2 p{terrain.points[triangle[k]]}, q{terrain.points[triangle[(k + 1) % 3]]};
+      const double d = cross(b - a, q - p);
+      if (d == 0) continue;
+      const double t = cross(p - a, q - p) / d, u = cross(p - a, b - a) / d;
+      if (t > 0 && t < 1 && u >= 0 && u <= 1) breaks.push_back(t);
+    }
+  }
+  std::sort(breaks.begin(), breaks.end());
+  return breaks;
+}
+
+LevelRange levelsAlong(const Terrain& terrain, const Vec2& a, const Vec2& b) {
+  LevelRange range{terrain.levelAt(a), terrain.levelAt(a)};
+  const auto see = [&](const Vec2& p) {
+    const double z = terrain.levelAt(p);
+    range.low = std::min(range.low, z);
+    range.high = std::max(range.high, z);
+  };
+  for (const double t : terrainBreaks(terrain, a, b)) see(a + (b - a) * t);
+  see(b);
+  return range;
+}
+
+LevelRange levelsAlong(const Terrain& terrain, const Polygon& outline) {
+  LevelRange range{std::numeric_limits<double>::max(), std::numeric_limits<double>::lowest()};
+  for (size_t i = 0; i < outline.size(); ++i) {
+    const LevelRange side = levelsAlong(terrain, outline[i], outline[(i + 1) % outline.size()]);
+    range.low = std::min(range.low, side.low);
+    range.high = std::max(range.high, side.high);
+  }
+  return range;
+}
+
 Plane Terrain::planeOf(size_t triangle) const {
   const auto& [i, j, k] = triangles[triangle];
   const Vec3 u = points[j] - points[i], v = points[k] - points[i];

@@ -21,6 +21,18 @@ struct Terrain {
   Plane planeOf(size_t triangle) const;
 };
 
+struct LevelRange {
+  double low = 0, high = 0;
+};
+
+// The lowest and highest level of the surface along a closed outline; exact, because the surface is
+// plane between the outline's points and its crossings with the triangles' edges.
+LevelRange levelsAlong(const Terrain& terrain, const Polygon& outline);
+// The same along the straight line from a to b.
+LevelRange levelsAlong(const Terrain& terrain, const Vec2& a, const Vec2& b);
+// Where the line from a to b crosses edges of the triangles, as fractions of it, sorted.
+std::vector<double> terrainBreaks(const Terrain& terrain, const Vec2& a, const Vec2& b);
+
 // Passes exactly through every spot level and is piecewise plane between them (Delaunay). Boundary
 // corners without a spot level take the inverse-distance mean of the spots.
 Terrain deriveTerrain(const Job& job);

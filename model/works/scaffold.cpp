@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/settingout/derive.h"
 #include "model/works/parts.h"
 #include "model/works/scaffold_plan.h"
 #include "model/works/wall_layer.h"
@@ -43,16 +42,10 @@ class WallScaffold {
   double highestGround() const {
     const WallLayer band = layer(rows_.inner, rows_.outer);
     const WallLine& wall = settingOut_.walls[wall_];
-    double high = -1e300;
-    const auto see = [&](const Vec2& a, const Vec2& b) {
-      high = std::max({high, settingOut_.terrain.levelAt(a), settingOut_.terrain.levelAt(b)});
-      for (const double t : terrainBreaks(settingOut_.terrain, a, b)) {
-        high = std::max(high, settingOut_.terrain.levelAt(a + (b - a) * t));
-      }
-    };
-    see(wall.at(band.startFront, band.outer), wall.at(band.endFront, band.outer));
-    see(wall.at(band.startBack, band.inner), wall.at(band.endBack, band.inner));
-    return high;
+    return levelsAlong(settingOut_.terrain,
+                       {wall.at(band.startFront, band.outer), wall.at(band.endFront, band.outer),
+                        wall.at(band.endBack, band.inner), wall.at(band.startBack, band.inner)})
+        .high;
   }
 
  private:
@@ -102,12 +95,15 @@ class WallScaffold {
 
   // The ground as it is then: topsoil stripped round the building.
   double foot(double s, double distance) const {
-    double high = -1e300;
-    for (const double ds : {-kPlate / 2, kPlate / 2}) {
-      for (const double dd : {-kPlate / 2, kPlate / 2}) {
-        high = std::max(high, settingOut_.terrain.levelAt(
-                                  settingOut_.walls[wall_].at(s + ds, -(distance + dd))));
-      }
+    const WallLine& wall = settingOut_.walls[wall_];
+    const double half = kPlate / 2;
+    Polygon plate;
+    for (const Vec2& to : {Vec2{-half, half}, {half, half}, {half, -half}, {-half, -half}}) {
+      plate.push_back(wall.at(s + to.x, -(distance + to.y)));
+    }
+    double high = levelsAlong(settingOut_.terrain, plate).high;
+    for (const Vec3& spot : settingOut_.terrain.points) {
+      if (contains(plate, Vec2(spot))) high = std::max(high, spot.z);
     }
     return high - job_.ground.topsoil;
   }

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/settingout/derive.h"
 #include "model/works/parts.h"
 
 namespace model {
@@ -41,18 +40,6 @@ Solid hippedTop(const Polygon& outline, double level) {
   return solid;
 }
 
-double lowestGround(const Terrain& terrain, const Polygon& outline) {
-  double low = terrain.levelAt(outline[0]);
-  for (size_t i = 0; i < outline.size(); ++i) {
-    const Vec2 a = outline[i], b = outline[(i + 1) % outline.size()];
-    low = std::min(low, terrain.levelAt(a));
-    for (const double t : terrainBreaks(terrain, a, b)) {
-      low = std::min(low, terrain.levelAt(a + (b - a) * t));
-    }
-  }
-  return low;
-}
-
 }  // namespace
 
 void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works& works) {
@@ -60,7 +47,7 @@ void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works&
     const StandingBuilding& building = job.site.buildings[i];
     Polygon outline = building.outline;
     if (signedArea(outline) < 0) std::reverse(outline.begin(), outline.end());
-    const double low = lowestGround(settingOut.terrain, outline);
+    const double low = levelsAlong(settingOut.terrain, outline).low;
     const double bottom = low - building.foundationDepth, eaves = low + building.height;
     const Solid top = hippedTop(outline, eaves);
     const double highest = top.empty() ? eaves : bounds(top).high.z;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "model/settingout/derive.h"
 #include "model/works/gable_profile.h"
 #include "model/works/leaf_plan.h"
 #include "model/works/wall_names.h"
@@ -14,14 +13,6 @@ namespace {
 // Check M16: NHBC Good Craftsmanship Guide, brickwork: the cavity clear at least 225 mm below the
 // damp course.
 constexpr double kClearCavity = 0.225;
-
-double lowestGround(const Terrain& terrain, const WallLine& wall) {
-  double low = std::min(terrain.levelAt(wall.start), terrain.levelAt(wall.end));
-  for (const double t : terrainBreaks(terrain, wall.start, wall.end)) {
-    low = std::min(low, terrain.levelAt(wall.at(t * wall.length)));
-  }
-  return low;
-}
 
 Element insulationPart(const WallLine& wall, const WallLayer& layer, const std::string& part,
                        const std::string& name, Solid solid, const Placement& placed) {
@@ -54,13 +45,11 @@ std::vector<Rect> aboveConcrete(const SettingOut& settingOut, const WallLayer& l
   std::vector<Rect> rects;
   for (const FoundationRun& run : settingOut.foundations) {
     if (run.wall != wall) continue;
-    const Rect rect{std::max(run.from, layer.from), run.top, std::min(run.to, layer.to), top};
+    // The first and last runs go on to the mitres.
+    const double from = run.from <= 0 ? layer.from : std::max(run.from, layer.from);
+    const double to = run.to >= layer.wall->length ? layer.to : std::min(run.to, layer.to);
+    const Rect rect{from, run.top, to, top};
     if (!rect.empty()) rects.push_back(rect);
-  }
-  // Between the outline's end and the mitre the first and last runs go on.
-  if (!rects.empty()) {
-    rects.front().s0 = layer.from;
-    rects.back().s1 = layer.to;
   }
   return rects;
 }
@@ -70,7 +59,8 @@ void buildCavityFill(const Job& job, const SettingOut& settingOut, size_t wall, 
   const double outer = job.walls.outerLeaf;
   const WallLayer layer = layerOf(settingOut, wall, outer, outer + job.walls.cavity);
   if (layer.empty()) return;
-  const double top = std::min(insulationBottom(settingOut), lowestGround(settingOut.terrain, line));
+  const double top = std::min(insulationBottom(settingOut),
+                              levelsAlong(settingOut.terrain, line.start, line.end).low);
   const auto rects = aboveConcrete(settingOut, layer, wall, top);
   Element element;
   element.id = layerId(line, "cavity fill");

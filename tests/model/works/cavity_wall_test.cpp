@@ -313,6 +313,7 @@ TEST(CavityFill, StopsAQuarterMetreLessOneUnderTheDampCourseAndUnderTheGround) {
   ASSERT_NE(south, nullptr);
   EXPECT_NEAR(south->top, -0.860, 1e-9);
   EXPECT_NEAR(south->underside, -1.200, 1e-9);
+  EXPECT_NEAR(bounds(south->solid).high.x, 6.265, 1e-6);  // none over the cellar wall
   EXPECT_EQ(find(works, "wall B-C/cavity fill"), nullptr);  // on the cellar wall, above the ground
 }
 
