@@ -43,6 +43,9 @@ class RailBuilder {
         strip_(strippedArea(job, out)) {
     const Regions trenches = foundationAreas(job, out);
     for (const Region& r : trenches) keepOut_ = unite(keepOut_, grown(r.outer, kClear));
+    // Where the walls come up, on the cellar too.
+    const Polygon within = out.ring(job.walls.total() + kClear);
+    keepOut_ = unite(keepOut_, subtract(grown(out.outline, kClear), {{within, {}}}));
     keepOut_ = unite(keepOut_, buildings(job, kClear));
     site_ = {{out.terrain.boundary, {}}};
   }
@@ -145,18 +148,23 @@ Regions cellarHole(const Job& job, const SettingOut& settingOut) {
   return subtract(intersect(bottom, {{settingOut.terrain.boundary, {}}}), buildings(job, 0));
 }
 
+Regions foundationArea(const Job& job, const SettingOut& settingOut, size_t index) {
+  const FoundationRun& run = settingOut.foundations[index];
+  const WallLine& wall = settingOut.walls[run.wall];
+  const FoundationBand band = foundationBand(job, settingOut, run.wall);
+  const double far = 50;  // beyond any mitre
+  const double from = run.from > 0 ? run.from : -far;
+  const double to = run.to < wall.length ? run.to : wall.length + far;
+  const Polygon length{wall.at(from, far), wall.at(from, -far), wall.at(to, -far),
+                       wall.at(to, far)};
+  return intersect({{band.band, {}}}, {{length, {}}});
+}
+
 Regions foundationAreas(const Job& job, const SettingOut& settingOut) {
-  const GroundZones zones = deriveGroundZones(job, settingOut);
   Regions areas;
-  for (const FoundationRun& run : settingOut.foundations) {
-    if (run.onCellar) continue;
-    const WallLine& wall = settingOut.walls[run.wall];
-    const double far = 50;  // beyond any mitre
-    const double from = run.from > 0 ? run.from : -far;
-    const double to = run.to < wall.length ? run.to : wall.length + far;
-    const Polygon length{wall.at(from, -far), wall.at(to, -far), wall.at(to, far),
-                         wall.at(from, far)};
-    areas = unite(areas, intersect({{zones.bands[run.wall].band, {}}}, {{length, {}}}));
+  for (size_t i = 0; i < settingOut.foundations.size(); ++i) {
+    if (settingOut.foundations[i].onCellar) continue;
+    areas = unite(areas, foundationArea(job, settingOut, i));
   }
   return areas;
 }

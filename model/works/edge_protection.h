@@ -9,6 +9,8 @@ namespace model {
 // The flat bottom of the cellar's hole as it can really be dug: on the site, clear of buildings.
 Regions cellarHole(const Job& job, const SettingOut& settingOut);
 
+// The plan of one foundation run's concrete, laps left out.
+Regions foundationArea(const Job& job, const SettingOut& settingOut, size_t run);
 // The plan of all foundation concrete outside the cellar.
 Regions foundationAreas(const Job& job, const SettingOut& settingOut);
 

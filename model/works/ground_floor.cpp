@@ -2,6 +2,7 @@
 // finishes it.
 #include <algorithm>
 
+#include "model/works/edge_protection.h"
 #include "model/works/parts.h"
 
 namespace model {
@@ -30,15 +31,50 @@ Placement acrossPlan(StageKind stage, const Polygon& area, double begin, double 
   return placement;
 }
 
-void put(Works& works, const FloorPart& part, const Regions& area, double bottom, double top,
-         const Placement& placed) {
+// Concrete of the foundations that comes up into a floor's thickness.
+struct HighConcrete {
+  Regions area;
+  double top = 0;
+};
+
+std::vector<HighConcrete> concreteAbove(const Job& job, const SettingOut& out, double level) {
+  std::vector<HighConcrete> high;
+  const bool any =
+      std::any_of(out.foundations.begin(), out.foundations.end(),
+                  [&](const auto& run) { return !run.onCellar && run.top > level + 1e-6; });
+  if (!any) return high;
+  for (size_t i = 0; i < out.foundations.size(); ++i) {
+    const FoundationRun& run = out.foundations[i];
+    if (!run.onCellar && run.top > level + 1e-6)
+      high.push_back({foundationArea(job, out, i), run.top});
+  }
+  return high;
+}
+
+// The floor from `bottom` to `top`, thinner where the foundations' concrete stands up into it.
+Solid floorSolid(const Job& job, const SettingOut& out, const Regions& area, double bottom,
+                 double top) {
+  Regions rest = area;
+  Solid thin;
+  for (const HighConcrete& high : concreteAbove(job, out, bottom)) {
+    const Regions over = intersect(rest, high.area);
+    rest = subtract(rest, high.area);
+    if (!over.empty() && top - high.top > 1e-3) thin.append(prism(over, high.top, top));
+  }
+  Solid solid = rest.empty() ? Solid{} : prism(rest, bottom, top);
+  solid.append(thin);
+  return solid;
+}
+
+void put(const Job& job, const SettingOut& out, Works& works, const FloorPart& part,
+         const Regions& area, double bottom, double top, const Placement& placed) {
   if (area.empty() || top - bottom < 1e-6) return;
   Element element;
   element.id = part.id;
   element.name = part.name;
   element.kind = part.kind;
   element.material = part.material;
-  element.solid = prism(area, bottom, top);
+  element.solid = floorSolid(job, out, area, bottom, top);
   element.quantity = {volume(element.solid), Unit::CubicMetre};
   if (part.unit == Unit::SquareMetre) element.quantity = {model::area(area), Unit::SquareMetre};
   element.placed = placed;
@@ -58,28 +94,28 @@ void buildGroundFloor(const Job& job, const SettingOut& settingOut, Works& works
     rest = subtract(whole, cellar);
   }
   const double top = levels.structuralFloor[0], bottom = levels.slabUnderside;
-  put(works,
+  put(job, settingOut, works,
       {"floor over cellar", "Floor over the cellar", ElementKind::BeamFloor, Material::Concrete,
        Unit::SquareMetre},
       overCellar, bottom, top, acrossPlan(StageKind::FloorOverCellar, inside, 0, 1));
   const Placement laid = acrossPlan(StageKind::GroundSlab, inside, 0, 1);
   if (job.groundFloor.kind == GroundFloorKind::Slab) {
-    put(works,
+    put(job, settingOut, works,
         {"ground slab", "Ground floor slab", ElementKind::GroundSlab, Material::Concrete,
          Unit::CubicMetre},
         rest, bottom, top, laid);
   } else {
-    put(works,
+    put(job, settingOut, works,
         {"ground floor beams", "Ground floor, beams and blocks", ElementKind::BeamFloor,
          Material::Concrete, Unit::SquareMetre},
         rest, bottom, top, laid);
   }
   const double insulated = top + job.groundFloor.insulation;
-  put(works,
+  put(job, settingOut, works,
       {"ground floor insulation", "Ground floor insulation", ElementKind::FloorInsulation,
        Material::Insulation, Unit::SquareMetre},
       whole, top, insulated, acrossPlan(StageKind::FloorFinish, inside, 0.4, 0.6));
-  put(works,
+  put(job, settingOut, works,
       {"ground floor screed", "Ground floor screed", ElementKind::Screed, Material::Screed,
        Unit::SquareMetre},
       whole, insulated, insulated + job.groundFloor.screed,

@@ -46,22 +46,8 @@ void findObstacles(const Job& job, const SettingOut& out, GroundZones& zones) {
   }
 }
 
-void findBands(const Job& job, const SettingOut& out, GroundZones& zones) {
-  const double total = job.walls.total(), width = job.foundations.width;
-  const double outer = (total - width) / 2, inner = (total + width) / 2;
-  const Polygon outside = out.ring(outer), inside = out.ring(inner);
-  for (const WallLine& wall : out.walls) {
-    FoundationBand band;
-    band.outer = outer;
-    band.inner = inner;
-    band.band = {outside[wall.from], outside[wall.to], inside[wall.to], inside[wall.from]};
-    band.startInner = glm::dot(inside[wall.from] - wall.start, wall.along);
-    band.endInner = glm::dot(inside[wall.to] - wall.start, wall.along);
-    zones.bands.push_back(std::move(band));
-  }
-}
-
-void addLap(const Job& job, const SettingOut& out, GroundZones& zones, size_t a, size_t b) {
+void addLap(const Job& job, const SettingOut& out, const std::vector<FoundationBand>& bands,
+            size_t a, size_t b, std::vector<FoundationLap>& laps) {
   const FoundationRun &first = out.foundations[a], &second = out.foundations[b];
   if (first.onCellar || second.onCellar || std::abs(first.top - second.top) < 1e-6) return;
   const bool rising = second.top > first.top;
@@ -69,7 +55,7 @@ void addLap(const Job& job, const SettingOut& out, GroundZones& zones, size_t a,
   const FoundationRun& upper = out.foundations[lap.upper];
   const double length = lapAtStep(job.foundations.kind, std::abs(first.top - second.top),
                                   upper.top - upper.underside);
-  const FoundationBand& band = zones.bands[upper.wall];
+  const FoundationBand& band = bands[upper.wall];
   if (rising) {
     lap.from = upper.from;
     // Round a corner the lap counts from where the other wall's concrete ends.
@@ -82,12 +68,7 @@ void addLap(const Job& job, const SettingOut& out, GroundZones& zones, size_t a,
                            : std::min(out.walls[upper.wall].length, band.endInner);
     lap.from = std::max(end - length, upper.from);
   }
-  zones.laps.push_back(lap);
-}
-
-void findLaps(const Job& job, const SettingOut& out, GroundZones& zones) {
-  const size_t n = out.foundations.size();
-  for (size_t i = 0; i < n && n > 1; ++i) addLap(job, out, zones, i, (i + 1) % n);
+  laps.push_back(lap);
 }
 
 double deepest(const SettingOut& out, const GroundZones& zones, bool hasCellar) {
@@ -153,14 +134,37 @@ size_t GroundZones::runAt(const SettingOut& settingOut, size_t wall, const Vec2&
   return found;
 }
 
+FoundationBand foundationBand(const Job& job, const SettingOut& settingOut, size_t index) {
+  const double total = job.walls.total(), width = job.foundations.width;
+  const WallLine& wall = settingOut.walls[index];
+  FoundationBand band;
+  band.outer = (total - width) / 2;
+  band.inner = (total + width) / 2;
+  const Polygon outside = settingOut.ring(band.outer), inside = settingOut.ring(band.inner);
+  band.band = {outside[wall.from], outside[wall.to], inside[wall.to], inside[wall.from]};
+  band.startInner = glm::dot(inside[wall.from] - wall.start, wall.along);
+  band.endInner = glm::dot(inside[wall.to] - wall.start, wall.along);
+  return band;
+}
+
+std::vector<FoundationLap> foundationLaps(const Job& job, const SettingOut& settingOut,
+                                          const std::vector<FoundationBand>& bands) {
+  std::vector<FoundationLap> laps;
+  const size_t n = settingOut.foundations.size();
+  for (size_t i = 0; i < n && n > 1; ++i) addLap(job, settingOut, bands, i, (i + 1) % n, laps);
+  return laps;
+}
+
 GroundZones deriveGroundZones(const Job& job, const SettingOut& settingOut) {
   GroundZones zones;
   zones.site = settingOut.terrain.boundary;
   findObstacles(job, settingOut, zones);
   zones.inside = settingOut.ring(job.walls.total());
   zones.strip = strippedArea(job, settingOut);
-  findBands(job, settingOut, zones);
-  findLaps(job, settingOut, zones);
+  for (size_t i = 0; i < settingOut.walls.size(); ++i) {
+    zones.bands.push_back(foundationBand(job, settingOut, i));
+  }
+  zones.laps = foundationLaps(job, settingOut, zones.bands);
   if (job.cellar) {
     zones.cellar = settingOut.cellarOutline;
     zones.cellarInside = offsetMitred(zones.cellar, job.cellar->wall);

@@ -57,6 +57,10 @@ struct GroundZones {
   static size_t runAt(const SettingOut& settingOut, size_t wall, const Vec2& p);
 };
 
+FoundationBand foundationBand(const Job& job, const SettingOut& settingOut, size_t wall);
+// The steps in the concrete, each with its lap. `bands` by wall.
+std::vector<FoundationLap> foundationLaps(const Job& job, const SettingOut& settingOut,
+                                          const std::vector<FoundationBand>& bands);
 GroundZones deriveGroundZones(const Job& job, const SettingOut& settingOut);
 
 // Everything within `distance` of the polygon, corners kept sharp.

@@ -14,8 +14,8 @@ constexpr double kSpacing = 1.8;  // common practice, no source: 1.5 to 2 m
 constexpr double kFromEnd = 0.300;
 
 // True where a lower run's concrete goes on under the higher one: no pin can stand there.
-bool overLap(const GroundZones& zones, size_t run, double s) {
-  return std::any_of(zones.laps.begin(), zones.laps.end(), [&](const FoundationLap& lap) {
+bool overLap(const std::vector<FoundationLap>& laps, size_t run, double s) {
+  return std::any_of(laps.begin(), laps.end(), [&](const FoundationLap& lap) {
     return lap.upper == run && s > lap.from - kPin && s < lap.to + kPin;
   });
 }
@@ -31,7 +31,11 @@ Solid pin(const WallLine& wall, double s, double inward, double bottom, double t
 }  // namespace
 
 void buildLevelPins(const Job& job, const SettingOut& settingOut, Works& works) {
-  const GroundZones zones = deriveGroundZones(job, settingOut);
+  std::vector<FoundationBand> bands;
+  for (size_t i = 0; i < settingOut.walls.size(); ++i) {
+    bands.push_back(foundationBand(job, settingOut, i));
+  }
+  const auto laps = foundationLaps(job, settingOut, bands);
   const auto turn = foundationTurns(settingOut);
   const auto count = static_cast<double>(turn.size());
   const double centre = job.walls.total() / 2;
@@ -45,7 +49,7 @@ void buildLevelPins(const Job& job, const SettingOut& settingOut, Works& works) 
     const double spaces = std::max(1.0, std::ceil((to - from) / kSpacing));
     for (double k = 0; k <= spaces; ++k) {
       const double s = from + (to - from) * k / spaces;
-      if (overLap(zones, i, s)) continue;
+      if (overLap(laps, i, s)) continue;
       Element element;
       ++number;
       element.id = "level pin/wall " + wall.name + "/" + std::to_string(number);
