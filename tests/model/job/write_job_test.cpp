@@ -133,20 +133,19 @@ TEST(WriteJob, CornersComeAndGoWithoutTouchingTheOthers) {
                                          job.outline.push_back({-1, 2});
                                        })),
             "+  [-1000, 2000],\n");
-  EXPECT_EQ(difference(kSmall, changed(kSmall,
-                                       [](Job& job) {
-                                         job.outline.erase(job.outline.begin() + 1);
-                                         job.openings.clear();
-                                       }))
-                .substr(0, 24),
-            "-  [6740, 0],    # B\n-\n-");
+  const std::string fewer = changed(kSmall, [](Job& job) {
+    job.outline.erase(job.outline.begin() + 2);
+    job.openings.pop_back();
+  });
+  EXPECT_NE(fewer.find("  [6740, 0],    # B\n  [0, 4490],    # D\n]\n"), std::string::npos)
+      << fewer;
 }
 
 TEST(WriteJob, ARemovedOpeningTakesItsSectionAlong) {
-  EXPECT_EQ(difference(kSmall,
-                       changed(kSmall, [](Job& job) { job.openings.erase(job.openings.begin()); })),
-            "-[[opening]]\n-name = \"Door\"   # the front\n-wall = \"A-B\"\n-from = \"A\"\n-at = "
-            "900\n-\n");
+  std::string expected = kSmall;
+  const size_t first = expected.find("[[opening]]"), second = expected.rfind("[[opening]]");
+  expected.erase(first, second - first);
+  EXPECT_EQ(changed(kSmall, [](Job& job) { job.openings.erase(job.openings.begin()); }), expected);
 }
 
 TEST(WriteJob, ANewOpeningStandsBehindTheOthers) {
