@@ -13,7 +13,7 @@ std::vector<KeySpec> jobKeys() {
        0, "\"Finished ground floor\"", "What level 0.000 stands for"},
       {"job", "ordnance_datum", ValueKind::Level,
        [](Job& job, size_t) -> Slot { return &job.ordnanceDatum; }, -500, 9000, "61.350",
-       "Level of 0.000 above ordnance datum", "not given: only levels from 0.000 are shown"},
+       "Level of 0.000 above ordnance datum", "only levels from 0.000 are shown"},
   };
 }
 

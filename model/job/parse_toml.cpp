@@ -33,7 +33,7 @@ size_t endOfDamage(std::string_view text, const std::vector<Statement>& all, siz
   } else if (all[index].open == '{') {
     const size_t close = text.find('}', all[index].openAt);
     size_t last = next;
-    while (last < all.size() && !all[last].header && all[last].begin < close) ++last;
+    while (last < all.size() && !all[last].header && all[last].begin <= close) ++last;
     const bool closes =
         close != std::string_view::npos && (last == all.size() || all[last].begin > close);
     if (closes) next = last;

@@ -44,7 +44,7 @@ ReadResult read(std::string_view text, const std::string& file) {
 
   Job job;
   BrokenParts broken;
-  readTables(parsed.table, job, context, broken);
+  readTables(parsed.table, parsed.whole, job, context, broken);
   if (parsed.whole) {
     addMissingOutline(parsed.table, context, broken);
     const Problems meaning = validateReadable(job, file, context.places, broken);

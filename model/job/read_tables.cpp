@@ -43,8 +43,8 @@ std::string headingOf(const TableSpec& table) {
 
 class TableReader {
  public:
-  TableReader(Job& job, ReadContext& context, BrokenParts& broken)
-      : job_(job), context_(context), broken_(broken) {}
+  TableReader(bool whole, Job& job, ReadContext& context, BrokenParts& broken)
+      : whole_(whole), job_(job), context_(context), broken_(broken) {}
 
   // `spec` is null for the file itself. `path` carries indices ("opening[2]"), `jobPath` is the
   // same as Job spells it.
@@ -63,7 +63,7 @@ class TableReader {
         unknown(plainPath, path, key, node, label);
       }
     }
-    if (spec) reportMissing(*spec, table, path, label);
+    if (spec && whole_) reportMissing(*spec, table, path, label);
   }
 
   void resolveStoreys();
@@ -194,7 +194,10 @@ class TableReader {
       if (!home.empty()) return name + " belongs in " + home;
     }
     const auto near = nearest(name, namesIn(plainPath));
-    if (near) return "did you mean " + joined(plainPath, *near) + "?";
+    if (near) {
+      const TableSpec* table = findTable(joined(plainPath, *near));
+      return "did you mean " + (table ? headingOf(*table) : *near) + "?";
+    }
     for (const TableSpec& table : tableTable()) {
       const std::string_view whole = table.path;
       const size_t dot = whole.rfind('.');
@@ -227,6 +230,7 @@ class TableReader {
     std::string shown;
   };
 
+  bool whole_;
   Job& job_;
   ReadContext& context_;
   BrokenParts& broken_;
@@ -253,8 +257,9 @@ void TableReader::resolveStoreys() {
 
 }  // namespace
 
-void readTables(const toml::table& root, Job& job, ReadContext& context, BrokenParts& broken) {
-  TableReader reader(job, context, broken);
+void readTables(const toml::table& root, bool whole, Job& job, ReadContext& context,
+                BrokenParts& broken) {
+  TableReader reader(whole, job, context, broken);
   reader.readTable(root, nullptr, 0, "", "");
   reader.resolveStoreys();
 }

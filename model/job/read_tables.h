@@ -15,7 +15,9 @@ namespace model {
 using BrokenParts = std::set<std::string>;
 
 // Reads every known key of `root` into `job`; unknown keys, wrong types, values out of range and
-// missing keys become problems of `context`, whose places are filled in.
-void readTables(const toml::table& root, Job& job, ReadContext& context, BrokenParts& broken);
+// missing keys become problems of `context`, whose places are filled in. Without `whole` some of
+// the file was left out, and nothing is said about missing keys.
+void readTables(const toml::table& root, bool whole, Job& job, ReadContext& context,
+                BrokenParts& broken);
 
 }  // namespace model

@@ -9,6 +9,7 @@ namespace model {
 namespace {
 
 constexpr size_t kCommentColumn = 32;
+constexpr size_t kWidth = 100;
 
 constexpr const char* kIntroduction =
     R"(# A job: the numbers on the drawing, section by section.
@@ -39,9 +40,26 @@ width = 1810
 # storey = "Ground floor"       # left out: the first storey
 )";
 
+// Words broken into comment lines.
+std::string commentLines(const std::string& comment) {
+  std::string text, line = "#";
+  for (size_t at = 0; at < comment.size();) {
+    const size_t end = std::min(comment.find(' ', at), comment.size());
+    if (line.size() + 1 + end - at > kWidth) {
+      text += line + "\n";
+      line = "#";
+    }
+    line += " " + comment.substr(at, end - at);
+    at = end + 1;
+  }
+  return text + line + "\n";
+}
+
+// The comment goes behind the line, or above it when that gets too long.
 std::string withComment(std::string line, const std::string& comment) {
-  if (comment.empty()) return line + "\n";
-  line.append(line.size() < kCommentColumn ? kCommentColumn - line.size() : 1, ' ');
+  const size_t column = std::max(kCommentColumn, line.size() + 1);
+  if (column + 2 + comment.size() > kWidth) return commentLines(comment) + line + "\n";
+  line.append(column - line.size(), ' ');
   return line + "# " + comment + "\n";
 }
 
@@ -49,22 +67,24 @@ std::string withComment(std::string line, const std::string& comment) {
 // an example, stands as a comment.
 std::string keyLine(const KeySpec& key, Job& job, bool asComment) {
   const std::string held = valueText(key, key.slot(job, 0), job);
-  const bool workedOut = !key.required && key.whenAbsent && !asComment;
-  const std::string value = key.whenAbsent || key.required || held.empty() ? key.example : held;
+  const bool many = findTable(key.table)->form == TableForm::Many;
+  const bool workedOut = key.whenAbsent && !many && !asComment;
+  const bool showExample = key.required || held.empty() || (asComment && key.whenAbsent);
   std::string comment = key.meaning;
-  if (workedOut) comment += std::string(" (left out: ") + key.whenAbsent + ")";
-  return withComment((asComment || workedOut ? "# " : "") + std::string(key.name) + " = " + value,
+  if (workedOut) comment += std::string(". Left out: ") + key.whenAbsent;
+  return withComment((asComment || workedOut ? "# " : "") + std::string(key.name) + " = " +
+                         (workedOut || showExample ? key.example : held),
                      comment);
 }
 
 std::string sectionText(const TableSpec& table, Job& job) {
-  if (std::string_view(table.path) == "opening") return kOpenings;
-  const bool asComment = table.form != TableForm::Always;
   const std::string path = table.path;
-  const std::string open = table.form == TableForm::Many ? "[[" : "[";
-  const std::string close = table.form == TableForm::Many ? "]]" : "]";
-  std::string text = "\n# " + std::string(table.meaning) + "\n" + (asComment ? "# " : "") + open +
-                     path + close + "\n";
+  if (path == "opening") return kOpenings;
+  // Sections that a job has without being told stand as they are; the others are examples.
+  const bool asComment = table.form != TableForm::Always && table.count(Job{}) == 0;
+  const bool many = table.form == TableForm::Many;
+  std::string text = "\n" + commentLines(table.meaning) + (asComment ? "# " : "") +
+                     (many ? "[[" : "[") + path + (many ? "]]" : "]") + "\n";
   for (const KeySpec& key : keyTable()) {
     if (key.table == path) text += keyLine(key, job, asComment);
   }

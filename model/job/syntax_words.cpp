@@ -25,6 +25,13 @@ std::string_view valueOf(std::string_view text, const Statement& statement) {
   return value;
 }
 
+bool beginsLikeNumber(std::string_view value) {
+  const size_t sign = !value.empty() && (value.front() == '-' || value.front() == '+') ? 1 : 0;
+  return sign < value.size() && (isDigit(value[sign]) || value[sign] == '.');
+}
+
+bool isQuoted(std::string_view value) { return value.front() == '"' || value.front() == '\''; }
+
 // The line where the same key (in the same table) or the same table stands first; 0 if nowhere.
 int firstLineOf(const std::vector<Statement>& all, size_t index) {
   const Statement& wanted = all[index];
@@ -83,10 +90,11 @@ bool hasCommaDecimal(std::string_view value) {
 SyntaxFault faultyNumber(const Statement& statement, std::string_view value) {
   size_t digits = value.find_first_not_of("0123456789.+-_");
   if (hasCommaDecimal(value)) {
-    std::string pointed(value);
+    std::string pointed(value), bare(value);
     pointed[pointed.find(',')] = '.';
+    bare.erase(bare.find(','), 1);
     return {statement.valueAt, std::string(value) + " has a comma",
-            "decimals take a point and thousands take nothing: " + pointed};
+            "decimals take a point (" + pointed + ") and thousands take nothing (" + bare + ")"};
   }
   if (digits != std::string_view::npos && (isLetter(value[digits]) || value[digits] == '\'' ||
                                            value[digits] == '"' || value[digits] == ' ')) {
@@ -96,7 +104,8 @@ SyntaxFault faultyNumber(const Statement& statement, std::string_view value) {
                 (inches ? std::string("\"3'-6\\\"\", with \\ before the inch mark inside them")
                         : inQuotes(value))};
   }
-  if (value.size() > 1 && (value.front() == '.' || value.back() == '.')) {
+  const size_t sign = value.front() == '-' || value.front() == '+' ? 1 : 0;
+  if (value.size() > sign + 1 && (value[sign] == '.' || value.back() == '.')) {
     return {statement.valueAt, std::string(value) + " lacks a digit beside its point",
             "write the digits on both sides of the point, like 0.5"};
   }
@@ -120,7 +129,10 @@ SyntaxFault explainSyntax(std::string_view text, const std::vector<Statement>& a
     return reason.find(words) != std::string_view::npos;
   };
   if (says("redefine")) return givenTwice(all, index);
-  if (statement.open != 0) return leftOpen(statement);
+  const bool isNumber = statement.valueAt != 0 && beginsLikeNumber(valueOf(text, statement));
+  // In 0'4" the marks are units, not quotes.
+  const bool isQuote = statement.open == '"' || statement.open == '\'';
+  if (statement.open != 0 && !(isQuote && isNumber)) return leftOpen(statement);
   if (statement.header) return faultyHeader(text, statement);
   if (statement.valueAt == 0) {
     return {statement.begin, "this line has no =", "write name = value, like width = 910"};
@@ -137,10 +149,11 @@ SyntaxFault explainSyntax(std::string_view text, const std::vector<Statement>& a
   if (says("control character")) {
     return {at, "there is a control character here", "take it out"};
   }
-  const size_t sign = value.front() == '-' || value.front() == '+' ? 1 : 0;
-  if (sign < value.size() && (isDigit(value[sign]) || value[sign] == '.')) {
-    return faultyNumber(statement, value);
+  if (!isQuoted(value) && value.find('=') != std::string_view::npos && value.front() != '{' &&
+      value.front() != '[') {
+    return {statement.valueAt, "there are two keys on this line", "each key has a line of its own"};
   }
+  if (isNumber) return faultyNumber(statement, value);
   if (isLetter(value.front())) {
     return {statement.valueAt, std::string(value) + " is not a number and has no quotes",
             "text stands in quotes: " + inQuotes(value)};

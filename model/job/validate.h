@@ -52,6 +52,10 @@ struct LevelFacts {
   double tanPitch = 0;
 };
 
+// True when a level lies within reach of the ground floor; otherwise millimetres were probably
+// given for metres, and the problem is added at `path`.
+bool nearFloor(const Validation& v, const std::string& path, const std::string& who, double level);
+
 // "A-B, B-C, C-D", or only how many there are when that is many.
 std::string wallsInWords(size_t corners);
 // The wall that `name` names, or nothing with the problem added at `path`; `who` begins the

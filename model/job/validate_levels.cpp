@@ -19,7 +19,8 @@ std::string at(const std::string& path, size_t index) {
   return path + "[" + std::to_string(index) + "]";
 }
 
-// A level that is too far from the ground floor to be meant in metres.
+}  // namespace
+
 bool nearFloor(const Validation& v, const std::string& path, const std::string& who, double level) {
   const double floor = v.job.storeys[0].floor;
   if (std::abs(level - floor) <= kFarFromFloor) return true;
@@ -33,7 +34,10 @@ bool nearFloor(const Validation& v, const std::string& path, const std::string& 
   return false;
 }
 
-void validateStoreys(const Validation& v) {
+namespace {
+
+bool validateStoreys(const Validation& v) {
+  const size_t already = v.problems.size();
   const std::vector<Storey>& storeys = v.job.storeys;
   for (size_t i = 0; i < storeys.size(); ++i) {
     const std::string path = at("storey", i);
@@ -68,6 +72,7 @@ void validateStoreys(const Validation& v) {
               "12000 mm is the most; levels are in metres");
     }
   }
+  return v.problems.size() == already;
 }
 
 void validateBuildUp(const Validation& v) {
@@ -88,15 +93,17 @@ void validateBuildUp(const Validation& v) {
   }
 }
 
-void validateDampCourse(const Validation& v, const LevelFacts& levels) {
+bool validateDampCourse(const Validation& v, const LevelFacts& levels) {
   const double level = levels.dampCourse;
-  if (!nearFloor(v, "walls.damp_course", "walls.damp_course", level)) return;
+  if (!nearFloor(v, "walls.damp_course", "walls.damp_course", level)) return false;
   if (level > levels.floor + 0.5 || level < levels.floor - 1.0) {
     v.error("walls.damp_course",
             "walls.damp_course is " + levelWords(level) + " with the ground floor at " +
                 levelWords(levels.floor),
             "it lies within 1000 mm under and 500 mm over the finished ground floor");
+    return false;
   }
+  return true;
 }
 
 void validateWallTop(const Validation& v, const LevelFacts& levels) {
@@ -134,6 +141,8 @@ void validateWallTop(const Validation& v, const LevelFacts& levels) {
 void validateGround(const Validation& v, const LevelFacts& levels) {
   const double ground = levels.lowestGround;
   if (levels.floor >= ground - 5 && levels.floor <= ground + 10) return;
+  // Single wild levels have a message of their own.
+  if (!v.job.site.spots.empty() && std::abs(levels.floor - ground) > kFarFromFloor) return;
   const bool spots = !v.job.site.spots.empty();
   v.error(spots ? "site.spots" : "storey[0].floor",
           "the ground at the plan is about " + levelWords(ground) + " and the ground floor " +
@@ -186,7 +195,7 @@ void validateLevels(const Validation& v, const LevelFacts& levels) {
   const bool storeys = v.readable("storey") && v.readable("upper_floor");
   bool each = true;
   for (size_t i = 0; i < v.job.storeys.size(); ++i) each = each && v.readable(at("storey", i));
-  if (storeys && each) validateStoreys(v);
+  const bool storeysFit = storeys && each && validateStoreys(v);
   const UpperFloor& floor = v.job.upperFloor;
   if (v.readable("upper_floor") && floor.joistWidth >= floor.spacing) {
     v.error("upper_floor.spacing",
@@ -196,9 +205,8 @@ void validateLevels(const Validation& v, const LevelFacts& levels) {
   }
   if (!v.readable("walls")) return;
   validateBuildUp(v);
-  if (!storeys || !each) return;
-  validateDampCourse(v, levels);
-  if (v.readable("roof")) validateWallTop(v, levels);
+  if (!storeysFit) return;
+  if (validateDampCourse(v, levels) && v.readable("roof")) validateWallTop(v, levels);
   if (v.readable("site") && v.readable("site.spots")) validateGround(v, levels);
 }
 

@@ -94,6 +94,10 @@ bool heightsFit(const Validation& v, const PlacedOpening& placed, const LevelFac
   const std::string path = pathOf(placed.index), who = nameOf(v, placed.index);
   const size_t storey = static_cast<size_t>(opening.storey);
   const double floor = v.job.storeys[storey].floor;
+  if (!nearFloor(v, path + ".sill", who + ": sill", placed.sill) ||
+      !nearFloor(v, path + ".head", who + ": head", placed.head)) {
+    return false;
+  }
   if (placed.head < placed.sill + kLeastHeight - kTolerance) {
     v.error(path + (opening.head || !opening.sill ? ".head" : ".sill"),
             who + ": head " + levelWords(placed.head) +

@@ -48,6 +48,19 @@ bool hasRepeatedCorner(const Validation& v, const Outline& outline, const std::s
   return false;
 }
 
+// All corners within a tenth of a millimetre of one line.
+bool isFlat(const Outline& outline) {
+  size_t far = 0;
+  for (size_t i = 1; i < outline.size(); ++i) {
+    if (distance(outline[i], outline[0]) > distance(outline[far], outline[0])) far = i;
+  }
+  const Vec2 line = outline[far] - outline[0];
+  for (const Vec2& p : outline) {
+    if (std::abs(cross(line, p - outline[0])) > 1e-4 * std::hypot(line.x, line.y)) return false;
+  }
+  return true;
+}
+
 // How much shorter an edge is at `inward` metres inside the outline.
 double shortening(double angleA, double angleB, double inward) {
   return inward * (1 / std::tan(angleA / 2) + 1 / std::tan(angleB / 2));
@@ -118,7 +131,7 @@ bool soundOutline(const Validation& v, const Outline& outline, const std::string
     return false;
   }
   if (hasRepeatedCorner(v, outline, path, cornerName)) return false;
-  if (std::abs(signedArea(outline)) < 1e-6) {
+  if (isFlat(outline)) {
     v.error(path, who + " has no area", "its corners must not all be in one line");
     return false;
   }
@@ -220,7 +233,7 @@ void validateWalls(const Validation& v, const PlanFacts& plan) {
     }
   }
   if (v.readable("roof")) {
-    parallelFits(v, plan, overhangs(job, plan), 0.05, "the eaves between them",
+    parallelFits(v, plan, overhangs(job, plan), 0.05, "the eaves",
                  "move the corners apart or make the overhang less");
   }
 }

@@ -11,7 +11,6 @@ namespace {
 
 constexpr double kSamePlace = 0.001;  // metres
 constexpr double kOverlap = 1e-4;     // square metres: less is rounding on the drawing
-constexpr double kFarFromFloor = 60;  // metres
 
 std::string pointName(size_t i) { return "point " + std::to_string(i + 1); }
 
@@ -103,12 +102,8 @@ void validateSpots(const Validation& v, const std::optional<Polygon>& boundary) 
       v.warning(path(i) + ".at", "spot level " + std::to_string(i + 1) + " is outside the boundary",
                 "check the point; the ground is only built inside");
     }
-    if (!v.job.storeys.empty() &&
-        std::abs(spots[i].level - v.job.storeys[0].floor) > kFarFromFloor) {
-      v.error(path(i) + ".level",
-              "spot level " + std::to_string(i + 1) + " is " + levelWords(spots[i].level) +
-                  ", far from the ground floor",
-              "levels are in metres, from the same 0.000 as the floor");
+    if (!v.job.storeys.empty()) {
+      nearFloor(v, path(i) + ".level", "spot level " + std::to_string(i + 1), spots[i].level);
     }
   }
 }
@@ -116,6 +111,7 @@ void validateSpots(const Validation& v, const std::optional<Polygon>& boundary) 
 void warnOfLowDampCourse(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
   for (size_t i = 0; i < v.job.site.spots.size(); ++i) {
     const SpotLevel& spot = v.job.site.spots[i];
+    if (!v.readable("site.spots[" + std::to_string(i) + "]")) continue;
     const bool beside =
         contains(plan.outline, spot.at) || distanceToOutline(plan.outline, spot.at) < 1.0;
     if (!beside || levels.dampCourse - spot.level >= 0.150 - 1e-6) continue;
