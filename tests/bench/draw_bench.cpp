@@ -1,0 +1,292 @@
+// A frame of the demo at 1280x720 through EGL, beside a bare program that draws the same triangles
+// under the same sun with the same kind of shadow: no clock, no materials, no ink, no cuts.
+#include <benchmark/benchmark.h>
+#include <epoxy/gl.h>
+
+#include <stdexcept>
+
+#include <glm/geometric.hpp>
+#include <glm/gtc/matrix_transform.hpp>
+#include <glm/gtc/type_ptr.hpp>
+
+#include "model/job/read_job.h"
+#include "viewer/gl/offscreen.h"
+#include "viewer/gl/render_target.h"
+#include "viewer/gl/renderer.h"
+#include "viewer/picture.h"
+
+namespace {
+
+constexpr int kWidth = 1280, kHeight = 720, kShadowSize = 2048;
+
+const model::Model& demo() {
+  static const model::Model kModel = [] {
+    const model::ReadResult read = model::readJobFile(SOURCE_DIR "/assets/jobs/orchard-house.toml");
+    if (!read.job) throw std::runtime_error("the demo job does not read");
+    return model::buildModel(*read.job);
+  }();
+  return kModel;
+}
+
+const viewer::Scene& scene() {
+  static const viewer::Scene kScene = viewer::buildScene(demo());
+  return kScene;
+}
+
+viewer::Frame frameAt(double time, int samples) {
+  viewer::PictureOptions options;
+  options.time = time;
+  options.frame.samples = samples;
+  return viewer::frameOf(demo(), scene(), options);
+}
+
+// Half way through the walls: a moment at which much stands and something grows.
+double busyTime() { return scene().stageCount * 0.72; }
+
+std::unique_ptr<viewer::Offscreen> context() {
+  std::string why;
+  auto made = viewer::Offscreen::create(why);
+  if (!made) throw std::runtime_error(why);
+  return made;
+}
+
+const char* kBareVertex = R"(#version 330 core
+layout(location = 0) in vec3 aPosition;
+layout(location = 1) in vec3 aNormal;
+uniform mat4 uMatrix, uShadow;
+out vec4 vShadow;
+out vec3 vNormal;
+void main() {
+  gl_Position = uMatrix * vec4(aPosition, 1.0);
+  vShadow = uShadow * vec4(aPosition + aNormal * 0.03, 1.0);
+  vNormal = aNormal;
+})";
+const char* kBareFragment = R"(#version 330 core
+in vec4 vShadow;
+in vec3 vNormal;
+uniform vec3 uSun;
+uniform sampler2DShadow uMap;
+out vec4 oColour;
+void main() {
+  vec2 texel = 0.9 / vec2(2048.0);
+  vec3 at = vShadow.xyz * 0.5 + 0.5;
+  float lit = texture(uMap, vec3(at.xy + texel * vec2(-0.4, -1.0), at.z)) +
+              texture(uMap, vec3(at.xy + texel * vec2(1.0, -0.4), at.z)) +
+              texture(uMap, vec3(at.xy + texel * vec2(0.4, 1.0), at.z)) +
+              texture(uMap, vec3(at.xy + texel * vec2(-1.0, 0.4), at.z));
+  vec3 c = vec3(0.7, 0.6, 0.5) * (0.55 + 0.57 * max(dot(vNormal, uSun), 0.0) * lit * 0.25);
+  oColour = vec4(pow(c, vec3(1.0 / 2.2)), 1.0);
+})";
+const char* kDepthFragment = "#version 330 core\nvoid main() {}";
+
+unsigned compiled(const char* vertex, const char* fragment) {
+  const unsigned program = glCreateProgram();
+  for (const auto& [kind, text] :
+       {std::pair(GL_VERTEX_SHADER, vertex), std::pair(GL_FRAGMENT_SHADER, fragment)}) {
+    const unsigned shader = glCreateShader(static_cast<GLenum>(kind));
+    glShaderSource(shader, 1, &text, nullptr);
+    glCompileShader(shader);
+    glAttachShader(program, shader);
+    glDeleteShader(shader);
+  }
+  glLinkProgram(program);
+  return program;
+}
+
+// The least program that shows those triangles in that light.
+class Bare {
+ public:
+  explicit Bare(double time) {
+    for (const auto& range : scene().elements) {
+      if (range.appears > time || range.goes <= time) continue;
+      const auto first = scene().indices.begin() + range.firstIndex;
+      indices_.insert(indices_.end(), first, first + range.indexCount);
+    }
+    lit_ = compiled(kBareVertex, kBareFragment);
+    depth_ = compiled(kBareVertex, kDepthFragment);
+    glGenVertexArrays(1, &array_);
+    glBindVertexArray(array_);
+    glGenBuffers(2, buffers_);
+    glBindBuffer(GL_ARRAY_BUFFER, buffers_[0]);
+    glBufferData(GL_ARRAY_BUFFER,
+                 static_cast<GLsizeiptr>(scene().vertices.size() * sizeof(viewer::Vertex)),
+                 scene().vertices.data(), GL_STATIC_DRAW);
+    glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, buffers_[1]);
+    glBufferData(GL_ELEMENT_ARRAY_BUFFER, static_cast<GLsizeiptr>(indices_.size() * 4),
+                 indices_.data(), GL_STATIC_DRAW);
+    for (unsigned i = 0; i < 2; ++i) {
+      glEnableVertexAttribArray(i);
+      glVertexAttribPointer(i, 3, GL_FLOAT, GL_FALSE, sizeof(viewer::Vertex),
+                            reinterpret_cast<void*>(static_cast<size_t>(i) * 12));
+    }
+    glGenTextures(1, &map_);
+    glBindTexture(GL_TEXTURE_2D, map_);
+    glTexImage2D(GL_TEXTURE_2D, 0, GL_DEPTH_COMPONENT24, kShadowSize, kShadowSize, 0,
+                 GL_DEPTH_COMPONENT, GL_UNSIGNED_INT, nullptr);
+    glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MIN_FILTER, GL_LINEAR);
+    glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_COMPARE_MODE, GL_COMPARE_REF_TO_TEXTURE);
+    glGenFramebuffers(1, &shadow_);
+    glBindFramebuffer(GL_FRAMEBUFFER, shadow_);
+    glFramebufferTexture2D(GL_FRAMEBUFFER, GL_DEPTH_ATTACHMENT, GL_TEXTURE_2D, map_, 0);
+    glDrawBuffer(GL_NONE);
+    glReadBuffer(GL_NONE);
+  }
+  ~Bare() {
+    target_.free();
+    glDeleteProgram(lit_);
+    glDeleteProgram(depth_);
+    glDeleteVertexArrays(1, &array_);
+    glDeleteBuffers(2, buffers_);
+    glDeleteTextures(1, &map_);
+    glDeleteFramebuffers(1, &shadow_);
+  }
+  Bare(const Bare&) = delete;
+  Bare& operator=(const Bare&) = delete;
+
+  void draw(const viewer::Frame& frame, unsigned into) {
+    const glm::vec3 middle = (scene().low + scene().high) * 0.5f;
+    const float radius = glm::length(scene().high - scene().low) * 0.5f;
+    const glm::mat4 shadow = glm::ortho(-radius, radius, -radius, radius, 0.0f, 2 * radius) *
+                             glm::lookAt(middle + frame.sun * radius, middle, glm::vec3(0, 0, 1));
+    glBindVertexArray(array_);
+    glEnable(GL_DEPTH_TEST);
+    glBindFramebuffer(GL_FRAMEBUFFER, shadow_);
+    glViewport(0, 0, kShadowSize, kShadowSize);
+    glClear(GL_DEPTH_BUFFER_BIT);
+    glUseProgram(depth_);
+    glDisable(GL_CULL_FACE);
+    elements(depth_, shadow, shadow);
+    target_.resize(kWidth, kHeight, frame.samples);
+    target_.bind();
+    glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
+    glUseProgram(lit_);
+    glUniform3fv(glGetUniformLocation(lit_, "uSun"), 1, glm::value_ptr(frame.sun));
+    glEnable(GL_CULL_FACE);
+    constexpr double kAspect = static_cast<double>(kWidth) / kHeight;
+    elements(lit_,
+             frame.camera.projection(kAspect, scene().low, scene().high) * frame.camera.view(),
+             shadow);
+    target_.resolveInto(into);
+    glDisable(GL_CULL_FACE);
+    glDisable(GL_DEPTH_TEST);
+  }
+  size_t triangles() const { return indices_.size() / 3; }
+
+ private:
+  void elements(unsigned program, const glm::mat4& matrix, const glm::mat4& shadow) const {
+    glUniformMatrix4fv(glGetUniformLocation(program, "uMatrix"), 1, GL_FALSE,
+                       glm::value_ptr(matrix));
+    glUniformMatrix4fv(glGetUniformLocation(program, "uShadow"), 1, GL_FALSE,
+                       glm::value_ptr(shadow));
+    glDrawElements(GL_TRIANGLES, static_cast<GLsizei>(indices_.size()), GL_UNSIGNED_INT, nullptr);
+  }
+
+  std::vector<std::uint32_t> indices_;
+  unsigned lit_ = 0, depth_ = 0, array_ = 0, buffers_[2] = {0, 0}, map_ = 0, shadow_ = 0;
+  viewer::RenderTarget target_;
+};
+
+unsigned boundFramebuffer() {
+  int bound = 0;
+  glGetIntegerv(GL_DRAW_FRAMEBUFFER_BINDING, &bound);
+  return static_cast<unsigned>(bound);
+}
+
+void BM_BareDraw(benchmark::State& state) {
+  const auto offscreen = context();
+  Bare bare(busyTime());
+  viewer::Frame frame = frameAt(busyTime(), static_cast<int>(state.range(0)));
+  offscreen->begin(kWidth, kHeight, 1);
+  bare.draw(frame, boundFramebuffer());
+  glFinish();
+  for (auto _ : state) {
+    offscreen->begin(kWidth, kHeight, 1);
+    bare.draw(frame, boundFramebuffer());
+    glFinish();
+  }
+  state.counters["triangles"] = static_cast<double>(bare.triangles());
+}
+BENCHMARK(BM_BareDraw)
+    ->Arg(1)
+    ->Arg(4)
+    ->ArgName("samples")
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
+    ->UseRealTime();
+
+enum class Moves { Time, Camera };
+
+void frames(benchmark::State& state, Moves moves, bool edges) {
+  const auto offscreen = context();
+  viewer::Renderer renderer;
+  renderer.setScene(scene());
+  viewer::Frame frame = frameAt(busyTime(), static_cast<int>(state.range(0)));
+  frame.edges = edges;
+  offscreen->begin(kWidth, kHeight, 1);
+  renderer.draw(frame, kWidth, kHeight);  // drivers finish compiling with the first frame
+  glFinish();
+  for (auto _ : state) {
+    // There and back, so that every run draws the same amount.
+    const double step = state.iterations() % 2 ? 1e-4 : -1e-4;
+    if (moves == Moves::Time) frame.time += step;
+    if (moves == Moves::Camera) frame.camera.orbit(step, 0);
+    offscreen->begin(kWidth, kHeight, 1);
+    renderer.draw(frame, kWidth, kHeight);
+    glFinish();
+  }
+  state.counters["triangles"] = static_cast<double>(renderer.stats().triangles);
+  state.counters["calls"] = static_cast<double>(renderer.stats().drawCalls);
+}
+
+void BM_Frame(benchmark::State& state) { frames(state, Moves::Time, true); }
+BENCHMARK(BM_Frame)
+    ->Arg(1)
+    ->Arg(4)
+    ->ArgName("samples")
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
+    ->UseRealTime();
+
+void BM_FrameWithoutInk(benchmark::State& state) { frames(state, Moves::Time, false); }
+BENCHMARK(BM_FrameWithoutInk)
+    ->Arg(1)
+    ->Arg(4)
+    ->ArgName("samples")
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
+    ->UseRealTime();
+
+void BM_OrbitFrame(benchmark::State& state) { frames(state, Moves::Camera, true); }
+BENCHMARK(BM_OrbitFrame)
+    ->Arg(1)
+    ->Arg(4)
+    ->ArgName("samples")
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
+    ->UseRealTime();
+
+// From nothing, context and shaders included, to the first picture.
+void BM_BareFirstFrame(benchmark::State& state) {
+  for (auto _ : state) {
+    const auto offscreen = context();
+    Bare bare(busyTime());
+    offscreen->begin(kWidth, kHeight, 1);
+    bare.draw(frameAt(busyTime(), 1), boundFramebuffer());
+    glFinish();
+  }
+}
+BENCHMARK(BM_BareFirstFrame)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()->UseRealTime();
+
+void BM_FirstFrame(benchmark::State& state) {
+  for (auto _ : state) {
+    const auto offscreen = context();
+    viewer::Renderer renderer;
+    renderer.setScene(scene());
+    offscreen->begin(kWidth, kHeight, 1);
+    renderer.draw(frameAt(busyTime(), 1), kWidth, kHeight);
+    glFinish();
+  }
+}
+BENCHMARK(BM_FirstFrame)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()->UseRealTime();
+
+}  // namespace
