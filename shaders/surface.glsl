@@ -71,8 +71,8 @@ vec3 shaded(Face f) {
   colour = mix(mix(colour, vec3(grey), 0.18 * old), uPaper, 0.13 * old);
   colour = mix(colour, uAccent.rgb, f.state.w * uAccent.a);
   float sun = f.state.y > 0.5 ? 0.72 * max(dot(f.n, uSun), 0.0) + 0.25 : sunlight(f.p, f.n);
-  float sky = (0.5 + 0.09 * f.n.z) * (f.state.y > 0.5 ? 1.0 : openSky(f.p, f.n));
-  vec3 lit = colour * (vec3(0.96, 0.98, 1.06) * sky + vec3(1.05, 1.0, 0.92) * 0.62 * sun);
+  float sky = (0.54 + 0.08 * f.n.z) * (f.state.y > 0.5 ? 1.0 : openSky(f.p, f.n));
+  vec3 lit = colour * (vec3(0.96, 0.98, 1.06) * sky + vec3(1.05, 1.0, 0.92) * 0.57 * sun);
   float z = f.p.z - uLevelAt;
   float line = uLevel.w * clamp(1.6 - abs(z) / max(fwidth(f.p.z), 1e-4), 0.0, 1.0);
   return mix(lit, uLevel.rgb, line);

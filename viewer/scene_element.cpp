@@ -224,6 +224,11 @@ void ElementBuilder::addEdges() {
     const glm::dvec3& na = normals_[halfEdges_[i].triangle];
     const glm::dvec3& nb = normals_[halfEdges_[end - 1].triangle];
     const bool flat = na == glm::dvec3(0) || nb == glm::dvec3(0);
+    // Where a layer of soil runs out to nothing there is nothing to see.
+    if (range_->soil && end - i == 2 && glm::dot(na, nb) < -kCreaseCosine) {
+      i = end;
+      continue;
+    }
     // Four faces meet where two shells touch: then there is always a line to draw.
     if (!flat && (end - i != 2 || glm::dot(na, nb) < kCreaseCosine))
       emit(points_[halfEdges_[i].a], points_[halfEdges_[i].b], na, nb);
