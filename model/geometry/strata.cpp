@@ -1,6 +1,7 @@
 #include "model/geometry/strata.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "model/geometry/strata_solid.h"
 
@@ -10,9 +11,14 @@ namespace {
 constexpr double kOneLevel = 1e-4;  // metres
 }
 
-Strata::Strata(const PlanMesh& mesh) : mesh_(mesh), levels_(mesh.points.size()) {}
+Strata::Strata(const PlanMesh& mesh, std::vector<double> exact)
+    : mesh_(mesh), exact_(std::move(exact)), levels_(mesh.points.size()) {
+  std::sort(exact_.begin(), exact_.end());
+}
 
 std::uint32_t Strata::levelIndex(std::uint32_t point, double level) {
+  const auto exact = std::lower_bound(exact_.begin(), exact_.end(), level - kOneLevel);
+  if (exact != exact_.end() && *exact < level + kOneLevel) level = *exact;
   std::vector<double>& levels = levels_[point];
   for (std::uint32_t i = 0; i < levels.size(); ++i) {
     if (std::abs(levels[i] - level) < kOneLevel) return i;

@@ -33,7 +33,7 @@ class GroundBuilder {
         zones_(deriveGroundZones(job, out)),
         mesh_(cutPlan(groundCuts(job, out, zones_))),
         parts_(makeGroundParts(job, out, zones_)),
-        strata_(mesh_) {}
+        strata_(mesh_, exactLevels()) {}
 
   void build(Works& works) {
     std::vector<Place> places;
@@ -54,6 +54,21 @@ class GroundBuilder {
   }
 
  private:
+  std::vector<double> exactLevels() const {
+    const Levels& l = out_.levels;
+    std::vector<double> levels{zones_.base, l.oversite, l.slabUnderside};
+    levels.insert(levels.end(), zones_.benches.begin(), zones_.benches.end());
+    for (const FoundationRun& run : out_.foundations) {
+      levels.insert(levels.end(), {run.top, run.underside, run.formation});
+    }
+    for (const GroundObstacle& obstacle : zones_.obstacles) levels.push_back(obstacle.bottom);
+    if (job_.cellar) {
+      levels.insert(levels.end(), {l.cellarFormation, l.cellarSlabUnderside, l.cellarSlabTop,
+                                   l.cellarFinishedFloor, l.cellarWallTop});
+    }
+    return levels;
+  }
+
   static bool in(const Regions& regions, const Vec2& p) {
     return std::any_of(regions.begin(), regions.end(),
                        [&](const Region& r) { return contains(r, p); });
