@@ -3,63 +3,18 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <filesystem>
-#include <fstream>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
+#include "tests/program/program_fixture.h"
 #include "tests/support/csv_reader.h"
-#include "tests/support/demo_job.h"
-#include "tests/support/run_program.h"
 
+namespace program_test {
 namespace {
 
 namespace fs = std::filesystem;
 using test_support::demoNames;
-using test_support::ProgramRun;
-using test_support::ProgramSettings;
 
-ProgramRun stringcourse(std::vector<std::string> arguments, const ProgramSettings& settings = {}) {
-  arguments.insert(arguments.begin(), std::string(BINARY_DIR) + "/stringcourse");
-  return test_support::runProgram(arguments, settings);
-}
-
-std::string demoPath(const std::string& name) {
-  return std::string(SOURCE_DIR) + "/assets/jobs/" + name + ".toml";
-}
-
-std::string contents(const fs::path& path) {
-  std::ifstream file(path, std::ios::binary);
-  std::ostringstream text;
-  text << file.rdbuf();
-  return text.str();
-}
-
-// A folder of its own for each test, gone afterwards.
-class Commands : public testing::Test {
- protected:
-  void SetUp() override {
-    folder_ =
-        fs::temp_directory_path() / ("stringcourse-test-" + std::to_string(getpid()) + "-" +
-                                     testing::UnitTest::GetInstance()->current_test_info()->name());
-    fs::create_directories(folder_);
-  }
-  void TearDown() override { fs::remove_all(folder_); }
-  std::string inFolder(const std::string& name) const { return (folder_ / name).string(); }
-  std::string writeFile(const std::string& name, const std::string& text) const {
-    std::ofstream(inFolder(name), std::ios::binary) << text;
-    return inFolder(name);
-  }
-  std::vector<std::string> left() const {
-    std::vector<std::string> names;
-    for (const auto& entry : fs::directory_iterator(folder_)) {
-      names.push_back(entry.path().filename().string());
-    }
-    std::sort(names.begin(), names.end());
-    return names;
-  }
-  fs::path folder_;
-};
+using Commands = InFolder;
 
 TEST_F(Commands, EveryTableOfEveryDemoReadsAsCsvAndAsJsonAndTheyAgree) {
   for (const std::string& demo : demoNames()) {
@@ -262,3 +217,4 @@ TEST_F(Commands, AFolderThatIsNotThereIsAMessage) {
 }
 
 }  // namespace
+}  // namespace program_test

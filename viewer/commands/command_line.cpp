@@ -101,7 +101,8 @@ void addFiles(CLI::App& app, FileOptions& share, FileOptions& fresh, Walkthrough
   command = jobCommand(app, "walkthrough",
                        "A picture of every stage, the tables and the GLB, into a folder", walk.job);
   command->add_option("--out", walk.out, "the folder, made if need be")->capture_default_str();
-  command->add_option("--view", walk.view, "from where: " + viewNames())->capture_default_str();
+  command->add_option("--view", walk.view,
+                      "from where: " + viewNames() + "; default: the corner that sees most");
   command->add_option("--size", walk.size, "WIDTHxHEIGHT in pixels")->capture_default_str();
   command->callback([&] { action = [&walk] { return runWalkthrough(walk); }; });
   examples(command, "  stringcourse walkthrough house.toml --out house-pictures\n");

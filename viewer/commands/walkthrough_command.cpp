@@ -8,6 +8,7 @@
 
 #include "model/exchange/glb.h"
 #include "model/exchange/tables.h"
+#include "viewer/commands/clear_view.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/no_open_gl.h"
 #include "viewer/commands/output.h"
@@ -94,9 +95,12 @@ int runWalkthrough(const WalkthroughCommand& command) {
   base.overlays.captions = base.overlays.titleBlock = base.overlays.tape = true;
   base.overlays.levels = true;
   if (auto wrong = readSize(command.size, base)) return wrongUsage(*wrong);
-  if (auto wrong = readView(command.view, base)) return wrongUsage(*wrong);
+  if (!command.view.empty()) {
+    if (auto wrong = readView(command.view, base)) return wrongUsage(*wrong);
+  }
   const auto model = loadAndTell(command.job);
   if (!model) return kProblems;
+  if (command.view.empty()) base.view = clearView(*model);
   std::error_code error;
   std::filesystem::create_directories(command.out, error);
   if (error) {

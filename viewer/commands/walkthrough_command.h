@@ -9,7 +9,7 @@ struct WalkthroughCommand {
   std::string job;
   std::string out = "out";
   std::string size = "1280x720";
-  std::string view = "south-west";
+  std::string view;  // empty: the corner that sees most
 };
 
 // Ctrl-C stops it between two files: what is there then is whole.

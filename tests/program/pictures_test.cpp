@@ -1,0 +1,212 @@
+// Pictures and walkthroughs by the real program, looked at for the thing that should be on them.
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+#include <set>
+
+#include "tests/program/program_fixture.h"
+#include "tests/support/csv_reader.h"
+#include "tests/support/png_reader.h"
+
+namespace program_test {
+namespace {
+
+namespace fs = std::filesystem;
+using test_support::difference;
+using test_support::Difference;
+using test_support::Picture;
+using test_support::readPng;
+
+constexpr int kNoOpenGl = 3;
+
+class Pictures : public InFolder {
+ protected:
+  // A picture of the demo with these options added; empty, with a failure, when there is none.
+  Picture demo(const std::vector<std::string>& options) {
+    const std::string out = inFolder("picture-" + std::to_string(++made_) + ".png");
+    std::vector<std::string> call{"picture", demoPath("orchard-house"), "--out", out};
+    if (std::find(options.begin(), options.end(), "--size") == options.end()) {
+      call.insert(call.end(), {"--size", "640x360"});
+    }
+    call.insert(call.end(), options.begin(), options.end());
+    const ProgramRun run = stringcourse(call);
+    EXPECT_EQ(run.exitCode, 0) << run.err;
+    return readPng(out);
+  }
+
+ private:
+  int made_ = 0;
+};
+
+// Pixels unlike the paper in the top left corner.
+int inked(const Picture& picture) {
+  int count = 0;
+  for (int y = 0; y < picture.height; ++y) {
+    for (int x = 0; x < picture.width; ++x) count += picture.at(x, y) != picture.at(0, 0);
+  }
+  return count;
+}
+
+TEST_F(Pictures, APictureHasItsSizeAndSomethingOnIt) {
+  const Picture picture = demo({"--size", "400x300"});
+  ASSERT_EQ(picture.width, 400);
+  ASSERT_EQ(picture.height, 300);
+  EXPECT_GT(inked(picture), 400 * 300 / 10);
+}
+
+TEST_F(Pictures, TheSameCallGivesTheSamePicture) {
+  const Picture first = demo({"--stage", "run-in-ground-1"});
+  const Picture second = demo({"--stage", "run-in-ground-1"});
+  EXPECT_EQ(difference(first, second).pixels, 0);
+}
+
+TEST_F(Pictures, DiggingTheCellarChangesTheGroundInsideThePlot) {
+  const Picture before = demo({"--stage", "dig-cellar", "--at", "0", "--view", "plan"});
+  const Picture half = demo({"--stage", "dig-cellar", "--at", "0.5", "--view", "plan"});
+  const Picture after = demo({"--stage", "dig-cellar", "--at", "1", "--view", "plan"});
+  const Difference dug = difference(before, after);
+  EXPECT_GT(dug.pixels, 500);
+  EXPECT_GT(dug.left, before.width / 2 - before.width / 6) << "the cellar is under the east end";
+  EXPECT_LT(dug.right, before.width);
+  EXPECT_GT(difference(half, after).pixels, 100);
+  EXPECT_GT(difference(half, before).pixels, 100);
+}
+
+TEST_F(Pictures, WallsRiseWithinTheirStage) {
+  const Picture early = demo({"--stage", "run-in-ground-1", "--at", "0.2"});
+  const Picture late = demo({"--stage", "run-in-ground-1", "--at", "0.9"});
+  EXPECT_GT(difference(early, late).pixels, 300);
+}
+
+TEST_F(Pictures, AStageIsTheSameByIdNumberAndName) {
+  const Picture byId = demo({"--stage", "strip-topsoil"});
+  const Picture byName = demo({"--stage", "Strip the topsoil"});
+  EXPECT_EQ(difference(byId, byName).pixels, 0);
+  const auto stages =
+      nlohmann::json::parse(stringcourse({"stages", demoPath("orchard-house"), "--json"}).out);
+  for (const auto& stage : stages) {
+    if (stage["id"] != "strip-topsoil") continue;
+    const Picture byNumber = demo({"--stage", stage["number"].dump()});
+    EXPECT_EQ(difference(byId, byNumber).pixels, 0);
+  }
+}
+
+TEST_F(Pictures, EveryViewShowsTheBuildingItsOwnWay) {
+  const std::string help = stringcourse({"picture", "--help"}).out;
+  std::set<std::string> seen;
+  const std::vector<std::string> views{"plan", "north",      "south",      "east",
+                                       "west", "north-east", "south-west", "section"};
+  for (const std::string& view : views) {
+    EXPECT_NE(help.find(view), std::string::npos);
+    const Picture picture = demo({"--view", view});
+    EXPECT_GT(inked(picture), 640 * 360 / 50) << view;
+    seen.emplace(picture.rgba.begin(), picture.rgba.end());
+  }
+  EXPECT_EQ(seen.size(), views.size());
+}
+
+TEST_F(Pictures, TheTitleBlockTheTapeAndTheCaptionAreWhereTheyBelong) {
+  const Picture bare = demo({"--size", "1280x720"});
+  const Difference title = difference(bare, demo({"--size", "1280x720", "--show", "title"}));
+  EXPECT_GT(title.pixels, 2000);
+  EXPECT_GT(title.left, 640);
+  EXPECT_GT(title.top, 360);
+  const Difference tape = difference(bare, demo({"--size", "1280x720", "--show", "tape"}));
+  EXPECT_GT(tape.pixels, 5000);
+  EXPECT_GT(tape.top, 480);
+  const Difference caption = difference(bare, demo({"--size", "1280x720", "--show", "caption"}));
+  EXPECT_GT(caption.pixels, 500);
+  EXPECT_LT(caption.bottom, 360);
+}
+
+TEST_F(Pictures, LevelsLinesCornersAndDimensionsEachAddInk) {
+  const Picture bare = demo({"--stage", "set-out"});
+  for (const char* overlay : {"levels", "corners", "dimensions", "lines"}) {
+    EXPECT_GT(difference(bare, demo({"--stage", "set-out", "--show", overlay})).pixels, 50)
+        << overlay;
+  }
+}
+
+TEST_F(Pictures, ASectionTakesItsSideAway) {
+  const Picture whole = demo({"--view", "south"});
+  const Picture cut = demo({"--view", "south", "--section", "south"});
+  EXPECT_GT(difference(whole, cut).pixels, 2000);
+  const Picture at = demo({"--view", "south", "--section", "y=2"});
+  EXPECT_GT(difference(at, whole).pixels, 2000);
+  EXPECT_GT(difference(at, cut).pixels, 200) << "another place to cut";
+}
+
+TEST_F(Pictures, SeeingThroughTheGroundShowsWhatIsUnderIt) {
+  EXPECT_GT(
+      difference(demo({"--view", "south"}), demo({"--view", "south", "--see-through"})).pixels,
+      2000);
+}
+
+TEST_F(Pictures, WithoutOpenGlThereIsAReasonAndNoFile) {
+  ProgramSettings none;  // no vendor of OpenGL is to be found
+  none.environment = {{"__EGL_VENDOR_LIBRARY_FILENAMES", "/nonexistent.json"}};
+  const ProgramRun run =
+      stringcourse({"picture", demoPath("smallest"), "--out", inFolder("a.png")}, none);
+  EXPECT_EQ(run.exitCode, kNoOpenGl);
+  EXPECT_NE(run.err.find("OpenGL"), std::string::npos);
+  EXPECT_TRUE(left().empty());
+  const ProgramRun walk =
+      stringcourse({"walkthrough", demoPath("smallest"), "--out", inFolder("w")}, none);
+  EXPECT_EQ(walk.exitCode, kNoOpenGl);
+  EXPECT_TRUE(fs::exists(inFolder("w/levels.csv"))) << "the tables need no OpenGL";
+}
+
+TEST_F(Pictures, AWalkthroughWritesWhatItSaysAndSaysWhatItWrites) {
+  const ProgramRun run = stringcourse(
+      {"walkthrough", demoPath("smallest"), "--out", inFolder("w/deeper"), "--size", "320x200"});
+  ASSERT_EQ(run.exitCode, 0) << run.err;
+  std::set<std::string> said;
+  std::istringstream lines(run.out);
+  for (std::string line; std::getline(lines, line);) {
+    const std::string path = line.substr(0, line.find("  "));
+    EXPECT_TRUE(fs::exists(path)) << line;
+    said.insert(fs::path(path).filename().string());
+  }
+  const auto names = namesIn(inFolder("w/deeper"));
+  EXPECT_EQ(said, std::set<std::string>(names.begin(), names.end()));
+  const auto stages =
+      nlohmann::json::parse(stringcourse({"stages", demoPath("smallest"), "--json"}).out);
+  size_t pictures = 0;
+  for (const std::string& name : names) {
+    if (!name.ends_with(".png")) continue;
+    ++pictures;
+    EXPECT_EQ(readPng(inFolder("w/deeper/" + name)).width, 320) << name;
+  }
+  EXPECT_EQ(pictures, stages.size());
+  EXPECT_EQ(said.count("smallest.glb"), 1u);
+  const auto levels = test_support::readCsv(contents(inFolder("w/deeper/levels.csv")));
+  EXPECT_EQ(contents(inFolder("w/deeper/levels.csv")),
+            stringcourse({"levels", demoPath("smallest"), "--csv"}).out);
+  EXPECT_GT(levels.size(), 5u);
+  EXPECT_NE(run.err.find("/" + std::to_string(said.size()) + "]"), std::string::npos)
+      << "a line tells how far it has come";
+}
+
+TEST_F(Pictures, StoppingAWalkthroughLeavesWholeFilesOnly) {
+  ProgramSettings settings;
+  settings.interruptWhen = [&] { return namesIn(inFolder("w")).size() >= 8; };
+  const ProgramRun run = stringcourse(
+      {"walkthrough", demoPath("orchard-house"), "--out", inFolder("w"), "--size", "320x200"},
+      settings);
+  EXPECT_EQ(run.exitCode, 130);
+  EXPECT_NE(run.err.find("Stopped"), std::string::npos);
+  const auto names = namesIn(inFolder("w"));
+  EXPECT_GE(names.size(), 8u);
+  EXPECT_LT(names.size(), 30u) << "it stopped";
+  for (const std::string& name : names) {
+    if (name.ends_with(".png")) {
+      EXPECT_EQ(readPng(inFolder("w/" + name)).width, 320) << name;
+    } else {
+      EXPECT_TRUE(name.ends_with(".csv") || name.ends_with(".glb")) << name;
+    }
+    EXPECT_NE(run.out.find(name), std::string::npos) << name << " is told of";
+  }
+}
+
+}  // namespace
+}  // namespace program_test
