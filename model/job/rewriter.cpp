@@ -176,42 +176,56 @@ void Rewriter::rewriteOptional(const TableSpec& spec) {
 void Rewriter::rewriteMany(const TableSpec& spec) {
   const toml::node* node = find(spec.path);
   const toml::array* list = node ? node->as_array() : nullptr;
-  const size_t inFile = list ? list->size() : 0;
-  const size_t count = spec.count(now_);
-  if (inFile == 0) {
-    // What holds without the section (the default storey) need not be written.
-    bool same = count == spec.count(before_);
-    for (size_t i = 0; same && i < count; ++i) same = spec.equal(before_, i, now_, i);
-    for (size_t i = 0; !same && i < count; ++i) addSection(sectionText(spec, now_, i, newLine_));
-    if (!same && node) edits_.remove(lineStart(beginOf(*node)), afterLine(endOf(*node)));
+  if (!list || list->empty()) {
+    rewriteAbsent(spec, node);
     return;
   }
-  const KeySpec* label = spec.labelKey ? findKey(spec.path, spec.labelKey) : nullptr;
-  const auto labelOf = [&](Job& job, size_t i) {
-    return label ? valueText(*label, label->slot(job, i), job) : std::string{};
-  };
-  const auto rows = align(inFile, count, [&](size_t i, size_t j) {
-    const std::string name = labelOf(before_, i);
-    if (name.size() > 2 && name == labelOf(now_, j)) return true;
-    return spec.equal(before_, i, now_, j);
-  });
+  const std::vector<AlignedPair> rows = alignedRows(spec, list->size());
   for (const AlignedPair& row : rows) {
     if (!row.before || !row.now) continue;
     rewriteTable(spec, list->get(*row.before)->as_table(), *row.before, *row.now);
   }
-  if (isValue(*list)) {
-    ListChange change{rows, {}};
-    for (size_t j = 0; j < count; ++j) {
-      change.newItems.push_back("{ " + keysText(spec, now_, j, ", ") + " }");
-    }
-    changeList(*list, change);
+  if (!isValue(*list)) {
+    rewriteSections(spec, *list, rows);
     return;
   }
-  // Sections: new ones go behind the one before them, or before the first.
+  ListChange change{rows, {}};
+  for (size_t j = 0; j < spec.count(now_); ++j) {
+    change.newItems.push_back("{ " + keysText(spec, now_, j, ", ") + " }");
+  }
+  changeList(*list, change);
+}
+
+// The file has none of them. What holds then (the default storey) need not be written.
+void Rewriter::rewriteAbsent(const TableSpec& spec, const toml::node* node) {
+  const size_t count = spec.count(now_);
+  bool same = count == spec.count(before_);
+  for (size_t i = 0; same && i < count; ++i) same = spec.equal(before_, i, now_, i);
+  if (same) return;
+  for (size_t i = 0; i < count; ++i) addSection(sectionText(spec, now_, i, newLine_));
+  if (node) edits_.remove(lineStart(beginOf(*node)), afterLine(endOf(*node)));
+}
+
+// A row stays itself when it has the same name, or is the same in everything.
+std::vector<AlignedPair> Rewriter::alignedRows(const TableSpec& spec, size_t inFile) {
+  const KeySpec* label = spec.labelKey ? findKey(spec.path, spec.labelKey) : nullptr;
+  const auto labelOf = [&](Job& job, size_t i) {
+    return label ? valueText(*label, label->slot(job, i), job) : std::string{};
+  };
+  return align(inFile, spec.count(now_), [&](size_t i, size_t j) {
+    const std::string name = labelOf(before_, i);
+    if (name.size() > 2 && name == labelOf(now_, j)) return true;
+    return spec.equal(before_, i, now_, j);
+  });
+}
+
+// New sections go behind the one before them, or before the first.
+void Rewriter::rewriteSections(const TableSpec& spec, const toml::array& list,
+                               const std::vector<AlignedPair>& rows) {
   std::optional<size_t> behind;
   for (const AlignedPair& row : rows) {
     if (row.before) {
-      const size_t begin = beginOf(*list->get(*row.before));
+      const size_t begin = beginOf(*list.get(*row.before));
       behind = endOfSection(begin);
       if (!row.now) removeSection(begin);
       continue;
@@ -220,7 +234,7 @@ void Rewriter::rewriteMany(const TableSpec& spec) {
     if (behind) {
       insertLinesBehind(*behind, newLine_ + section);
     } else {
-      edits_.insert(lineStart(beginOf(*list->get(0))), section + newLine_);
+      edits_.insert(lineStart(beginOf(*list.get(0))), section + newLine_);
     }
   }
 }

@@ -28,6 +28,10 @@ class Rewriter {
   void rewriteTable(const TableSpec& spec, const toml::table* table, size_t before, size_t now);
   void rewriteOptional(const TableSpec& spec);
   void rewriteMany(const TableSpec& spec);
+  std::vector<AlignedPair> alignedRows(const TableSpec& spec, size_t inFile);
+  void rewriteAbsent(const TableSpec& spec, const toml::node* node);
+  void rewriteSections(const TableSpec& spec, const toml::array& list,
+                       const std::vector<AlignedPair>& rows);
   void addKeys(const TableSpec& spec, const toml::table* table, const std::string& lines);
   void addSection(const std::string& text) { appended_ += newLine_ + text; }
   void removeSection(size_t begin);
@@ -43,6 +47,7 @@ class Rewriter {
     std::vector<std::string> newItems;  // by index of the new list
   };
   void changeList(const toml::array& list, const ListChange& change);
+  void removeItem(const toml::array& list, size_t index);
   void appendToList(const toml::array& list, const std::string& items);
   // --- places
   size_t beginOf(const toml::node& node) const;

@@ -4,49 +4,38 @@
 
 namespace model {
 
+// align() pairs what came with what went between two items that stayed, so that new items only
+// stand before one that stays, or at the end.
 void Rewriter::changeList(const toml::array& list, const ListChange& change) {
-  std::string pending;  // new items waiting for the old one that they stand before
-  const auto addPending = [&](const std::string& item) {
-    pending += (pending.empty() ? "" : ", ") + item;
-  };
+  std::string pending;
   for (const AlignedPair& row : change.rows) {
     if (!row.before) {
-      addPending(change.newItems[*row.now]);
-      continue;
-    }
-    const toml::node& item = *list.get(*row.before);
-    const size_t begin = beginOf(item);
-    const bool last = *row.before + 1 == list.size();
-    if (!pending.empty() && (row.now || !last)) {
+      pending += (pending.empty() ? "" : ", ") + change.newItems[*row.now];
+    } else if (!row.now) {
+      removeItem(list, *row.before);
+    } else if (!pending.empty()) {
+      const size_t begin = beginOf(*list.get(*row.before));
       const size_t start = lineStart(begin);
       const bool ownLine = firstOnLine(begin);
       const std::string gap = ownLine ? newLine_ + text_.substr(start, begin - start) : " ";
       edits_.insert(begin, pending + "," + gap);
       pending.clear();
     }
-    if (row.now) continue;
-    if (!last) {
-      edits_.remove(begin, beginOf(*list.get(*row.before + 1)));
-    } else {
-      // What is still to come takes the last one's place; a comma behind it may stay.
-      if (!pending.empty()) {
-        edits_.replace(begin, endOf(item), pending);
-        pending.clear();
-        // Items that come after it can only be new ones.
-        for (const AlignedPair& rest : change.rows) {
-          if (!rest.before && *rest.now > 0 && &rest > &row) {
-            edits_.insert(endOf(item), ", " + change.newItems[*rest.now]);
-          }
-        }
-        return;
-      }
-      size_t end = endOf(item);
-      const size_t comma = text_.find_first_not_of(" \t\r\n", end);
-      if (comma != std::string::npos && text_[comma] == ',') end = comma + 1;
-      edits_.remove(begin, end);
-    }
   }
   if (!pending.empty()) appendToList(list, pending);
+}
+
+// An item goes with all that stands before the next one: its comma and its comment.
+void Rewriter::removeItem(const toml::array& list, size_t index) {
+  const toml::node& item = *list.get(index);
+  if (index + 1 < list.size()) {
+    edits_.remove(beginOf(item), beginOf(*list.get(index + 1)));
+    return;
+  }
+  size_t end = endOf(item);
+  const size_t comma = text_.find_first_not_of(" \t\r\n", end);
+  if (comma != std::string::npos && text_[comma] == ',') end = comma + 1;
+  edits_.remove(beginOf(item), end);
 }
 
 // Behind the last item, on a line of its own when the last one has one; a comment behind the last
