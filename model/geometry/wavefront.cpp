@@ -54,7 +54,7 @@ class Wavefront {
     made.since = result_.nodes[birth].run;
     const double turn = cross(a.direction, b.direction);
     made.reflex = turn < -kParallel;
-    if (a.speed != b.speed && turn < kParallel) refuseStep(left, right, made.reflex);
+    if (a.speed != b.speed && turn < kParallel) refuseStep(left, right, made);
     if (std::abs(turn) < kParallel) {
       made.velocity = b.inward * b.speed;
       return made;
@@ -77,10 +77,10 @@ class Wavefront {
     if (length(shift) < kMet) made.base -= shift;
   }
 
-  void refuseStep(size_t left, size_t right, bool reflex) {
+  void refuseStep(size_t left, size_t right, const WaveCorner& made) {
     const bool gableFirst = lines_[left].speed == 0;
     const std::vector<size_t> edges{gableFirst ? left : right, gableFirst ? right : left};
-    if (reflex)
+    if (made.reflex || made.since > 0)
       refuse(
           "the gable on {0} would need a wall inside the plan, because the slope from {1} goes "
           "on past its end",

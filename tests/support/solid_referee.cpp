@@ -118,14 +118,54 @@ double commonArea(const Solid& a, const Solid& b, double z) {
   return std::max(0.0, sum) / (kGrid * kGrid);
 }
 
+struct Side {
+  Vec3 outward;
+  double reach;  // of the solid along it
+};
+
+double along(const Vec3& n, const Vec3& p) { return n.x * p.x + n.y * p.y + n.z * p.z; }
+
+// The planes of a solid's triangles that have the whole solid behind them, at most a few.
+std::vector<Side> outerSides(const Solid& solid) {
+  constexpr size_t kMostSides = 32;
+  std::vector<Side> sides;
+  for (const auto& t : solid.triangles) {
+    const Vec3 &a = solid.points[t[0]], u = solid.points[t[1]] - a, v = solid.points[t[2]] - a;
+    Vec3 n{u.y * v.z - u.z * v.y, u.z * v.x - u.x * v.z, u.x * v.y - u.y * v.x};
+    const double size = std::sqrt(along(n, n));
+    if (size < 1e-12) continue;
+    n /= size;
+    const double reach = along(n, a);
+    const bool known = std::any_of(sides.begin(), sides.end(), [&](const Side& side) {
+      return along(side.outward, n) > 1 - 1e-12;
+    });
+    if (known || sides.size() == kMostSides) continue;
+    if (std::all_of(solid.points.begin(), solid.points.end(),
+                    [&](const Vec3& p) { return along(n, p) < reach + 1e-6; }))
+      sides.push_back({n, reach});
+  }
+  return sides;
+}
+
 // What is asked of a solid again and again.
 struct Known {
   const Solid* solid;
   Bounds bounds;
   std::vector<double> heights;
+  std::vector<Side> sides;
 };
 
-Known know(const Solid& solid) { return {&solid, bounds(solid), heightsOf(solid)}; }
+Known know(const Solid& solid) {
+  return {&solid, bounds(solid), heightsOf(solid), outerSides(solid)};
+}
+
+// Is all of `b` in front of a plane that all of `a` lies behind? Then they cannot overlap.
+bool inFrontOf(const Known& a, const Known& b) {
+  return std::any_of(a.sides.begin(), a.sides.end(), [&](const Side& side) {
+    return std::all_of(b.solid->points.begin(), b.solid->points.end(),
+                       [&](const Vec3& p) { return along(side.outward, p) > side.reach - kTouch; });
+  });
+}
 
 bool boundsOverlap(const Bounds& a, const Bounds& b) {
   for (int k = 0; k < 3; ++k)
@@ -150,7 +190,7 @@ std::vector<double> commonHeights(const Known& a, const Known& b) {
 }
 
 double overlapOf(const Known& a, const Known& b) {
-  if (!boundsOverlap(a.bounds, b.bounds)) return 0;
+  if (!boundsOverlap(a.bounds, b.bounds) || inFrontOf(a, b) || inFrontOf(b, a)) return 0;
   const std::vector<double> heights = commonHeights(a, b);
   double sum = 0;
   for (size_t k = 0; k + 1 < heights.size(); ++k) {
@@ -192,7 +232,7 @@ std::vector<Overlap> overlaps(const std::vector<const Solid*>& solids) {
   std::vector<Known> known;
   std::vector<size_t> order;
   for (size_t i = 0; i < solids.size(); ++i) {
-    known.push_back(solids[i] ? know(*solids[i]) : Known{nullptr, {}, {}});
+    known.push_back(solids[i] ? know(*solids[i]) : Known{nullptr, {}, {}, {}});
     if (solids[i] && !solids[i]->empty()) order.push_back(i);
   }
   std::sort(order.begin(), order.end(),
