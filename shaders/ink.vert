@@ -1,44 +1,34 @@
-// Edges as ink lines of a steady width. One instance an edge.
-layout(location = 0) in vec3 aFrom;
-layout(location = 1) in vec2 aFromTimes;
+// The ends of an edge; ink.geom draws the line between them.
+layout(location = 0) in vec3 aPosition;
+layout(location = 1) in vec2 aTimes;
 layout(location = 2) in uint aElement;
 layout(location = 3) in vec4 aNormalA;
 layout(location = 4) in vec4 aNormalB;
-layout(location = 5) in vec3 aTo;
-layout(location = 6) in vec2 aToTimes;
 
 uniform samplerBuffer uElements;  // as in surface.vert
-uniform float uWidth;             // pixels
 uniform int uSelected;
 uniform float uStage;
 uniform float uFaint;  // 1: what is coming, whatever the clock says
 
-out vec3 vPosition;
-out vec2 vTimes;
-out float vAcross;
-flat out vec3 vLine;  // half width in pixels, strength, selected
+out vec4 vClip;  // lifted a little off the faces that meet here
+out vec3 vAt;
+out vec2 vMoments;
+out vec4 vPen;  // width in parts of the usual, strength, selected, 1 when it can be seen
 
 void main() {
-  bool a = dot(aNormalA.xyz, towardsEye(aFrom)) > 0.0;
-  bool b = dot(aNormalB.xyz, towardsEye(aFrom)) > 0.0;
+  vec3 eye = towardsEye(aPosition);
+  bool a = dot(aNormalA.xyz, eye) > 0.0;
+  bool b = dot(aNormalB.xyz, eye) > 0.0;
+  float pixel = pixelAt(aPosition);
   bool selected = int(aElement) == uSelected;
+  // Silhouettes are heavier. Poles and battens that are few pixels thick would be all ink: their
+  // lines get finer.
+  float thick = texelFetch(uElements, int(aElement) * 2 + 1).w / pixel;
+  float width = (selected ? 1.7 : a != b ? 1.15 : 0.7) * clamp(thick * 0.12, 0.45, 1.0);
   // The far side's lines are hidden by the thing itself.
-  bool hidden = !a && !b && uFaint < 0.5;
-  float width = uWidth * (selected ? 1.7 : a != b ? 1.15 : 0.7);
-  // Poles and battens that are few pixels thick would be all ink: their lines get finer.
-  float thick = texelFetch(uElements, int(aElement) * 2 + 1).w / pixelAt(aFrom);
-  width *= clamp(thick * 0.12, 0.45, 1.0);
-  float halfWidth = width * 0.5 + 0.5;  // and a feather
-  vec2 corner = vec2(float(gl_VertexID >> 1), float(gl_VertexID & 1) * 2.0 - 1.0);
-  float lift = pixelAt((aFrom + aTo) * 0.5) * 1.1;
-  vec3 from = aFrom + towardsEye(aFrom) * lift;
-  vec3 to = aTo + towardsEye(aTo) * lift;
-  gl_Position = thickLine(uViewProjection * vec4(from, 1.0), uViewProjection * vec4(to, 1.0),
-                          corner, halfWidth);
-  if (hidden) gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
-  vPosition = mix(aFrom, aTo, corner.x);
-  vTimes = mix(aFromTimes, aToTimes, corner.x);
-  vAcross = corner.y * halfWidth * gl_Position.w;
-  bool now = aFromTimes.x >= uStage;
-  vLine = vec3(width * 0.5, now ? 1.0 : 0.72, selected ? 1.0 : 0.0);
+  bool seen = a || b || uFaint > 0.5;
+  vPen = vec4(width, aTimes.x >= uStage ? 1.0 : 0.72, selected ? 1.0 : 0.0, seen ? 1.0 : 0.0);
+  vClip = uViewProjection * vec4(aPosition + eye * (pixel * 1.1), 1.0);
+  vAt = aPosition;
+  vMoments = aTimes;
 }

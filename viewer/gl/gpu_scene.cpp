@@ -21,21 +21,14 @@ void describeFaces() {
   glVertexAttribIPointer(3, 2, GL_UNSIGNED_INT, kStride, at(offsetof(Vertex, element)));
 }
 
-// Both ends of a line are attributes of one instance.
-void describeEdges(size_t firstVertex) {
-  constexpr size_t kOne = sizeof(EdgeVertex);
-  constexpr int kStride = 2 * sizeof(EdgeVertex);
-  const size_t base = firstVertex * kOne;
-  const auto place = [base](size_t offset) { return at(base + offset); };
-  glVertexAttribPointer(0, 3, GL_FLOAT, GL_FALSE, kStride, place(offsetof(EdgeVertex, position)));
-  glVertexAttribPointer(1, 2, GL_FLOAT, GL_FALSE, kStride, place(offsetof(EdgeVertex, appears)));
-  glVertexAttribIPointer(2, 1, GL_UNSIGNED_INT, kStride, place(offsetof(EdgeVertex, element)));
-  glVertexAttribPointer(3, 4, GL_BYTE, GL_TRUE, kStride, place(offsetof(EdgeVertex, normalA)));
-  glVertexAttribPointer(4, 4, GL_BYTE, GL_TRUE, kStride, place(offsetof(EdgeVertex, normalB)));
-  glVertexAttribPointer(5, 3, GL_FLOAT, GL_FALSE, kStride,
-                        place(kOne + offsetof(EdgeVertex, position)));
-  glVertexAttribPointer(6, 2, GL_FLOAT, GL_FALSE, kStride,
-                        place(kOne + offsetof(EdgeVertex, appears)));
+void describeEdges() {
+  constexpr int kStride = sizeof(EdgeVertex);
+  for (unsigned i = 0; i < 5; ++i) glEnableVertexAttribArray(i);
+  glVertexAttribPointer(0, 3, GL_FLOAT, GL_FALSE, kStride, at(offsetof(EdgeVertex, position)));
+  glVertexAttribPointer(1, 2, GL_FLOAT, GL_FALSE, kStride, at(offsetof(EdgeVertex, appears)));
+  glVertexAttribIPointer(2, 1, GL_UNSIGNED_INT, kStride, at(offsetof(EdgeVertex, element)));
+  glVertexAttribPointer(3, 4, GL_BYTE, GL_TRUE, kStride, at(offsetof(EdgeVertex, normalA)));
+  glVertexAttribPointer(4, 4, GL_BYTE, GL_TRUE, kStride, at(offsetof(EdgeVertex, normalB)));
 }
 
 template <typename T>
@@ -59,10 +52,8 @@ GpuScene::GpuScene() {
   glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, indexBuffer_);
   describeFaces();
   glBindVertexArray(edges_);
-  for (unsigned i = 0; i < 7; ++i) {
-    glEnableVertexAttribArray(i);
-    glVertexAttribDivisor(i, 1);
-  }
+  glBindBuffer(GL_ARRAY_BUFFER, edgeBuffer_);
+  describeEdges();
   glBindVertexArray(0);
 }
 
@@ -118,13 +109,12 @@ unsigned GpuScene::drawFaces(std::uint32_t first, std::uint32_t count) const {
 }
 
 unsigned GpuScene::drawEdges(const Pieces& pieces) const {
+  if (pieces.empty()) return 0;
+  const std::vector<GLint> firsts(pieces.first.begin(), pieces.first.end());
+  const std::vector<GLsizei> counts(pieces.count.begin(), pieces.count.end());
   glBindVertexArray(edges_);
-  glBindBuffer(GL_ARRAY_BUFFER, edgeBuffer_);
-  for (size_t i = 0; i < pieces.first.size(); ++i) {
-    describeEdges(pieces.first[i]);
-    glDrawArraysInstanced(GL_TRIANGLE_STRIP, 0, 4, static_cast<GLsizei>(pieces.count[i] / 2));
-  }
-  return static_cast<unsigned>(pieces.first.size());
+  glMultiDrawArrays(GL_LINES, firsts.data(), counts.data(), static_cast<GLsizei>(firsts.size()));
+  return 1;
 }
 
 }  // namespace viewer

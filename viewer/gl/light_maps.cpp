@@ -15,10 +15,11 @@ namespace viewer {
 namespace {
 
 constexpr int kSunSize = 2048;
+constexpr int kSmallSunSize = 1024;  // drawn into a corner of the same map, for slow machines
 constexpr int kSkySize = 384;
 
 // The box as the sun sees it, in a square; and how large a texel is.
-glm::mat4 sunMatrix(const glm::vec3& sun, const glm::vec3& low, const glm::vec3& high,
+glm::mat4 sunMatrix(const glm::vec3& sun, const glm::vec3& low, const glm::vec3& high, int size,
                     float& texel) {
   const glm::vec3 middle = (low + high) * 0.5f;
   const float radius = glm::length(high - low) * 0.5f + 0.5f;
@@ -31,7 +32,7 @@ glm::mat4 sunMatrix(const glm::vec3& sun, const glm::vec3& low, const glm::vec3&
     least = glm::min(least, seen);
     most = glm::max(most, seen);
   }
-  texel = std::max(most.x - least.x, most.y - least.y) / kSunSize;
+  texel = std::max(most.x - least.x, most.y - least.y) / static_cast<float>(size);
   return glm::ortho(least.x, most.x, least.y, most.y, -most.z - 0.5f, -least.z + 0.5f) * view;
 }
 
@@ -49,14 +50,14 @@ glm::mat4 skyMatrix(const glm::vec3& low, const glm::vec3& high) {
 bool sameLight(const Frame& a, const Frame& b) {
   return a.time == b.time && a.sun == b.sun && a.section.on == b.section.on &&
          (!a.section.on || a.section.plane == b.section.plane) &&
-         a.seeThroughGround == b.seeThroughGround;
+         a.seeThroughGround == b.seeThroughGround && (a.samples > 1) == (b.samples > 1);
 }
 
 }  // namespace
 
 LightMaps::Map LightMaps::make(int size, bool compared) {
   Map map;
-  map.size = size;
+  map.size = map.used = size;
   glGenTextures(1, &map.texture);
   glBindTexture(GL_TEXTURE_2D, map.texture);
   glTexImage2D(GL_TEXTURE_2D, 0, GL_DEPTH_COMPONENT24, size, size, 0, GL_DEPTH_COMPONENT,
@@ -96,8 +97,11 @@ LightMaps::~LightMaps() {
 unsigned LightMaps::draw(const Map& map, const Frame& frame, const Pieces& still,
                          const Pieces& moving, const GpuScene& scene) {
   glBindFramebuffer(GL_FRAMEBUFFER, map.framebuffer);
-  glViewport(0, 0, map.size, map.size);
+  glViewport(0, 0, map.used, map.used);
+  glEnable(GL_SCISSOR_TEST);
+  glScissor(0, 0, map.used, map.used);
   glClear(GL_DEPTH_BUFFER_BIT);
+  glDisable(GL_SCISSOR_TEST);
   still_.use();
   still_.set("uViewProjection", map.matrix);
   const unsigned calls = scene.drawFaces(still);
@@ -112,7 +116,8 @@ unsigned LightMaps::update(const Frame& frame, const glm::vec3& low, const glm::
   if (!frame.shadows || (fresh_ && sameLight(frame, drawn_))) return 0;
   low_ = low - 0.5f;
   high_ = high + 0.5f;
-  sun_.matrix = sunMatrix(frame.sun, low_, high_, texel_);
+  sun_.used = frame.samples > 1 ? kSunSize : kSmallSunSize;
+  sun_.matrix = sunMatrix(frame.sun, low_, high_, sun_.used, texel_);
   sky_.matrix = skyMatrix(low_, high_);
   glEnable(GL_DEPTH_TEST);
   glDepthFunc(GL_LEQUAL);
@@ -139,7 +144,9 @@ void LightMaps::give(Program& program, const Frame& frame, int firstUnit) const 
   program.set("uSkyMap", firstUnit + 1);
   const glm::mat4 toTexture =
       glm::scale(glm::translate(glm::mat4(1), glm::vec3(0.5f)), glm::vec3(0.5f));
-  program.set("uShadowMatrix", toTexture * sun_.matrix);
+  const float used = static_cast<float>(sun_.used) / static_cast<float>(sun_.size);
+  program.set("uShadowMatrix",
+              glm::scale(glm::mat4(1), glm::vec3(used, used, 1)) * toTexture * sun_.matrix);
   program.set("uShadowTexel", frame.shadows ? texel_ : 0.0f);
   program.set("uSun", frame.sun);
   program.set("uSkyBox", glm::vec4(low_.x, low_.y, 1 / std::max(1e-3f, high_.x - low_.x),

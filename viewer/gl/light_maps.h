@@ -33,7 +33,7 @@ class LightMaps {
  private:
   struct Map {
     unsigned texture = 0, framebuffer = 0;
-    int size = 0;
+    int size = 0, used = 0;  // texels a side; of which are drawn
     glm::mat4 matrix{1};
   };
   static Map make(int size, bool compared);

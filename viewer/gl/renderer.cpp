@@ -33,7 +33,9 @@ struct Renderer::Impl {
                 {"still.glsl", "clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
   Program moving{{"view.glsl", "surface.vert"},
                  {"clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
-  Program ink{{"view.glsl", "thick_line.glsl", "ink.vert"}, {"clock.glsl", "ink.frag"}};
+  Program ink{{"view.glsl", "ink.vert"},
+              {"view.glsl", "thick_line.glsl", "ink.geom"},
+              {"clock.glsl", "ink.frag"}};
   Program sheet{{"view.glsl", "plane.vert"}, {"plane.frag"}};
   GpuScene gpu;
   LightMaps light;
