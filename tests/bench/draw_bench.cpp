@@ -17,7 +17,9 @@
 
 namespace {
 
-constexpr int kWidth = 1280, kHeight = 720, kShadowSize = 2048;
+constexpr int kWidth = 1280, kHeight = 720;
+// As the renderer's: a slow machine's frame of one sample has a smaller map.
+constexpr int kShadowSize = 2048, kSmallShadowSize = 1024;
 
 const model::Model& demo() {
   static const model::Model kModel = [] {
@@ -66,10 +68,12 @@ in vec4 vShadow;
 in vec3 vNormal;
 uniform vec3 uSun;
 uniform sampler2DShadow uMap;
+uniform float uUsed;  // of the map's side
 out vec4 oColour;
 void main() {
   vec2 texel = 0.9 / vec2(2048.0);
   vec3 at = vShadow.xyz * 0.5 + 0.5;
+  at.xy *= uUsed;
   float lit = texture(uMap, vec3(at.xy + texel * vec2(-0.4, -1.0), at.z)) +
               texture(uMap, vec3(at.xy + texel * vec2(1.0, -0.4), at.z)) +
               texture(uMap, vec3(at.xy + texel * vec2(0.4, 1.0), at.z)) +
@@ -151,7 +155,8 @@ class Bare {
     glBindVertexArray(array_);
     glEnable(GL_DEPTH_TEST);
     glBindFramebuffer(GL_FRAMEBUFFER, shadow_);
-    glViewport(0, 0, kShadowSize, kShadowSize);
+    const int size = frame.samples > 1 ? kShadowSize : kSmallShadowSize;
+    glViewport(0, 0, size, size);
     glClear(GL_DEPTH_BUFFER_BIT);
     glUseProgram(depth_);
     glDisable(GL_CULL_FACE);
@@ -161,6 +166,8 @@ class Bare {
     glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
     glUseProgram(lit_);
     glUniform3fv(glGetUniformLocation(lit_, "uSun"), 1, glm::value_ptr(frame.sun));
+    glUniform1f(glGetUniformLocation(lit_, "uUsed"),
+                static_cast<float>(size) / static_cast<float>(kShadowSize));
     glEnable(GL_CULL_FACE);
     constexpr double kAspect = static_cast<double>(kWidth) / kHeight;
     elements(lit_,
