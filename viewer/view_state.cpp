@@ -112,7 +112,8 @@ void ViewState::toggleSection(const Scene& scene) {
     return;
   }
   // Towards the eye lies what is cut away.
-  const double quarter = std::round(camera.azimuth / 1.5707963267948966) * 1.5707963267948966;
+  const double azimuth = easing_ ? to_.azimuth : camera.azimuth;
+  const double quarter = std::round(azimuth / 1.5707963267948966) * 1.5707963267948966;
   const glm::vec3 normal{-float(std::sin(quarter)), -float(std::cos(quarter)), 0};
   const glm::vec3 middle =
       scene.buildingLow + (scene.buildingHigh - scene.buildingLow) * glm::vec3(0.46f);

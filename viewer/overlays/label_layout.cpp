@@ -63,12 +63,11 @@ glm::vec2 turned(const glm::vec2& side, int turn) {
   return {side.x * c - side.y * s, side.x * s + side.y * c};
 }
 
-// The box that stands `away` from the anchor on a side, touching it with its own near edge.
+// The box that stands beside the anchor, no further from it than `away`.
 Box boxBeside(const LabelRequest& request, const glm::vec2& side, float away) {
   const glm::vec2 half = request.size * 0.5f;
-  const float push = std::abs(side.x) * half.x + std::abs(side.y) * half.y + away;
-  const glm::vec2 centre = request.anchor + side * push;
-  return Box::at(centre - half, request.size);
+  const glm::vec2 square = side / std::max(std::abs(side.x), std::abs(side.y));
+  return Box::at(request.anchor + side * away + square * half - half, request.size);
 }
 
 bool tryPlace(const LabelRequest& request, const LabelRules& rules, const TakenBoxes& taken,

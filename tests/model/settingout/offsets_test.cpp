@@ -1,0 +1,71 @@
+#include "model/settingout/offsets.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <glm/geometric.hpp>
+
+namespace model {
+namespace {
+
+const Polygon kSquare{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
+
+TEST(ShortestBetween, IsSquareToAFacingEdge) {
+  const SiteOffset offset = shortestBetween(kSquare, {{13, 2}, {20, 2}, {20, 30}, {13, 30}});
+  EXPECT_NEAR(offset.distance, 3, 1e-12);
+  EXPECT_NEAR(offset.from.x, 10, 1e-12);
+  EXPECT_NEAR(offset.at.x, 13, 1e-12);
+}
+
+TEST(ShortestBetween, GoesFromCornerToCornerWhereNeitherFaces) {
+  EXPECT_NEAR(shortestBetween(kSquare, {{13, 14}, {20, 14}, {20, 20}}).distance, 5, 1e-12);
+}
+
+TEST(ShortestBetween, IsNothingWhereTheyCross) {
+  EXPECT_EQ(shortestBetween(kSquare, {{5, -5}, {6, -5}, {5.5, 20}}).distance, 0);
+}
+
+RC_GTEST_PROP(ShortestBetween, noPointOfOneOutlineIsNearerToTheOther, ()) {
+  const auto number = [] { return *rc::gen::inRange(-3000, 3000) / 100.0; };
+  Polygon other;
+  for (int i = 0; i < 3; ++i) other.push_back({number(), number()});
+  const SiteOffset offset = shortestBetween(kSquare, other);
+  RC_ASSERT(std::abs(glm::distance(offset.from, offset.at) - offset.distance) < 1e-9);
+  for (size_t i = 0; i < other.size(); ++i) {
+    const Vec2 a = other[i], b = other[(i + 1) % other.size()];
+    for (int k = 0; k <= 20; ++k) {
+      const Vec2 p = a + (b - a) * (k / 20.0);
+      RC_ASSERT(distanceToOutline(kSquare, p) >= offset.distance - 1e-9);
+    }
+  }
+}
+
+TEST(DeriveOffsets, GoToEverySideAndToBuildingsThatStay) {
+  Job job;
+  job.site.boundary = {{-2, -3}, {14, -3}, {14, 20}, {-2, 20}};
+  job.site.buildings.resize(2);
+  job.site.buildings[0].name = "Wash house";
+  job.site.buildings[0].outline = {{11, 0}, {13, 0}, {13, 2}, {11, 2}};
+  job.site.buildings[1].name = "Shed";
+  job.site.buildings[1].kind = BuildingKind::Demolish;
+  job.site.buildings[1].outline = {{2, 2}, {3, 2}, {3, 3}};
+  SettingOut out;
+  out.outline = kSquare;
+  const auto offsets = deriveOffsets(job, out);
+  ASSERT_EQ(offsets.size(), 5u);
+  EXPECT_NEAR(offsets[0].distance, 3, 1e-12);
+  EXPECT_NEAR(offsets[1].distance, 4, 1e-12);
+  EXPECT_NEAR(offsets[2].distance, 10, 1e-12);
+  EXPECT_NEAR(offsets[3].distance, 2, 1e-12);
+  EXPECT_EQ(offsets[4].to, "Wash house");
+  EXPECT_NEAR(offsets[4].distance, 1, 1e-12);
+}
+
+TEST(DeriveOffsets, HaveNoBoundaryWhereTheJobGivesNone) {
+  SettingOut out;
+  out.outline = kSquare;
+  EXPECT_TRUE(deriveOffsets(Job(), out).empty());
+}
+
+}  // namespace
+}  // namespace model

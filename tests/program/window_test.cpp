@@ -1,0 +1,243 @@
+// The real window on a virtual screen, driven by mouse and keyboard, its picture looked at.
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+
+#include "tests/program/virtual_screen.h"
+
+namespace {
+
+using screen::eventually;
+using screen::Shot;
+using screen::VirtualScreen;
+
+constexpr int kWidth = 1280, kHeight = 720;
+// The tape's two yellows, before and behind the hook, and the blue of levels.
+constexpr unsigned kTape = 0xf2d05a, kTapeDone = 0xe3b93a, kCard = 0xfdfbf5, kLevels = 0x0072b2;
+constexpr int kTapeLeft = 42, kTapeRight = 898, kTapeRow = 692;
+
+std::string demo(const std::string& name) { return std::string(SOURCE_DIR "/assets/jobs/") + name; }
+
+std::string read(const std::string& path) {
+  std::ifstream in(path);
+  return {(std::istreambuf_iterator<char>(in)), {}};
+}
+
+bool showsTape(const Shot& shot) {
+  return shot.count(kTape, kTapeLeft, kTapeRow, kTapeRight, kTapeRow + 4) +
+             shot.count(kTapeDone, kTapeLeft, kTapeRow, kTapeRight, kTapeRow + 4) >
+         2000;
+}
+
+// The hook stands where the tape changes from the one yellow to the other.
+double hook(const Shot& shot) {
+  int done = 0, both = 0;
+  for (int x = kTapeLeft; x < kTapeRight; ++x) {
+    done += shot.at(x, kTapeRow) == kTapeDone;
+    both += shot.at(x, kTapeRow) == kTapeDone || shot.at(x, kTapeRow) == kTape;
+  }
+  return both ? double(done) / both : -1;
+}
+
+class WindowTest : public ::testing::Test {
+ protected:
+  void SetUp() override {
+    for (const char* needed : {"Xvfb", "xdotool", "import"})
+      if (!screen::installed(needed)) GTEST_SKIP() << needed << " is not installed";
+    screen_ = std::make_unique<VirtualScreen>(kWidth, kHeight);
+    ASSERT_TRUE(screen_->works());
+    folder_ = std::filesystem::temp_directory_path() /
+              ("stringcourse_window_" + std::to_string(getpid()));
+    std::filesystem::create_directories(folder_);
+    job_ = (folder_ / "house.toml").string();
+  }
+  void TearDown() override {
+    screen_.reset();
+    std::filesystem::remove_all(folder_);
+  }
+
+  void write(const std::string& text) {
+    const std::string temporary = job_ + ".new";
+    std::ofstream(temporary) << text;
+    std::filesystem::rename(temporary, job_);
+  }
+  void openCopyOf(const std::string& name) {
+    write(read(demo(name)));
+    openJob(job_);
+  }
+  void openJob(const std::string& path) {
+    screen_->open(BINARY_DIR "/stringcourse", path);
+    ASSERT_TRUE(eventually([&] { return !screen_->title().empty(); }));
+  }
+  void waitForTape() {
+    ASSERT_TRUE(eventually([&] { return showsTape(screen_->shot()); }));
+    settle();
+  }
+  // Two looks running the same.
+  Shot settle() {
+    Shot last = screen_->shot();
+    eventually([&] {
+      Shot now = screen_->shot();
+      const bool same = now.rgb == last.rgb;
+      last = std::move(now);
+      return same;
+    });
+    return last;
+  }
+  int drawingDiffers(const Shot& a, const Shot& b) { return a.differences(b, 60, 200, 880, 600); }
+
+  std::unique_ptr<VirtualScreen> screen_;
+  std::filesystem::path folder_;
+  std::string job_;
+};
+
+TEST_F(WindowTest, AnExampleOpensPlayingAndStopsAtTheFirstTouch) {
+  openJob(demo("orchard-house.toml"));
+  waitForTape();
+  EXPECT_TRUE(eventually([&] { return screen_->title() == "Orchard house - Stringcourse"; }));
+  const double first = hook(screen_->shot());
+  EXPECT_TRUE(eventually([&] { return hook(screen_->shot()) > first + 0.005; }));
+  screen_->hand("key space");
+  const double stopped = hook(settle());
+  std::this_thread::sleep_for(std::chrono::seconds(2));
+  EXPECT_EQ(hook(screen_->shot()), stopped);
+}
+
+TEST_F(WindowTest, KeysPlayPauseAndStep) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  screen_->hand("key Home");
+  EXPECT_TRUE(eventually([&] { return hook(screen_->shot()) < 0.01; }));
+  const Shot start = settle();
+  screen_->hand("key Right");
+  EXPECT_TRUE(eventually([&] { return hook(screen_->shot()) > 0.015; }));
+  const Shot stepped = settle();
+  EXPECT_GT(start.differences(stepped, 42, 20, 800, 60), 200) << "another stage's name";
+  screen_->hand("key Left");
+  EXPECT_TRUE(eventually([&] { return hook(screen_->shot()) < 0.01; }));
+  screen_->hand("key space");
+  EXPECT_TRUE(eventually([&] { return hook(screen_->shot()) > 0.05; }));
+  screen_->hand("key space");
+  const double paused = hook(settle());
+  std::this_thread::sleep_for(std::chrono::seconds(1));
+  EXPECT_EQ(hook(screen_->shot()), paused);
+  screen_->hand("key End");
+  EXPECT_TRUE(eventually([&] { return hook(screen_->shot()) > 0.99; }));
+}
+
+TEST_F(WindowTest, PullingTheTapeScrubsTheBuilding) {
+  openCopyOf("orchard-house.toml");
+  waitForTape();
+  const Shot finished = settle();
+  screen_->hand("mousemove 890 665 mousedown 1 mousemove 700 665 mousemove 470 665");
+  EXPECT_TRUE(eventually([&] { return std::abs(hook(screen_->shot()) - 0.5) < 0.02; }));
+  screen_->hand("mouseup 1 mousemove 600 60");
+  const Shot half = settle();
+  EXPECT_NEAR(hook(half), 0.5, 0.02);
+  EXPECT_GT(drawingDiffers(finished, half), 5000);
+  // And back: the picture is what it was.
+  screen_->hand("key End mousemove 600 60");
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(finished, screen_->shot()) == 0; }));
+}
+
+TEST_F(WindowTest, WheelAndDragMoveTheEyeAndNothingMovesByItself) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  screen_->hand("mousemove 460 380 click 4 click 4 click 4");
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) > 10000; }));
+  const Shot nearer = settle();
+  EXPECT_EQ(hook(nearer), hook(before));
+  screen_->hand("mousemove 460 380 mousedown 1 mousemove 520 390 mousemove 600 400 mouseup 1");
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(nearer, screen_->shot()) > 10000; }));
+  const Shot turned = settle();
+  std::this_thread::sleep_for(std::chrono::milliseconds(1500));
+  EXPECT_EQ(drawingDiffers(turned, screen_->shot()), 0);
+}
+
+TEST_F(WindowTest, IdleCostsNothing) {
+  openCopyOf("orchard-house.toml");
+  waitForTape();
+  settle();
+  const double before = screen_->processorTime();
+  std::this_thread::sleep_for(std::chrono::seconds(3));
+  EXPECT_LT(screen_->processorTime() - before, 0.15);
+}
+
+TEST_F(WindowTest, TheRodSetsTheLevelPlaneAndEscapeTakesItAway) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  screen_->hand("mousemove 1157 300 click 1 mousemove 600 60");
+  EXPECT_TRUE(
+      eventually([&] { return screen_->shot().count(kLevels, 1172, 270, 1280, 360) > 100; }));
+  EXPECT_GT(drawingDiffers(before, settle()), 2000);
+  screen_->hand("key Escape");
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) == 0; }));
+}
+
+TEST_F(WindowTest, ClickingAThingSaysWhatItIs) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  // The middle of the drawing area is the building.
+  screen_->hand("mousemove 460 360 click 1");
+  EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 520, 400, 916, 592) > 10000; }));
+  screen_->hand("key Escape");
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) == 0; }));
+}
+
+TEST_F(WindowTest, TabsSlideSheetsInAndOut) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  for (const int y : {60, 150, 250, 330}) {
+    screen_->hand("mousemove 16 " + std::to_string(y) + " click 1");
+    EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 60, 60, 420, 560) > 90000; }))
+        << y;
+    screen_->hand("key Escape mousemove 600 60");
+    EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 60, 60, 420, 560) < 20000; }))
+        << y;
+  }
+  EXPECT_LT(drawingDiffers(before, settle()), 3000) << "the building is back where it was";
+}
+
+TEST_F(WindowTest, ABadFileShowsItsProblemsAndKeepsTheBuilding) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  const std::string good = read(job_);
+  write(good + "\n[roof2]\npitch = \"steep\"\n");
+  EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 60, 120, 420, 560) > 80000; }))
+      << "the sheet of problems";
+  EXPECT_TRUE(showsTape(screen_->shot()));
+  EXPECT_EQ(hook(screen_->shot()), hook(before));
+  std::string renamed = good;
+  renamed.replace(renamed.find("Gabled garage"), 13, "Other garage");
+  write(renamed);
+  EXPECT_TRUE(eventually([&] { return screen_->title() == "Other garage - Stringcourse"; }));
+  EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 60, 120, 420, 560) < 20000; }))
+      << "the sheet has gone";
+  EXPECT_LT(drawingDiffers(before, settle()), 3000) << "the eye stays where it was";
+}
+
+TEST_F(WindowTest, StartingWithABadFileShowsProblemsUntilItIsPutRight) {
+  write("[outline]\ncorners = [[0, 0], [5000, 0]]\n");
+  openJob(job_);
+  EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 60, 120, 420, 560) > 80000; }));
+  EXPECT_FALSE(showsTape(screen_->shot()));
+  write(read(demo("smallest.toml")));
+  EXPECT_TRUE(eventually([&] { return showsTape(screen_->shot()); }));
+}
+
+TEST_F(WindowTest, WithoutADisplaySaysSoAndEndsWithThree) {
+  const std::string error = (folder_ / "error").string();
+  const int status = std::system(("env -u DISPLAY -u WAYLAND_DISPLAY " BINARY_DIR "/stringcourse " +
+                                  demo("smallest.toml") + " 2> " + error + " > /dev/null")
+                                     .c_str());
+  EXPECT_EQ(WEXITSTATUS(status), 3);
+  EXPECT_NE(read(error).find("OpenGL 3.3"), std::string::npos);
+}
+
+}  // namespace

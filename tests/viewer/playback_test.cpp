@@ -1,0 +1,122 @@
+#include "viewer/playback.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <cmath>
+#include <limits>
+
+namespace viewer {
+namespace {
+
+Playback withStages(int count) {
+  Playback playback;
+  playback.setStageCount(count);
+  return playback;
+}
+
+TEST(Playback, TakesFourSecondsForAStage) {
+  Playback playback = withStages(10);
+  playback.play();
+  EXPECT_TRUE(playback.advance(4));
+  EXPECT_NEAR(playback.time(), 1, 1e-9);
+  playback.setSpeed(8);
+  playback.advance(1);
+  EXPECT_NEAR(playback.time(), 3, 1e-9);
+}
+
+TEST(Playback, StandsStillWhilePaused) {
+  Playback playback = withStages(10);
+  EXPECT_FALSE(playback.advance(100));
+  EXPECT_EQ(playback.time(), 0);
+}
+
+TEST(Playback, StopsAtTheEndAndStartsAgainFromTheFront) {
+  Playback playback = withStages(2);
+  playback.play();
+  playback.advance(1000);
+  EXPECT_EQ(playback.time(), 2);
+  EXPECT_FALSE(playback.playing());
+  playback.play();
+  EXPECT_EQ(playback.time(), 0);
+  EXPECT_TRUE(playback.playing());
+}
+
+TEST(Playback, GoesRoundWhenLooping) {
+  Playback playback = withStages(2);
+  playback.setLoop(true);
+  playback.play();
+  playback.advance(9);
+  EXPECT_NEAR(playback.time(), 0.25, 1e-9);
+  EXPECT_TRUE(playback.playing());
+}
+
+TEST(Playback, StepsToTheEndsOfStages) {
+  Playback playback = withStages(5);
+  playback.goTo(2.4);
+  playback.stepForward();
+  EXPECT_EQ(playback.time(), 3);
+  playback.stepForward();
+  EXPECT_EQ(playback.time(), 4);
+  playback.goTo(2.4);
+  playback.stepBack();
+  EXPECT_EQ(playback.time(), 2);
+  playback.stepBack();
+  EXPECT_EQ(playback.time(), 1);
+}
+
+TEST(Playback, AHandOnTheTapePauses) {
+  Playback playback = withStages(5);
+  playback.play();
+  playback.goTo(3);
+  EXPECT_FALSE(playback.playing());
+}
+
+TEST(Playback, KeepsItsTimeInAShorterProgramme) {
+  Playback playback = withStages(40);
+  playback.goTo(12.5);
+  playback.setStageCount(38);
+  EXPECT_EQ(playback.time(), 12.5);
+  playback.setStageCount(6);
+  EXPECT_EQ(playback.time(), 6);
+}
+
+RC_GTEST_PROP(Playback, neverLeavesTheProgrammeWhateverIsDone, (int stages)) {
+  Playback playback = withStages(std::abs(stages % 60));
+  const int moves = *rc::gen::inRange(0, 60);
+  for (int i = 0; i < moves; ++i) {
+    switch (*rc::gen::inRange(0, 9)) {
+      case 0:
+        playback.toggle();
+        break;
+      case 1:
+        playback.advance(*rc::gen::inRange(0, 100));
+        break;
+      case 2:
+        playback.stepForward();
+        break;
+      case 3:
+        playback.stepBack();
+        break;
+      case 4:
+        playback.goTo(*rc::gen::inRange(-100, 100));
+        break;
+      case 5:
+        playback.faster();
+        break;
+      case 6:
+        playback.slower();
+        break;
+      case 7:
+        playback.setLoop(*rc::gen::arbitrary<bool>());
+        break;
+      default:
+        playback.goTo(std::numeric_limits<double>::quiet_NaN());
+    }
+    RC_ASSERT(playback.time() >= 0 && playback.time() <= playback.stageCount());
+    RC_ASSERT(playback.speed() >= Playback::kSlowest && playback.speed() <= Playback::kFastest);
+  }
+}
+
+}  // namespace
+}  // namespace viewer
