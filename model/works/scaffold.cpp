@@ -111,8 +111,9 @@ class WallScaffold {
   void standards(const Platform& platform) {
     for (const double distance : {rows_.inner, rows_.outer}) {
       for (const double s : standardsOf(distance)) {
-        const double top = platform.level + kStandardOver;
-        double bottom = platform.previous;
+        const double over = distance < rows_.outer ? kInnerOver : kStandardOver;
+        const double top = platform.level + over;
+        double bottom = platform.previous + over;
         if (platform.first) {
           const double ground = foot(s, distance);
           bottom = ground + kPlateThickness;
@@ -184,22 +185,27 @@ void buildScaffold(const Job& job, const SettingOut& settingOut, Works& works) {
   const double lowest = settingOut.levels.groundLow - 1;
   const Placement removed =
       downward({StageKind::StrikeScaffold}, all.back().level + kStandardOver, lowest);
+  std::vector<Polygon> taken;
+  for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
+    if (room[wall]) taken.push_back(scaffoldBand(settingOut, wall, rows));
+  }
   for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
     if (!room[wall]) continue;
     WallScaffold scaffold(job, settingOut, wall, rows);
     const double ground = scaffold.highestGround() + kClearOfGround;
-    bool standing = false;
+    std::vector<Platform> here;
     for (Platform platform : all) {
       // On the high side of a slope the first platform may be too near the ground.
       if (platform.level < ground) continue;
-      platform.first = !standing;
-      standing = true;
+      platform.first = here.empty();
+      here.push_back(platform);
       const double from = platform.first ? lowest : platform.previous;
       scaffold.put(platform,
                    upward({StageKind::ScaffoldLift, platform.lift.storey, platform.lift.number},
                           from, platform.level + kStandardOver),
                    removed, works);
     }
+    addLadders(job, settingOut, wall, rows, here, taken, works);
   }
 }
 

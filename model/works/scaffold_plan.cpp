@@ -64,35 +64,42 @@ std::vector<Platform> platforms(const Job& job, const SettingOut& settingOut) {
     platform.lift = lift;
     platform.level = level;
     platform.first = all.empty();
-    platform.previous = all.empty() ? 0 : all.back().level + kStandardOver;
+    platform.previous = all.empty() ? 0 : all.back().level;
     platform.insideBoards = level < underEaves - 0.050;
     all.push_back(platform);
   }
   return all;
 }
 
+Polygon scaffoldBand(const SettingOut& settingOut, size_t wall, const ScaffoldRows& rows) {
+  const WallLayer layer = layerOf(settingOut, wall, -(rows.outer + kOutside), -1e-3);
+  if (layer.to - layer.from < kShortest) return {};
+  const WallLine& line = settingOut.walls[wall];
+  return {line.at(layer.startFront, layer.outer), line.at(layer.endFront, layer.outer),
+          line.at(layer.endBack, layer.inner), line.at(layer.startBack, layer.inner)};
+}
+
+bool hasRoom(const Job& job, const SettingOut& settingOut, const Polygon& area,
+             const std::vector<Polygon>& others) {
+  if (area.empty() || overlap(area, settingOut.outline)) return false;
+  for (const Polygon& other : others) {
+    if (overlap(area, other)) return false;
+  }
+  for (const StandingBuilding& building : job.site.buildings) {
+    if (building.kind == BuildingKind::Demolish) continue;
+    if (overlap(area, anticlockwise(building.outline))) return false;
+  }
+  return model::area(subtract({{area, {}}}, {{settingOut.terrain.boundary, {}}})) < 1e-4;
+}
+
 std::vector<bool> wallsWithRoom(const Job& job, const SettingOut& settingOut,
                                 const ScaffoldRows& rows) {
-  const size_t n = settingOut.walls.size();
-  std::vector<bool> room(n, false);
-  std::vector<Polygon> bands(n);
-  std::vector<Polygon> obstacles;
-  for (const StandingBuilding& building : job.site.buildings) {
-    if (building.kind != BuildingKind::Demolish)
-      obstacles.push_back(anticlockwise(building.outline));
-  }
-  for (size_t i = 0; i < n; ++i) {
-    const WallLayer layer = layerOf(settingOut, i, -(rows.outer + kOutside), -1e-3);
-    if (layer.to - layer.from < kShortest) continue;
-    const WallLine& wall = settingOut.walls[i];
-    const Polygon band{wall.at(layer.startFront, layer.outer), wall.at(layer.endFront, layer.outer),
-                       wall.at(layer.endBack, layer.inner), wall.at(layer.startBack, layer.inner)};
-    bool fits = !overlap(band, settingOut.outline);
-    for (const Polygon& other : obstacles) fits = fits && !overlap(band, other);
-    for (size_t j = 0; j < i; ++j) fits = fits && !(room[j] && overlap(band, bands[j]));
-    fits = fits && area(subtract({{band, {}}}, {{settingOut.terrain.boundary, {}}})) < 1e-4;
-    room[i] = fits;
-    bands[i] = band;
+  std::vector<bool> room;
+  std::vector<Polygon> taken;
+  for (size_t i = 0; i < settingOut.walls.size(); ++i) {
+    const Polygon band = scaffoldBand(settingOut, i, rows);
+    room.push_back(hasRoom(job, settingOut, band, taken));
+    if (room.back()) taken.push_back(band);
   }
   return room;
 }

@@ -26,7 +26,11 @@ TEST(Scaffold, OfEveryJobIsClosedAndGoesAgain) {
     for (const Element& e : scaffoldOf(job, deriveSettingOut(job)).elements) {
       EXPECT_EQ(solidFault(e.solid), "") << seed << " " << e.id;
       ASSERT_TRUE(e.removed) << e.id;
-      EXPECT_EQ(e.removed->stage.kind, StageKind::StrikeScaffold);
+      // Ladders make way for longer ones; all else stays until the scaffold is struck.
+      if (e.id.find("/ladder") == std::string::npos) {
+        EXPECT_EQ(e.removed->stage.kind, StageKind::StrikeScaffold);
+      }
+      EXPECT_GT(e.removed->stage, e.placed.stage) << e.id;
       EXPECT_EQ(e.placed.stage.kind, StageKind::ScaffoldLift);
     }
   }
@@ -90,6 +94,26 @@ TEST(Scaffold, StandardsRunWithoutAGapFromTheGroundToTheLastGuardRail) {
     first = false;
   }
   EXPECT_NEAR(top, all.back().level + 1.1, 1e-9);
+}
+
+TEST(Scaffold, ALadderReachesAMetreOverEveryPlatformAndMakesWayForTheNext) {
+  const Job job = demoJob("orchard-house");
+  const SettingOut out = deriveSettingOut(job);
+  const auto all = platforms(job, out);
+  std::vector<Element> ladders;
+  for (const Element& e : scaffoldOf(job, out).elements) {
+    if (e.wall == "A-B" && e.id.find("/ladder") != std::string::npos) ladders.push_back(e);
+  }
+  ASSERT_EQ(ladders.size(), all.size());
+  for (size_t i = 0; i < all.size(); ++i) {
+    EXPECT_NEAR(ladders[i].top, all[i].level + 1.0, 1e-9);
+    EXPECT_LT(ladders[i].underside, -0.43 - 0.150);
+    if (i > 0) {
+      EXPECT_EQ(ladders[i - 1].removed->stage, ladders[i].placed.stage);
+      EXPECT_LT(fractionAt(*ladders[i - 1].removed, {}), fractionAt(ladders[i].placed, {}));
+    }
+  }
+  EXPECT_EQ(ladders.back().removed->stage.kind, StageKind::StrikeScaffold);
 }
 
 TEST(Scaffold, NoneIsNeededForALowWallOnALevelSite) {
