@@ -40,10 +40,12 @@ std::vector<RoofEdge> someGables(Random& random, const Outline& outline) {
 
 }  // namespace
 
-RoofedJob roofed(const Outline& outline, double pitch, const std::vector<std::string>& gables) {
+RoofedJob roofed(const Outline& outline, double pitch, const std::vector<std::string>& gables,
+                 double spacing) {
   Job job;
   job.outline = outline;
   job.roof.pitch = pitch;
+  job.roof.spacing = spacing;
   for (const std::string& wall : gables) job.roof.edges.push_back({wall, EavesKind::Gable});
   return build(job);
 }

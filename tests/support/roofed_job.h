@@ -18,7 +18,7 @@ struct RoofedJob {
 
 // All hips but the walls named. Throws when the roof is refused.
 RoofedJob roofed(const Outline& outline, double pitch = 40,
-                 const std::vector<std::string>& gables = {});
+                 const std::vector<std::string>& gables = {}, double spacing = 0.4);
 
 // Plans of wings in line, some turned, some skewed, with gables where they can be.
 std::vector<RoofedJob> roofedAtRandom(unsigned seed, int count);
