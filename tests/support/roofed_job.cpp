@@ -7,17 +7,6 @@
 namespace model::test {
 namespace {
 
-RoofedJob build(Job job) {
-  RoofedJob made{std::move(job), {}, {}};
-  made.settingOut = deriveSettingOut(made.job);
-  if (made.settingOut.roof.faces.empty()) throw std::runtime_error("the roof is refused");
-  buildCavityWalls(made.job, made.settingOut, made.works);
-  buildWallPlates(made.job, made.settingOut, made.works);
-  buildRafters(made.job, made.settingOut, made.works);
-  buildRoofCovering(made.job, made.settingOut, made.works);
-  return made;
-}
-
 std::string wallName(size_t i, size_t n) {
   return cornerLetter(i) + "-" + cornerLetter((i + 1) % n);
 }
@@ -40,6 +29,17 @@ std::vector<RoofEdge> someGables(Random& random, const Outline& outline) {
 
 }  // namespace
 
+RoofedJob roofed(Job job) {
+  RoofedJob made{std::move(job), {}, {}};
+  made.settingOut = deriveSettingOut(made.job);
+  if (made.settingOut.roof.faces.empty()) throw std::runtime_error("the roof is refused");
+  buildCavityWalls(made.job, made.settingOut, made.works);
+  buildWallPlates(made.job, made.settingOut, made.works);
+  buildRafters(made.job, made.settingOut, made.works);
+  buildRoofCovering(made.job, made.settingOut, made.works);
+  return made;
+}
+
 RoofedJob roofed(const Outline& outline, double pitch, const std::vector<std::string>& gables,
                  double spacing) {
   Job job;
@@ -47,7 +47,7 @@ RoofedJob roofed(const Outline& outline, double pitch, const std::vector<std::st
   job.roof.pitch = pitch;
   job.roof.spacing = spacing;
   for (const std::string& wall : gables) job.roof.edges.push_back({wall, EavesKind::Gable});
-  return build(job);
+  return roofed(std::move(job));
 }
 
 std::vector<RoofedJob> roofedAtRandom(unsigned seed, int count) {
@@ -65,7 +65,7 @@ std::vector<RoofedJob> roofedAtRandom(unsigned seed, int count) {
     job.roof.pitch = 20 + double(random() % 40);
     job.roof.edges = someGables(random, job.outline);
     try {
-      jobs.push_back(build(job));
+      jobs.push_back(roofed(job));
     } catch (const std::runtime_error&) {
       continue;  // gables that cannot be roofed
     }

@@ -16,6 +16,7 @@ struct RoofedJob {
   Works works;  // plates, rafters, covering, and both leaves of the walls
 };
 
+RoofedJob roofed(Job job);
 // All hips but the walls named. Throws when the roof is refused.
 RoofedJob roofed(const Outline& outline, double pitch = 40,
                  const std::vector<std::string>& gables = {}, double spacing = 0.4);
