@@ -1,7 +1,6 @@
 #include "model/works/ground_parts.h"
 
 #include <algorithm>
-#include <array>
 #include <numeric>
 
 namespace model {
@@ -12,6 +11,8 @@ using Placing = std::function<void(Element&, const Bounds&)>;
 
 // Of the trench stage, the part in which the inside is reduced to the oversite formation.
 constexpr double kReducing = 0.15;
+// Of a backfilling stage: by how much the fill follows the supports.
+constexpr double kBehindSupports = 0.05;
 
 Placing rising(StageKind stage, double begin = 0, double end = 1) {
   return [=](Element& e, const Bounds& b) {
@@ -124,8 +125,7 @@ class Maker {
       const std::string at =
           "wall " + wall + "/" + (run.onCellar ? "cellar " : "") + std::to_string(length);
       const double begin = turn[i] / count, end = (turn[i] + 1) / count;
-      const double digBegin = kReducing + (1 - kReducing) * begin;
-      const double digEnd = kReducing + (1 - kReducing) * end;
+      const auto [digBegin, digEnd] = trenchDigShare(turn[i], count);
       const auto numbered = [&](const char* id, const std::string& name, ElementKind kind,
                                 Material material, Placing placing) {
         const auto index = part(std::string(id) + "/" + at, name + ", wall " + wall + piece, kind,
@@ -150,15 +150,19 @@ class Maker {
   }
 
   void fills() {
+    const auto refilling = [this](StageKind stage) {
+      const Placement placed = backfillRising(stage, out_);
+      return [placed](Element& e, const Bounds&) { e.placed = placed; };
+    };
     result_.cellarBackfill =
         part("backfill/cellar", "Backfill round the cellar", ElementKind::Backfill, Material::Earth,
-             rising(StageKind::CellarBackfill));
+             refilling(StageKind::CellarBackfill));
     result_.trenchBackfillOutside =
         part("backfill/trenches outside", "Backfill outside the walls", ElementKind::Backfill,
-             Material::Earth, rising(StageKind::TrenchBackfill));
+             Material::Earth, refilling(StageKind::TrenchBackfill));
     result_.trenchBackfillInside =
         part("backfill/trenches inside", "Backfill inside the walls", ElementKind::Backfill,
-             Material::Earth, rising(StageKind::TrenchBackfill));
+             Material::Earth, refilling(StageKind::TrenchBackfill));
     result_.hardcore = part("hardcore", "Hardcore under the floor", ElementKind::Hardcore,
                             Material::Hardcore, rising(StageKind::Oversite));
     result_.topsoilBack = part(
@@ -183,6 +187,27 @@ std::vector<double> foundationTurns(const SettingOut& settingOut) {
   std::vector<double> turn(order.size());
   for (size_t i = 0; i < order.size(); ++i) turn[order[i]] = static_cast<double>(i);
   return turn;
+}
+
+std::array<double, 2> trenchDigShare(double turn, double runs) {
+  const double each = (1 - kReducing) / runs;
+  return {kReducing + each * turn, kReducing + each * (turn + 1)};
+}
+
+Placement backfillRising(StageKind stage, const SettingOut& settingOut) {
+  const bool cellar = stage == StageKind::CellarBackfill;
+  double low = cellar ? settingOut.levels.cellarFormation : settingOut.levels.oversite;
+  double high = settingOut.levels.groundHigh;
+  for (const FoundationRun& run : settingOut.foundations) low = std::min(low, run.top);
+  for (const Vec3& p : settingOut.terrain.points) high = std::max(high, p.z);
+  return upward({stage}, low, high, kBehindSupports, 1);
+}
+
+Placement supportLeaving(StageKind stage, const SettingOut& settingOut) {
+  Placement placement = backfillRising(stage, settingOut);
+  placement.begin = 0;
+  placement.end = 1 - kBehindSupports;
+  return placement;
 }
 
 GroundParts makeGroundParts(const Job& job, const SettingOut& settingOut,

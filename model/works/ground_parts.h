@@ -1,6 +1,7 @@
 // The things that buildGround makes, each under its number in the strata.
 #pragma once
 
+#include <array>
 #include <functional>
 #include <vector>
 
@@ -31,6 +32,14 @@ struct GroundParts {
 // The share of the digging and pouring stages in which each foundation run has its turn, lowest
 // runs first: run i from turn[i] / n to (turn[i] + 1) / n.
 std::vector<double> foundationTurns(const SettingOut& settingOut);
+
+// The share of the trench stage in which the run with this turn is dug.
+std::array<double, 2> trenchDigShare(double turn, double runs);
+
+// How the fill of a backfilling stage rises. Supports that come out just ahead of it share its
+// range, so that they are gone everywhere before it arrives.
+Placement backfillRising(StageKind stage, const SettingOut& settingOut);
+Placement supportLeaving(StageKind stage, const SettingOut& settingOut);
 
 GroundParts makeGroundParts(const Job& job, const SettingOut& settingOut, const GroundZones& zones);
 

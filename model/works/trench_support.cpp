@@ -86,9 +86,10 @@ class CellarSupport {
     return e;
   }
 
-  // The share of the dig after which a level is reached.
+  // The share of the dig after which the bench that a level lies in is dug.
   double reached(double level) const {
-    return std::clamp((high_ - level) / (high_ - low_), 0.0, 1.0);
+    const double bench = 1.0 / static_cast<double>(dig_.benches.size());
+    return std::clamp((high_ - level) / (high_ - low_) + bench, 0.0, 1.0);
   }
 
   void sheets(const Regions& trenches) {
@@ -104,8 +105,10 @@ class CellarSupport {
       const double top = highestAlong(out_.terrain, edge.a, edge.b) + kSheetAbove;
       e.solid = prism(foot, low_, top);
       e.quantity = {glm::distance(edge.a, edge.b) * (top - low_), Unit::SquareMetre};
-      e.placed = downward({StageKind::CellarDig}, high_, low_);
-      e.removed = upward({StageKind::CellarBackfill}, low_ - 0.1, high_ - 0.1);
+      // Each bench is sheeted when it is dug.
+      const double bench = 1.0 / static_cast<double>(dig_.benches.size());
+      e.placed = downward({StageKind::CellarDig}, high_, low_ + (high_ - low_) * bench, bench, 1);
+      e.removed = supportLeaving(StageKind::CellarBackfill, out_);
       add(works_, std::move(e));
     }
   }
@@ -183,7 +186,7 @@ class CellarSupport {
 
 // Sheets along both sides of a trench that is deep, standing on the concrete's level upwards.
 void supportTrench(const Job& job, const SettingOut& out, const Polygon outerRings[2],
-                   const Polygon innerRings[2], size_t run, Works& works) {
+                   const Polygon innerRings[2], size_t run, double dug, Works& works) {
   const FoundationRun& r = out.foundations[run];
   const WallLine& wall = out.walls[r.wall];
   const double ground =
@@ -201,14 +204,14 @@ void supportTrench(const Job& job, const SettingOut& out, const Polygon outerRin
   if (job.cellar) foot = subtract(foot, grown(out.cellarOutline, deriveCellarDig(job, out).margin));
   if (foot.empty()) return;
   Element e;
-  e.id = "trench sheets/wall " + wall.name + "/" + std::to_string(run + 1);
+  e.id = "trench sheets/wall " + wall.name + "/" + std::to_string(std::lround(r.from * 1000));
   e.name = "Trench sheets, wall " + wall.name;
   e.kind = ElementKind::TrenchSupport;
   e.material = Material::Steel;
   e.solid = prism(foot, r.top, ground);
   e.quantity = {2 * (r.to - r.from) * (ground - r.top), Unit::SquareMetre};
-  e.placed = downward({StageKind::TrenchDig}, ground, r.top, 0.5, 1);
-  e.removed = upward({StageKind::TrenchBackfill}, r.top - 0.1, ground - 0.1);
+  e.placed = whole({StageKind::TrenchDig}, dug);
+  e.removed = supportLeaving(StageKind::TrenchBackfill, out);
   e.wall = wall.name;
   add(works, std::move(e));
 }
@@ -219,8 +222,10 @@ void supportTrenches(const Job& job, const SettingOut& out, Works& works) {
   const double outer = (total - width) / 2, inner = (total + width) / 2;
   const Polygon outerRings[2] = {out.ring(outer), out.ring(outer + kSheet)};
   const Polygon innerRings[2] = {out.ring(inner - kSheet), out.ring(inner)};
+  const auto turn = foundationTurns(out);
   for (size_t i = 0; i < out.foundations.size(); ++i) {
-    supportTrench(job, out, outerRings, innerRings, i, works);
+    const double dug = trenchDigShare(turn[i], static_cast<double>(turn.size()))[1];
+    supportTrench(job, out, outerRings, innerRings, i, dug, works);
   }
 }
 
