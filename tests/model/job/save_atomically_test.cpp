@@ -15,15 +15,15 @@ namespace fs = std::filesystem;
 class SaveAtomically : public testing::Test {
  protected:
   void SetUp() override {
-    folder_ = fs::path(testing::TempDir()) / ("save-" + std::to_string(::getpid()));
-    fs::create_directories(folder_);
+    folder = fs::path(testing::TempDir()) / ("save-" + std::to_string(::getpid()));
+    fs::create_directories(folder);
   }
   void TearDown() override {
-    fs::permissions(folder_, fs::perms::owner_all);
-    fs::remove_all(folder_);
+    fs::permissions(folder, fs::perms::owner_all);
+    fs::remove_all(folder);
   }
 
-  std::string path(const char* name) const { return (folder_ / name).string(); }
+  std::string path(const char* name) const { return (folder / name).string(); }
   static std::string read(const std::string& file) {
     std::ifstream stream(file, std::ios::binary);
     std::ostringstream text;
@@ -31,10 +31,10 @@ class SaveAtomically : public testing::Test {
     return text.str();
   }
   size_t filesInFolder() const {
-    return static_cast<size_t>(std::distance(fs::directory_iterator(folder_), {}));
+    return static_cast<size_t>(std::distance(fs::directory_iterator(folder), {}));
   }
 
-  fs::path folder_;
+  fs::path folder;
 };
 
 TEST_F(SaveAtomically, MakesANewFileAndLeavesNothingElse) {
@@ -101,7 +101,7 @@ TEST_F(SaveAtomically, LeavesTheOldFileWhenTheDiskIsFull) {
 TEST_F(SaveAtomically, LeavesTheOldFileInAFolderWithoutRights) {
   if (::geteuid() == 0) GTEST_SKIP() << "everything is allowed to this user";
   std::ofstream(path("a.toml")) << "old";
-  fs::permissions(folder_, fs::perms::owner_read | fs::perms::owner_exec);
+  fs::permissions(folder, fs::perms::owner_read | fs::perms::owner_exec);
   EXPECT_TRUE(model::saveAtomically(path("a.toml"), "new"));
   EXPECT_EQ(read(path("a.toml")), "old");
 }
