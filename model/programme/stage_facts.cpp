@@ -55,6 +55,15 @@ std::string courseText(double level, const Job& job, const SettingOut& settingOu
   return text;
 }
 
+// Under the eaves the outer leaf stops lower than the inner one, clear of the rafters.
+std::string leavesAtTop(const Lift& lift, const Job& job, const SettingOut& settingOut) {
+  const std::string at = levelText(lift.top) + ", " + courseText(lift.top, job, settingOut);
+  const double outer = settingOut.levels.outerLeafTop;
+  const bool eavesIn = outer > lift.bottom - 0.001 && outer < lift.top - 0.001;
+  if (!eavesIn) return "Both leaves level all round at " + at;
+  return "Inner leaf level all round at " + at + "; outer leaf at the eaves at " + levelText(outer);
+}
+
 void addGround(Facts& facts, const Job& job, const SettingOut& settingOut) {
   const Levels& levels = settingOut.levels;
   std::vector<std::string> demolished;
@@ -97,11 +106,13 @@ void addStorey(Facts& facts, const StageKey& key, const Job& job, const SettingO
   facts["lift"] = std::to_string(key.lift);
   facts["lift-bottom"] = facts["lift-top"] = "its level";
   facts["course"] = "its course";
+  facts["leaves-at-top"] = "Both leaves level all round";
   for (const Lift& lift : settingOut.lifts) {
     if (lift.storey != key.storey || lift.number != key.lift) continue;
     facts["lift-bottom"] = levelText(lift.bottom);
     facts["lift-top"] = levelText(lift.top);
     facts["course"] = courseText(lift.top, job, settingOut);
+    facts["leaves-at-top"] = leavesAtTop(lift, job, settingOut);
   }
   std::vector<double> heads;
   for (const BuiltOpening& opening : settingOut.openings) {

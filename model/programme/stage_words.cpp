@@ -117,10 +117,11 @@ constexpr std::array kGroundWords{
 };
 
 constexpr std::array kWallWords{
-    StageWords{K::ScaffoldLift, "scaffold", "Scaffold for lift {lift}, {storey}",
-               "Scaffolders put up the platform from which the walls rise from {lift-bottom} to "
-               "{lift-top}, and hand it over in writing.",
-               "A handed-over platform with rails, boards and a ladder."},
+    StageWords{
+        K::ScaffoldLift, "scaffold", "Scaffold for lift {lift}, {storey}",
+        "Scaffolders put up the platform for the walls from {lift-bottom} to {lift-top}, and hand "
+        "it over in writing.",
+        "A handed-over platform with rails, boards and a ladder."},
     StageWords{K::RaiseCorners, "corners", "Raise the corners, lift {lift}, {storey}",
                "Raise the corners to {lift-top}, {course}, off the gauge rod: plumb on both faces, "
                "stepped back half a brick a course.",
@@ -129,7 +130,7 @@ constexpr std::array kWallWords{
         K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",
         "Line from corner to corner, course by course up to {lift-top}. Both leaves together, "
         "ties and insulation as they rise. Cover the tops at night.",
-        "Both leaves level all round at {lift-top}, {course}."},
+        "{leaves-at-top}."},
     StageWords{K::Lintels, "lintels", "Set the lintels, {storey}",
                "Check the bearing course right round, then bed the lintels at {lintels} with full "
                "bearings, and the trays over them.",

@@ -101,7 +101,7 @@ void countConcrete(const TakeoffInput& in, Tally& tally) {
                 volume(e.solid), e.placed.stage);
     }
   };
-  count(ElementKind::Blinding, "Lean concrete, blinding");
+  count(ElementKind::Blinding, "Lean concrete, blinding and mass fill");
   count(ElementKind::CellarSlab, "Concrete, cellar slab");
   count(ElementKind::CellarWall, "Concrete, cellar walls");
   count(ElementKind::Foundation, "Concrete, foundations");

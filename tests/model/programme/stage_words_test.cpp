@@ -91,7 +91,19 @@ TEST(StageWords, TheCrewReadsTheLevelsOfThisJob) {
       std::string::npos);
 }
 
-TEST(StorySlugs, StoreysAreNamedPlainlyAndApart) {
+TEST(StageWords, UnderTheEavesTheOuterLeafStopsLower) {
+  SettingOut out = twoStoreys();
+  out.levels.outerLeafTop = 4.875;
+  const auto atEnd = [&](int storey, int lift) {
+    return withFacts(wordsFor(StageKind::RunIn).atEnd, {StageKind::RunIn, storey, lift}, Job{},
+                     out);
+  };
+  EXPECT_EQ(atEnd(1, 2),
+            "Inner leaf level all round at +5.100, course 68; outer leaf at the eaves at +4.875.");
+  EXPECT_EQ(atEnd(1, 1), "Both leaves level all round at +3.750, course 50.");
+}
+
+TEST(StoreySlugs, StoreysAreNamedPlainlyAndApart) {
   const auto slugs = [](std::vector<std::string> names) {
     std::vector<Storey> storeys;
     for (const std::string& name : names) storeys.push_back({name, 0});
