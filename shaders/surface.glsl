@@ -44,6 +44,8 @@ vec3 patterned(Face f) {
   u += f.joint.w * 0.5 - f.pattern.z * period.x * odd;
   v += f.joint.w * 0.5;
   vec2 fade = clamp(1.6 - 3.2 * px / period, 0.0, 1.0);
+  // Speckle without joints is for far off: close to, its cells would show as squares.
+  if (f.joint.w <= 0.0 && f.pattern.z <= 0.0) fade *= clamp(12.0 * px / period - 0.2, 0.0, 1.0);
   float tone = f.pattern.w * toneOf(vec2(floor(u / period.x), row)) * fade.x * fade.y;
   vec2 mean = f.joint.w / period;
   float across = mix(mean.y, lineCover(nearestTo(v, period.y), f.joint.w * 0.5, px.y), fade.y);

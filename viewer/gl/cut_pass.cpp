@@ -2,6 +2,7 @@
 
 #include <epoxy/gl.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include <glm/geometric.hpp>
@@ -20,6 +21,12 @@ glm::vec3 anchorOf(const CutFill& cut, const ElementRange& range) {
   const glm::vec3 middle = (range.low + range.high) * 0.5f;
   const glm::vec3 normal(cut.plane);
   return middle - normal * (glm::dot(normal, middle) + cut.plane.w);
+}
+
+// In pixels. Layers that are few pixels thick would be all outline: theirs is finer.
+float widthOf(const CutFill& cut, const ElementRange& range, const ViewNumbers& view) {
+  const float usual = cut.kind == CutFill::Kind::Section ? kSectionWidth : kFrontWidth;
+  return usual * std::clamp(range.thickness / view.atTarget * 0.06f, 0.3f, 1.0f);
 }
 
 void countInto() {
@@ -126,7 +133,7 @@ unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& 
   for (const CutFill& cut : list.cuts) {
     const ElementRange& range = scene.elements[cut.element];
     if (frame.seeThroughGround && range.soil && cut.kind != CutFill::Kind::Section) continue;
-    line_.set("uWidth", cut.kind == CutFill::Kind::Section ? kSectionWidth : kFrontWidth);
+    line_.set("uWidth", widthOf(cut, range, view));
     giveGrowth(line_, cut, range);
     calls += gpu.drawFaces(range.firstIndex, range.indexCount);
   }

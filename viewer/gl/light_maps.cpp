@@ -16,7 +16,7 @@ namespace {
 
 constexpr int kSunSize = 2048;
 constexpr int kSmallSunSize = 1024;  // drawn into a corner of the same map, for slow machines
-constexpr int kSkySize = 384;
+constexpr int kSkySize = 192;  // coarse on purpose: what it shades is soft
 
 // The box as the sun sees it, in a square; and how large a texel is.
 glm::mat4 sunMatrix(const glm::vec3& sun, const glm::vec3& low, const glm::vec3& high, int size,
@@ -149,6 +149,8 @@ void LightMaps::give(Program& program, const Frame& frame, int firstUnit) const 
               glm::scale(glm::mat4(1), glm::vec3(used, used, 1)) * toTexture * sun_.matrix);
   program.set("uShadowTexel", frame.shadows ? texel_ : 0.0f);
   program.set("uSun", frame.sun);
+  // A section is there to be looked into.
+  program.set("uSkyShade", !frame.shadows ? 0.0f : frame.section.on ? 0.035f : 0.085f);
   program.set("uSkyBox", glm::vec4(low_.x, low_.y, 1 / std::max(1e-3f, high_.x - low_.x),
                                    1 / std::max(1e-3f, high_.y - low_.y)));
   program.set("uSkyHeights", glm::vec2(high_.z, low_.z - high_.z));
