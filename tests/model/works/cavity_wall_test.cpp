@@ -6,35 +6,21 @@
 #include <gtest/gtest.h>
 
 #include "model/geometry/check_solid.h"
-#include "model/works/leaf_plan.h"
-#include "model/works/parts.h"
 #include "tests/support/demo_job.h"
 #include "tests/support/random_job.h"
+#include "tests/support/wall_works.h"
 
 namespace {
 
 using namespace model;
 using test_support::demoJob;
-
-Works wallsOf(const Job& job, const SettingOut& out) {
-  Works works;
-  buildCavityWalls(job, out, works);
-  buildDampCourse(job, out, works);
-  buildLintels(job, out, works);
-  return works;
-}
+using test_support::find;
+using test_support::wallsOf;
 
 double volumeOf(const Works& works, ElementKind kind) {
   double sum = 0;
   for (const Element& e : works.elements) sum += e.kind == kind ? volume(e.solid) : 0;
   return sum;
-}
-
-const Element* find(const Works& works, const std::string& id) {
-  for (const Element& e : works.elements) {
-    if (e.id == id) return &e;
-  }
-  return nullptr;
 }
 
 void expectClosed(const Works& works, const std::string& job) {
@@ -179,164 +165,6 @@ TEST(CavityWall, LeavesOfOneStageRiseTogether) {
     }
   }
   EXPECT_GT(ranges.size(), 10u);
-}
-
-// 3.590 wide, 35 degrees: the triangle over the eaves line, worked by hand.
-TEST(Gable, OfTheGarageFillsTheTriangleUnderTheRafters) {
-  const Job job = demoJob("garage");
-  const SettingOut out = deriveSettingOut(job);
-  const Works works = wallsOf(job, out);
-  const double slope = std::tan(35 * M_PI / 180);
-  const double under = out.levels.plateTop - 0.2025 * slope;
-  ASSERT_NEAR(out.levels.eavesUnderside, under, 1e-9);
-  // Height over the outer leaf's level top, as a function of the distance x from the corner, and
-  // the mitre: at x the leaf is min(x, 0.1025) thick near the ends.
-  const double base = out.levels.outerLeafTop;
-  double expected = 0;
-  const int parts = 20000;
-  for (int i = 0; i < parts; ++i) {
-    const double x = (i + 0.5) * (3.590 / 2) / parts;
-    expected += 2 * (3.590 / 2 / parts) * std::min(x, 0.1025) * (under + x * slope - base);
-  }
-  for (const char* wall : {"A-B", "C-D"}) {
-    const Element* gable = find(works, std::string("wall ") + wall + "/outer leaf/gable");
-    ASSERT_NE(gable, nullptr);
-    EXPECT_NEAR(volume(gable->solid), expected, 1e-6);
-    EXPECT_NEAR(gable->top, under + 1.795 * slope, 1e-9);
-    EXPECT_EQ(gable->placed.stage.kind, StageKind::Gables);
-  }
-  EXPECT_EQ(find(works, "wall B-C/outer leaf/gable"), nullptr);
-}
-
-TEST(Gable, NeverEntersTheRafters) {
-  for (unsigned seed = 0; seed < 250; ++seed) {
-    const Job job = test_support::seededJob(seed);
-    const SettingOut out = deriveSettingOut(job);
-    for (const Element& e : wallsOf(job, out).elements) {
-      if (e.top < out.levels.eavesUnderside - 1e-6) continue;
-      for (const Vec3& p : e.solid.points) {
-        if (p.z < out.levels.eavesUnderside - 1e-6) continue;
-        EXPECT_LE(p.z, out.rafterUndersideAt({p.x, p.y}) + 1e-5) << "seed " << seed << " " << e.id;
-      }
-    }
-  }
-}
-
-// A gable askew to its ridge: both faces of both leaves meet the rafters' underside exactly.
-TEST(Gable, AskewRunsUpToTheRaftersOnBothFaces) {
-  Job job = demoJob("garage");
-  job.outline = {{0, 0}, {3.59, 0}, {3.59, 6.8}, {0, 5.4}};
-  job.openings.clear();
-  const SettingOut out = deriveSettingOut(job);
-  const Works works = wallsOf(job, out);
-  for (const char* leaf : {"outer leaf", "inner leaf"}) {
-    const Element* gable = find(works, std::string("wall C-D/") + leaf + "/gable");
-    ASSERT_NE(gable, nullptr);
-    EXPECT_EQ(solidFault(gable->solid), "");
-    int onSlope = 0;
-    for (const Vec3& p : gable->solid.points) {
-      if (p.z < gable->underside + 1e-6) continue;
-      EXPECT_NEAR(p.z, out.rafterUndersideAt({p.x, p.y}), 1e-6);
-      ++onSlope;
-    }
-    // Two ends and the ridge on each face.
-    EXPECT_EQ(onSlope, 6);
-  }
-}
-
-TEST(Gable, KeepsAHoleForItsWindow) {
-  Job job = demoJob("orchard-house");
-  const auto areaWith = [&] {
-    const SettingOut out = deriveSettingOut(job);
-    const Works works = wallsOf(job, out);
-    const Element* lintel = find(works, "wall E-F/outer leaf/lintel over Loft light");
-    return find(works, "wall E-F/outer leaf/gable")->quantity.amount +
-           (lintel != nullptr ? volume(lintel->solid) / 0.1025 : 0);
-  };
-  const double with = areaWith();
-  std::erase_if(job.openings, [](const Opening& o) { return o.name == "Loft light"; });
-  EXPECT_NEAR(areaWith() - with, 0.685 * 0.9, 1e-5);
-}
-
-TEST(Lintels, BearOneHundredAndFiftyAtEachEnd) {
-  const Job job = demoJob("orchard-house");
-  const SettingOut out = deriveSettingOut(job);
-  const Works works = wallsOf(job, out);
-  const Element* lintel = find(works, "wall A-B/outer leaf/lintel over Living room window");
-  ASSERT_NE(lintel, nullptr);
-  const Bounds b = bounds(lintel->solid);
-  // Check M20: opening 1810 and 150 mm bearing each end.
-  EXPECT_NEAR(b.high.x - b.low.x, 1.810 + 0.300, 1e-9);
-  EXPECT_NEAR(b.low.x, 1.340 - 0.150, 1e-9);
-  EXPECT_NEAR(b.low.z, 2.100, 1e-9);
-  EXPECT_NEAR(b.high.z, 2.250, 1e-9);
-  EXPECT_EQ(lintel->placed.stage.kind, StageKind::Lintels);
-}
-
-TEST(Lintels, AtAHeightOfTheirOwnRiseWithTheirLift) {
-  Job job = demoJob("orchard-house");
-  for (Opening& o : job.openings) {
-    if (o.name == "Side window") o.head = 1.950;
-  }
-  const Works works = wallsOf(job, deriveSettingOut(job));
-  const Element* lintel = find(works, "wall D-E/inner leaf/lintel over Side window");
-  ASSERT_NE(lintel, nullptr);
-  EXPECT_EQ(lintel->placed.stage, (StageKey{StageKind::RunIn, 0, 2}));
-  // Nothing of a corner stands over it before it is laid.
-  for (const Element& e : works.elements) {
-    if (e.wall != "D-E" || e.placed.stage.kind != StageKind::RaiseCorners) continue;
-    if (e.placed.stage.lift != 2 || e.placed.stage.storey != 0) continue;
-    const Bounds corner = bounds(e.solid), held = bounds(lintel->solid);
-    EXPECT_TRUE(corner.high.y < held.low.y + 1e-6 || corner.low.y > held.high.y - 1e-6) << e.id;
-  }
-}
-
-TEST(Lintels, StayUnderTheRaftersAtTheEaves) {
-  const Job job = demoJob("orchard-house");
-  const SettingOut out = deriveSettingOut(job);
-  const Works works = wallsOf(job, out);
-  const Element* outer = find(works, "wall A-B/outer leaf/lintel over Bedroom 1 window");
-  ASSERT_NE(outer, nullptr);
-  EXPECT_NEAR(outer->top, 4.875, 1e-9);
-  const Element* inner = find(works, "wall A-B/inner leaf/lintel over Bedroom 1 window");
-  ASSERT_NE(inner, nullptr);
-  EXPECT_NEAR(inner->top, 4.950, 1e-9);
-}
-
-TEST(Lintels, ShareAPierThatIsTooNarrowForTwoBearings) {
-  Job job = demoJob("smallest");
-  Opening left;
-  left.name = "Left";
-  left.wall = "A-B";
-  left.from = "A";
-  left.at = 1.5;
-  left.width = 1;
-  Opening right = left;
-  right.name = "Right";
-  right.at = 2.7;
-  job.openings = {left, right};
-  const Works works = wallsOf(job, deriveSettingOut(job));
-  const Bounds a = bounds(find(works, "wall A-B/outer leaf/lintel over Left")->solid);
-  const Bounds b = bounds(find(works, "wall A-B/outer leaf/lintel over Right")->solid);
-  EXPECT_NEAR(a.high.x, 2.6, 1e-9);
-  EXPECT_NEAR(b.low.x, 2.6, 1e-9);
-}
-
-TEST(CavityFill, StopsAQuarterMetreLessOneUnderTheDampCourseAndUnderTheGround) {
-  const Job job = demoJob("orchard-house");
-  const SettingOut out = deriveSettingOut(job);
-  const Works works = wallsOf(job, out);
-  // Check M16: 225 mm at least below the damp course. The ground at E-F is higher than that.
-  const Element* north = find(works, "wall E-F/cavity fill");
-  ASSERT_NE(north, nullptr);
-  EXPECT_NEAR(north->top, -0.225, 1e-9);
-  // Along A-B the ground falls to -0.860 at B.
-  const Element* south = find(works, "wall A-B/cavity fill");
-  ASSERT_NE(south, nullptr);
-  EXPECT_NEAR(south->top, -0.860, 1e-9);
-  EXPECT_NEAR(south->underside, -1.200, 1e-9);
-  EXPECT_NEAR(bounds(south->solid).high.x, 6.265, 1e-6);    // none over the cellar wall
-  EXPECT_EQ(find(works, "wall B-C/cavity fill"), nullptr);  // on the cellar wall, above the ground
 }
 
 TEST(CavityWall, OpeningsThatTouchLiftLinesLeaveNoSlips) {
