@@ -6,24 +6,14 @@
 #include "model/geometry/strata.h"
 #include "model/works/ground_cuts.h"
 #include "model/works/ground_parts.h"
+#include "model/works/ground_places.h"
 #include "model/works/parts.h"
 
 namespace model {
 
 namespace {
 
-constexpr size_t kNone = static_cast<size_t>(-1);
 constexpr double kScreed = 0.075;  // of the cellar's make-up; common practice, no source
-
-// What is alike over one face of the plan.
-struct Place {
-  bool onSite = false, strip = false, inside = false, underWalls = false;
-  size_t obstacle = kNone, triangle = kNone;
-  size_t run = kNone;       // whose band it lies in
-  size_t lowerRun = kNone;  // that goes on under it
-  size_t batter = kNone;
-  bool cellarBottom = false, cellar = false, cellarInside = false, toe = false, membrane = false;
-};
 
 class GroundBuilder {
  public:
@@ -36,10 +26,12 @@ class GroundBuilder {
         strata_(mesh_, exactLevels()) {}
 
   void build(Works& works) {
-    std::vector<Place> places;
-    for (const PlanFace& face : mesh_.faces) places.push_back(placeOf(face.inside));
+    std::vector<GroundPlace> places;
+    for (const PlanFace& face : mesh_.faces) {
+      places.push_back(groundPlaceAt(out_, zones_, face.inside));
+    }
     for (std::uint32_t c = 0; c < mesh_.cells.size(); ++c) {
-      const Place& place = places[mesh_.cells[c].face];
+      const GroundPlace& place = places[mesh_.cells[c].face];
       if (place.onSite) follow(c, place);
     }
     std::vector<Solid> solids = strata_.solids();
@@ -69,84 +61,14 @@ class GroundBuilder {
     return levels;
   }
 
-  static bool in(const Regions& regions, const Vec2& p) {
-    return std::any_of(regions.begin(), regions.end(),
-                       [&](const Region& r) { return contains(r, p); });
-  }
-  static bool in(const Polygon& polygon, const Vec2& p) {
-    return !polygon.empty() && contains(polygon, p);
-  }
-
-  Place placeOf(const Vec2& p) const {
-    Place place;
-    place.onSite = in(zones_.site, p);
-    if (!place.onSite) return place;
-    for (size_t i = 0; i < zones_.obstacles.size(); ++i) {
-      if (in(zones_.obstacles[i].outline, p)) place.obstacle = i;
-    }
-    place.triangle = triangleAt(p);
-    place.strip = in(zones_.strip, p);
-    if (!place.strip) return place;
-    place.inside = in(zones_.inside, p);
-    place.underWalls = !place.inside && in(out_.outline, p);
-    place.cellarBottom = in(zones_.cellarBottom, p);
-    place.cellar = in(zones_.cellar, p);
-    place.cellarInside = in(zones_.cellarInside, p);
-    place.toe = place.cellar || in(zones_.cellarToe, p);
-    place.membrane = !place.cellar && in(zones_.cellarMembrane, p);
-    if (!place.cellarBottom) place.batter = batterAt(p);
-    findRun(p, place);
-    return place;
-  }
-
-  size_t triangleAt(const Vec2& p) const {
-    for (size_t t = 0; t < out_.terrain.triangles.size(); ++t) {
-      Polygon corners;
-      for (const unsigned i : out_.terrain.triangles[t]) {
-        corners.push_back(Vec2(out_.terrain.points[i]));
-      }
-      if (contains(corners, p)) return t;
-    }
-    return kNone;
-  }
-
-  size_t batterAt(const Vec2& p) const {
-    size_t best = kNone;
-    for (size_t i = 0; i < zones_.batter.size(); ++i) {
-      if (!in(zones_.batter[i].area, p)) continue;
-      if (best == kNone || zones_.batter[i].surface.at(p) < zones_.batter[best].surface.at(p))
-        best = i;
-    }
-    return best;
-  }
-
-  void findRun(const Vec2& p, Place& place) const {
-    for (size_t wall = 0; wall < zones_.bands.size() && place.run == kNone; ++wall) {
-      if (in(zones_.bands[wall].band, p)) place.run = GroundZones::runAt(out_, wall, p);
-    }
-    if (place.run == kNone) return;
-    for (const FoundationLap& lap : zones_.laps) {
-      if (lap.upper != place.run) continue;
-      const WallLine& wall = out_.walls[out_.foundations[lap.upper].wall];
-      const double s = dot(p - wall.start, wall.along);
-      const bool fromStart = lap.from <= out_.foundations[lap.upper].from;
-      if (fromStart ? s > lap.to : s < lap.from) continue;
-      if (place.lowerRun == kNone ||
-          out_.foundations[lap.lower].top < out_.foundations[place.lowerRun].top)
-        place.lowerRun = lap.lower;
-    }
-  }
-
-  static double dot(const Vec2& a, const Vec2& b) { return a.x * b.x + a.y * b.y; }
-
   // ---- one cell, in the order of the works -----------------------------------
 
-  CornerLevels ground(const Place& place) const {
+  CornerLevels ground(const GroundPlace& place) const {
     CornerLevels levels{};
     for (size_t k = 0; k < 3; ++k) {
       const Vec2& p = mesh_.points[mesh_.cells[cell_].corners[k]];
-      levels[k] = place.triangle == kNone ? out_.terrain.levelAt(p)
-                                          : out_.terrain.planeOf(place.triangle).at(p);
+      levels[k] = place.triangle == kNowhere ? out_.terrain.levelAt(p)
+                                             : out_.terrain.planeOf(place.triangle).at(p);
     }
     return levels;
   }
@@ -181,7 +103,7 @@ class GroundBuilder {
     strata_.add(parts_.ground, cell_, flat(zones_.base), surface_);
   }
 
-  void follow(std::uint32_t cell, const Place& place) {
+  void follow(std::uint32_t cell, const GroundPlace& place) {
     cell_ = cell;
     filled_ = false;
     const CornerLevels grass = ground(place);
@@ -189,7 +111,7 @@ class GroundBuilder {
     for (double& z : subsoil) z -= job_.ground.topsoil;
     CornerLevels top = grass, soil = subsoil;
     const GroundObstacle* obstacle =
-        place.obstacle == kNone ? nullptr : &zones_.obstacles[place.obstacle];
+        place.obstacle == kNowhere ? nullptr : &zones_.obstacles[place.obstacle];
     if (obstacle) {
       top = lower(grass, flat(obstacle->bottom));
       soil = lower(subsoil, top);
@@ -215,8 +137,8 @@ class GroundBuilder {
     leaveGround();
   }
 
-  void digCellar(const Place& place) {
-    if (!place.cellarBottom && place.batter == kNone) return;
+  void digCellar(const GroundPlace& place) {
+    if (!place.cellarBottom && place.batter == kNowhere) return;
     CornerLevels bottom = flat(out_.levels.cellarFormation);
     if (!place.cellarBottom) {
       for (size_t k = 0; k < 3; ++k) {
@@ -232,7 +154,7 @@ class GroundBuilder {
     for (size_t k = 0; k < 3; ++k) inCellarDig_ |= surface_[k] < before[k] - 1e-4;
   }
 
-  void buildCellar(const Place& place) {
+  void buildCellar(const GroundPlace& place) {
     if (!place.toe && !place.membrane) return;
     const Levels& levels = out_.levels;
     if (place.toe) {
@@ -250,15 +172,15 @@ class GroundBuilder {
     }
   }
 
-  void buildFoundation(const Place& place) {
-    if (place.run == kNone || place.cellar || place.membrane) return;
+  void buildFoundation(const GroundPlace& place) {
+    if (place.run == kNowhere || place.cellar || place.membrane) return;
     const FoundationRun& run = out_.foundations[place.run];
     if (run.onCellar) {
       // A sliver beside the cellar's wall where the outlines are not square to one another.
       if (place.underWalls) fill(parts_.massFill[place.run], run.top);
       return;
     }
-    const size_t deepest = place.lowerRun == kNone ? place.run : place.lowerRun;
+    const size_t deepest = place.lowerRun == kNowhere ? place.run : place.lowerRun;
     const FoundationRun& lowest = out_.foundations[deepest];
     dig(parts_.trench[deepest], flat(lowest.formation));
     fill(parts_.massFill[deepest], lowest.formation);
@@ -267,9 +189,9 @@ class GroundBuilder {
     if (deepest != place.run) fill(parts_.foundation[place.run], run.top);
   }
 
-  void fillUp(const Place& place, const CornerLevels& subsoil, const CornerLevels& grass) {
+  void fillUp(const GroundPlace& place, const CornerLevels& subsoil, const CornerLevels& grass) {
     if (place.underWalls || place.cellarInside) return;
-    const bool dug = (place.cellarBottom || place.batter != kNone) && inCellarDig_;
+    const bool dug = (place.cellarBottom || place.batter != kNowhere) && inCellarDig_;
     if (place.inside) {
       const CornerLevels oversite = lower(subsoil, flat(out_.levels.oversite));
       fill(dug ? parts_.cellarBackfill : parts_.trenchBackfillInside, oversite);
