@@ -73,7 +73,7 @@ std::vector<KeySpec> groundKeys() {
        [](Job& job, size_t) -> Slot { return &job.ground.topsoil; }, 0, 2, "150",
        "Depth of topsoil, stripped first"},
       {"ground", "good_ground", ValueKind::Length,
-       [](Job& job, size_t) -> Slot { return &job.ground.goodGround; }, 0, 6, "600",
+       [](Job& job, size_t) -> Slot { return &job.ground.goodGround; }, 0, 3, "600",
        "Depth below the surface at which the ground may bear"},
       {"ground", "bulking", ValueKind::Factor,
        [](Job& job, size_t) -> Slot { return &job.ground.bulking; }, 1, 2, "1.3",
