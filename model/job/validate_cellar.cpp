@@ -116,6 +116,35 @@ void validateHeights(const Validation& v, const LevelFacts& levels) {
   }
 }
 
+// The lowest top of concrete of the walls that do not stand on the cellar; about, when the job
+// leaves it to be worked out from the ground.
+double lowestConcrete(const Job& job, const LevelFacts& levels) {
+  const Foundations& f = job.foundations;
+  // The ground may fall a little further than the nearest spot levels.
+  constexpr double kUnsure = 0.3;
+  const bool strip = f.kind == FoundationKind::Strip;
+  const double bearing = levels.lowestGround - job.ground.goodGround +
+                         (strip ? f.blinding + f.thickness.value_or(0.2) : 0);
+  double lowest = f.top.value_or(strip ? bearing - kUnsure : levels.lowestGround - 0.15 - kUnsure);
+  for (const FoundationStep& step : f.steps) lowest = std::min(lowest, step.top);
+  return lowest;
+}
+
+// Beside a cellar that is not under all of the plan, walls that went deeper than its slab would
+// stand in the cellar's own ground.
+void staysBelowFoundations(const Validation& v, const Polygon& cellar, const PlanFacts& plan,
+                           const LevelFacts& levels) {
+  if (signedArea(plan.outline) - signedArea(cellar) < 0.01) return;
+  const double slabTop = v.job.cellar->floor - v.job.cellar->makeUp;
+  const double concrete = lowestConcrete(v.job, levels);
+  if (concrete >= slabTop) return;
+  v.error("cellar.floor",
+          "the foundations beside the cellar go down to " +
+              std::string(v.job.foundations.top ? "" : "about ") + levelWords(concrete) +
+              ", under the top of its slab at " + levelWords(slabTop),
+          "put the cellar deeper or the top of concrete higher");
+}
+
 void validateDig(const Validation& v, const Polygon& cellar) {
   const Cellar& given = *v.job.cellar;
   const double reach = std::max(given.toe, given.membrane) + v.job.ground.workingSpace;
@@ -152,6 +181,9 @@ void validateCellar(const Validation& v, const PlanFacts& plan, const LevelFacts
   const Polygon cellar = cellarOutline(v.job, plan);
   if (!liesInThePlan(v, cellar, plan)) return;
   if (!hasRoomInside(v, cellar)) return;
+  if (v.readable("foundations") && v.readable("ground") && v.readable("site.spots")) {
+    staysBelowFoundations(v, cellar, plan, levels);
+  }
   if (!v.job.cellar->outline.empty()) keepsClearOfWalls(v, cellar, plan);
   if (v.readable("ground") && v.readable("site")) validateDig(v, cellar);
 }
