@@ -6,7 +6,6 @@
 #include <cstring>
 
 #include <glm/geometric.hpp>
-#include <glm/packing.hpp>
 
 namespace viewer {
 
@@ -27,8 +26,14 @@ std::uint64_t hashOf(const glm::vec3& p) {
   return h ^ (h >> 31);
 }
 
+// As glm::packSnorm4x8, which rounds by a call to the C library.
 std::uint32_t packed(const glm::dvec3& normal) {
-  return glm::packSnorm4x8(glm::vec4(glm::vec3(normal), 0));
+  std::uint32_t bytes = 0;
+  for (int i = 2; i >= 0; --i) {
+    const auto byte = static_cast<int>(normal[i] * 127 + (normal[i] < 0 ? -0.5 : 0.5));
+    bytes = bytes << 8 | static_cast<std::uint8_t>(byte);
+  }
+  return bytes;
 }
 
 using Ring = std::vector<glm::vec3>;
@@ -110,7 +115,8 @@ void ElementBuilder::add(const model::Element& element, std::uint32_t index,
   corners_.clear();
   normals_.clear();
   triangles_.clear();
-  halfEdges_.clear();
+  sides_.clear();
+  firstSide_.assign(points_.size(), -1);
   slivers_ = false;
   double area = 0, volume = 0;
   const model::Vec3 inside = scene_.world((range_->low + range_->high) * 0.5f);
@@ -151,12 +157,24 @@ std::uint32_t ElementBuilder::vertexAt(std::uint32_t point, const glm::dvec3& no
   return vertex;
 }
 
+void ElementBuilder::addSide(std::uint32_t a, std::uint32_t b, std::uint32_t triangle) {
+  for (std::int32_t i = firstSide_[a]; i >= 0; i = sides_[static_cast<size_t>(i)].next) {
+    Side& side = sides_[static_cast<size_t>(i)];
+    if (side.b != b) continue;
+    side.second = triangle;
+    ++side.count;
+    return;
+  }
+  sides_.push_back({a, b, triangle, triangle, 1, firstSide_[a]});
+  firstSide_[a] = static_cast<std::int32_t>(sides_.size() - 1);
+}
+
 void ElementBuilder::addTriangle(std::uint32_t triangle) {
   const glm::uvec3& t = triangles_[triangle];
   const glm::dvec3& normal = normals_[triangle];
   for (int i = 0; i < 3; ++i) {
     const std::uint32_t a = t[i], b = t[(i + 1) % 3];
-    if (a != b) halfEdges_.push_back({std::min(a, b), std::max(a, b), triangle});
+    if (a != b) addSide(std::min(a, b), std::max(a, b), triangle);
   }
   if (normal == glm::dvec3(0)) return;
   if (splits_) return split({points_[t.x], points_[t.y], points_[t.z]}, normal);
@@ -192,19 +210,17 @@ void ElementBuilder::adoptSlivers() {
   bool adopted = true;
   while (adopted) {
     adopted = false;
-    for (size_t i = 0; i + 1 < halfEdges_.size(); ++i) {
-      const HalfEdge &x = halfEdges_[i], &y = halfEdges_[i + 1];
-      if (x.a != y.a || x.b != y.b) continue;
-      for (const auto& [own, other] : {std::pair(&x, &y), std::pair(&y, &x)}) {
-        if (normals_[own->triangle] != glm::dvec3(0) || normals_[other->triangle] == glm::dvec3(0))
-          continue;
-        const float length = glm::distance(points_[own->a], points_[own->b]);
-        const glm::uvec3& t = triangles_[own->triangle];
+    for (const Side& side : sides_) {
+      for (const auto& [own, other] :
+           {std::pair(side.first, side.second), std::pair(side.second, side.first)}) {
+        if (normals_[own] != glm::dvec3(0) || normals_[other] == glm::dvec3(0)) continue;
+        const float length = glm::distance(points_[side.a], points_[side.b]);
+        const glm::uvec3& t = triangles_[own];
         float longest = 0;
         for (int k = 0; k < 3; ++k)
           longest = std::max(longest, glm::distance(points_[t[k]], points_[t[(k + 1) % 3]]));
         if (length < longest * 0.9999f) continue;
-        normals_[own->triangle] = normals_[other->triangle];
+        normals_[own] = normals_[other];
         adopted = true;
       }
     }
@@ -212,40 +228,32 @@ void ElementBuilder::adoptSlivers() {
 }
 
 void ElementBuilder::addEdges() {
-  std::sort(halfEdges_.begin(), halfEdges_.end(), [](const HalfEdge& x, const HalfEdge& y) {
-    return x.a != y.a ? x.a < y.a : x.b != y.b ? x.b < y.b : x.triangle < y.triangle;
-  });
   if (slivers_) adoptSlivers();
-  for (size_t i = 0; i < halfEdges_.size();) {
-    size_t end = i + 1;
-    while (end < halfEdges_.size() && halfEdges_[end].a == halfEdges_[i].a &&
-           halfEdges_[end].b == halfEdges_[i].b)
-      ++end;
-    const glm::dvec3& na = normals_[halfEdges_[i].triangle];
-    const glm::dvec3& nb = normals_[halfEdges_[end - 1].triangle];
-    const bool flat = na == glm::dvec3(0) || nb == glm::dvec3(0);
+  for (const Side& side : sides_) {
+    const glm::dvec3 &na = normals_[side.first], &nb = normals_[side.second];
+    if (na == glm::dvec3(0) || nb == glm::dvec3(0)) continue;
+    const double cosine = glm::dot(na, nb);
     // Where a layer of soil runs out to nothing there is nothing to see.
-    if (range_->soil && end - i == 2 && glm::dot(na, nb) < -kCreaseCosine) {
-      i = end;
-      continue;
-    }
+    if (range_->soil && side.count == 2 && cosine < -kCreaseCosine) continue;
     // Four faces meet where two shells touch: then there is always a line to draw.
-    if (!flat && (end - i != 2 || glm::dot(na, nb) < kCreaseCosine))
-      emit(points_[halfEdges_[i].a], points_[halfEdges_[i].b], na, nb);
-    i = end;
+    if (side.count != 2 || cosine < kCreaseCosine) emit(points_[side.a], points_[side.b], na, nb);
   }
 }
 
 void ElementBuilder::emit(const glm::vec3& p, const glm::vec3& q, const glm::dvec3& na,
                           const glm::dvec3& nb) {
-  std::vector<float> cuts{0, 1};
-  if (splits_) {
-    for (const auto& [direction, height] : clampPlanes(*range_)) {
-      const float a = glm::dot(direction, p) - height, b = glm::dot(direction, q) - height;
-      if (std::min(a, b) < -kOnPlane && std::max(a, b) > kOnPlane) cuts.push_back(a / (a - b));
-    }
-    std::sort(cuts.begin(), cuts.end());
+  if (!splits_) {
+    const std::uint32_t a = packed(na), b = packed(nb);
+    for (const glm::vec3& at : {p, q})
+      scene_.edges.push_back({at, range_->placed.at(at), range_->removed.at(at), index_, a, b});
+    return;
   }
+  std::vector<float> cuts{0, 1};
+  for (const auto& [direction, height] : clampPlanes(*range_)) {
+    const float a = glm::dot(direction, p) - height, b = glm::dot(direction, q) - height;
+    if (std::min(a, b) < -kOnPlane && std::max(a, b) > kOnPlane) cuts.push_back(a / (a - b));
+  }
+  std::sort(cuts.begin(), cuts.end());
   for (size_t i = 0; i + 1 < cuts.size(); ++i) {
     for (const float f : {cuts[i], cuts[i + 1]}) {
       const glm::vec3 at = p + (q - p) * f;

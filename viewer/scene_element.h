@@ -25,13 +25,16 @@ class ElementBuilder {
     std::uint32_t vertex;
     std::int32_t next;
   };
-  struct HalfEdge {
-    std::uint32_t a, b;  // welded points, a < b
-    std::uint32_t triangle;
+  struct Side {
+    std::uint32_t a, b;           // welded points, a < b
+    std::uint32_t first, second;  // triangles that meet there
+    std::uint32_t count;          // how many do: two, or more where shells touch
+    std::int32_t next;            // of those with the same a
   };
 
   void weld(const model::Solid& solid);
   void addTriangle(std::uint32_t triangle);
+  void addSide(std::uint32_t a, std::uint32_t b, std::uint32_t triangle);
   void adoptSlivers();
   void addEdges();
   void emit(const glm::vec3& p, const glm::vec3& q, const glm::dvec3& na, const glm::dvec3& nb);
@@ -51,7 +54,8 @@ class ElementBuilder {
   std::vector<Corner> corners_;
   std::vector<glm::dvec3> normals_;  // of each triangle; zero for a flat one
   std::vector<glm::uvec3> triangles_;
-  std::vector<HalfEdge> halfEdges_;
+  std::vector<Side> sides_;
+  std::vector<std::int32_t> firstSide_;  // of each welded point
 };
 
 // Heights along a growth's direction at which its clock stops being linear inside the range;

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include <glm/geometric.hpp>
-#include <glm/packing.hpp>
 
 namespace viewer {
 
@@ -65,13 +64,18 @@ OnLine placed(const Scene& scene, std::uint32_t line) {
   return on;
 }
 
+glm::vec3 unpacked(std::uint32_t bytes) {
+  const auto part = [bytes](int shift) {
+    return static_cast<float>(static_cast<std::int8_t>(bytes >> shift & 255)) / 127.0f;
+  };
+  return {part(0), part(8), part(16)};
+}
+
 // Whether the line is lost between the two: one pair of faces looks the same way and the other pair
 // is face to face, so that a face runs on; or both pairs are, so that the line is inside.
 bool flush(const EdgeVertex& x, const EdgeVertex& y) {
-  const glm::vec3 xs[2] = {glm::vec3(glm::unpackSnorm4x8(x.normalA)),
-                           glm::vec3(glm::unpackSnorm4x8(x.normalB))};
-  const glm::vec3 ys[2] = {glm::vec3(glm::unpackSnorm4x8(y.normalA)),
-                           glm::vec3(glm::unpackSnorm4x8(y.normalB))};
+  const glm::vec3 xs[2] = {unpacked(x.normalA), unpacked(x.normalB)};
+  const glm::vec3 ys[2] = {unpacked(y.normalA), unpacked(y.normalB)};
   for (int i = 0; i < 2; ++i) {
     for (int j = 0; j < 2; ++j) {
       if (std::abs(glm::dot(xs[i], ys[j])) > 0.99f && glm::dot(xs[1 - i], ys[1 - j]) < -0.99f)
@@ -130,8 +134,9 @@ struct Seen {
 };
 
 // Takes the time during which the neighbour stands out of each of the times.
-void subtract(std::vector<Seen>& times, const ElementRange& neighbour, const glm::vec3 (&ends)[2]) {
-  std::vector<Seen> left;
+void subtract(std::vector<Seen>& times, std::vector<Seen>& left, const ElementRange& neighbour,
+              const glm::vec3 (&ends)[2]) {
+  left.clear();
   for (const Seen& seen : times) {
     Seen before = seen, after = seen;
     for (int k = 0; k < 2; ++k) {
@@ -141,13 +146,20 @@ void subtract(std::vector<Seen>& times, const ElementRange& neighbour, const glm
     if (before.ever()) left.push_back(before);
     if (after.ever()) left.push_back(after);
   }
-  times = std::move(left);
+  std::swap(times, left);
 }
 
+// Scratch space, kept between lines.
+struct Scratch {
+  std::vector<float> cuts;
+  std::vector<Seen> times, left;
+};
+
 void rewrite(const Scene& scene, std::uint32_t line, const Cover* first, const Cover* last,
-             std::vector<EdgeVertex>& out) {
+             Scratch& scratch, std::vector<EdgeVertex>& out) {
   const EdgeVertex &a = scene.edges[line * 2], &b = scene.edges[line * 2 + 1];
-  std::vector<float> cuts{0, 1};
+  std::vector<float>& cuts = scratch.cuts;
+  cuts.assign({0, 1});
   for (const Cover* c = first; c != last; ++c) cuts.insert(cuts.end(), {c->from, c->to});
   std::sort(cuts.begin(), cuts.end());
   for (size_t i = 0; i + 1 < cuts.size(); ++i) {
@@ -160,10 +172,11 @@ void rewrite(const Scene& scene, std::uint32_t line, const Cover* first, const C
       whole.from[k] = glm::mix(a.appears, b.appears, f[k]);
       whole.to[k] = a.goes == b.goes ? a.goes : glm::mix(a.goes, b.goes, f[k]);
     }
-    std::vector<Seen> times{whole};
+    std::vector<Seen>& times = scratch.times;
+    times.assign(1, whole);
     for (const Cover* c = first; c != last; ++c) {
       if (c->from <= f[0] + 1e-5f && c->to >= f[1] - 1e-5f)
-        subtract(times, scene.elements[c->neighbour], ends);
+        subtract(times, scratch.left, scene.elements[c->neighbour], ends);
     }
     for (const Seen& seen : times) {
       for (int k = 0; k < 2; ++k)
@@ -184,6 +197,7 @@ void hideSeams(Scene& scene) {
   const std::vector<Cover> covers = findCovers(scene, material);
   std::vector<EdgeVertex> edges;
   edges.reserve(scene.edges.size() + scene.edges.size() / 4);
+  Scratch scratch;
   const Cover* next = covers.data();
   const Cover* const end = next + covers.size();
   for (const std::uint32_t e : scene.order) {
@@ -196,7 +210,7 @@ void hideSeams(Scene& scene) {
       if (last == next)
         edges.insert(edges.end(), {scene.edges[line * 2], scene.edges[line * 2 + 1]});
       else
-        rewrite(scene, line, next, last, edges);
+        rewrite(scene, line, next, last, scratch, edges);
       next = last;
     }
     range.firstEdge = first;

@@ -39,7 +39,7 @@ struct Renderer::Impl {
   Program sheet{{"view.glsl", "plane.vert"}, {"plane.frag"}};
   GpuScene gpu;
   LightMaps light;
-  CutPass cutPass;
+  std::unique_ptr<CutPass> cutPass;  // made with the first cut: its shaders are large
   RenderTarget target;
   unsigned nothing = 0;  // a vertex array without attributes
   Scene numbers;         // the scene without its large arrays
@@ -189,7 +189,10 @@ void Renderer::Impl::drawAll(const Frame& frame, const ViewNumbers& view) {
   glClearStencil(0);
   glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
   drawFaces(frame, view);
-  stats.drawCalls += cutPass.draw(numbers, gpu, list, frame, view, light, materials);
+  if (!list.cuts.empty()) {
+    if (!cutPass) cutPass = std::make_unique<CutPass>();
+    stats.drawCalls += cutPass->draw(numbers, gpu, list, frame, view, light, materials);
+  }
   drawInk(frame, view);
   drawSoils();
   drawSheet(frame, view);
