@@ -1,5 +1,7 @@
 #include "model/job/key_table.h"
 
+#include <map>
+
 #include "model/job/key_sections.h"
 
 namespace model {
@@ -18,17 +20,24 @@ const std::vector<KeySpec>& keyTable() {
 }
 
 const KeySpec* findKey(std::string_view table, std::string_view name) {
-  for (const KeySpec& key : keyTable()) {
-    if (table == key.table && name == key.name) return &key;
-  }
-  return nullptr;
+  using Path = std::pair<std::string_view, std::string_view>;
+  static const auto index = [] {
+    std::map<Path, const KeySpec*> keys;
+    for (const KeySpec& key : keyTable()) keys.emplace(Path(key.table, key.name), &key);
+    return keys;
+  }();
+  const auto found = index.find({table, name});
+  return found == index.end() ? nullptr : found->second;
 }
 
 const TableSpec* findTable(std::string_view path) {
-  for (const TableSpec& table : tableTable()) {
-    if (path == table.path) return &table;
-  }
-  return nullptr;
+  static const auto index = [] {
+    std::map<std::string_view, const TableSpec*> tables;
+    for (const TableSpec& table : tableTable()) tables.emplace(table.path, &table);
+    return tables;
+  }();
+  const auto found = index.find(path);
+  return found == index.end() ? nullptr : found->second;
 }
 
 std::vector<std::string> choicesOf(const KeySpec& key) {
