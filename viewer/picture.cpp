@@ -28,6 +28,21 @@ bool any(const Overlays& o) {
          o.rod;
 }
 
+// Frames the box in what the sheet's furniture leaves free.
+void frameBetween(Camera& camera, const glm::vec3& low, const glm::vec3& high, double aspect,
+                  const PictureOptions& options) {
+  const Overlays& o = options.overlays;
+  const double scale = letteringScale(options.width, options.height);
+  const double top = o.captions ? 110 * scale / options.height : 0;
+  const double bottom = o.tape || o.titleBlock ? 130 * scale / options.height : 0;
+  const double right = o.rod || o.levels ? 250 * scale / options.width : 0;
+  const double wide = 1 - right, tall = 1 - top - bottom;
+  if (tall < 0.3 || wide < 0.3 || (tall == 1 && wide == 1)) return;
+  camera.frame(low, high, aspect * wide / tall);
+  camera.distance /= tall;
+  camera.pan(glm::vec2(-right / 2, (top - bottom) / 2), aspect);
+}
+
 // Every text of the job that may be lettered, so that its characters are there.
 std::vector<std::string> textsOf(const model::Model& model) {
   std::vector<std::string> texts{model.job.name, model.job.datumNote};
@@ -56,6 +71,7 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
   const glm::vec3& high = plan ? scene.high : scene.buildingHigh;
   const auto camera = standardView(options.view, low, high, aspect);
   frame.camera = camera ? *camera : *standardView("south-west", low, high, aspect);
+  frameBetween(frame.camera, low, high, aspect, options);
   frame.sun = sunDirection(model.job.site.latitude, dayOfYear(model.job.programme.start.c_str()),
                            kHour, model.job.site.northBearing);
   if (options.view == "section" && !frame.section.on)

@@ -133,6 +133,29 @@ TEST_F(PictureTest, OverlaysAreLaidOverTheBuilding) {
   EXPECT_EQ(differing(plain, picturer.picture(options)), 0);
 }
 
+TEST_F(PictureTest, TheBuildingIsFramedInWhatTheFurnitureLeavesFree) {
+  const auto model = support::sampleModel();
+  const auto scene = viewer::buildScene(model);
+  for (const auto& view : viewer::standardViewNames()) {
+    PictureOptions options = small(5, view.c_str());
+    options.width = 1280;
+    options.height = 720;
+    options.overlays.captions = options.overlays.tape = options.overlays.rod = true;
+    const auto camera = frameOf(model, scene, options).camera;
+    for (int i = 0; i < 8; ++i) {
+      const glm::vec3 corner(i & 1 ? scene.buildingHigh.x : scene.buildingLow.x,
+                             i & 2 ? scene.buildingHigh.y : scene.buildingLow.y,
+                             i & 4 ? scene.buildingHigh.z : scene.buildingLow.z);
+      const auto at = camera.project(corner, 1280.0 / 720);
+      ASSERT_TRUE(at) << view;
+      EXPECT_GT(at->x, 0) << view;
+      EXPECT_LT(at->x * 1280, 1280 - 250) << view;
+      EXPECT_GT(at->y * 720, 110) << view;
+      EXPECT_LT(at->y * 720, 720 - 130) << view;
+    }
+  }
+}
+
 TEST_F(PictureTest, StageBuiltNowIsTheOneThatEndsAtThatMoment) {
   const auto model = support::sampleModel();
   const auto scene = viewer::buildScene(model);
