@@ -25,9 +25,10 @@ set(CPACK_PACKAGE_NAME stringcourse)
 set(CPACK_PACKAGE_CONTACT "The Stringcourse authors <stringcourse@localhost>")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "${PROJECT_DESCRIPTION}")
 set(CPACK_PACKAGE_DESCRIPTION
-"Reads a job file with the numbers on the designer's drawing and shows the building
-on its ground, stage by stage, with string lines, corner letters and levels over it;
-writes heights, quantities, pictures and a GLB file for the designer.")
+"Reads a job file with the numbers on the designer's drawing and shows the
+building on its ground, stage by stage, with string lines, corner letters
+and levels over it; writes heights, quantities, pictures and a GLB file for
+the designer.")
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_STRIP_FILES ON)
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
