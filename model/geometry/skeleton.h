@@ -24,6 +24,9 @@ struct RoofFace {
 
 enum class RoofLineKind { Ridge, Hip, Valley, Eaves, Verge };
 
+// Where two faces, or a face and a gable, meet. A level line, and one between slopes from nearly
+// opposite sides (within 30 degrees), is a ridge. Between walls in line there is no line: their
+// slopes are one plane.
 struct RoofLine {
   RoofLineKind kind = RoofLineKind::Ridge;
   Vec2 a{0, 0}, b{0, 0};
@@ -45,8 +48,9 @@ struct SkeletonResult {
 // Outline anticlockwise and simple; `gable[i]` says that edge i (point i to i+1) stands upright.
 // At least one edge must not be a gable. Faces tile the outline exactly and share their corner
 // points exactly. Simultaneous events (walls in line, equal wings, regular polygons) are handled.
-// Refused, with a reason: a gable in line with a neighbouring hip edge; gables that leave part of
-// the plan without a slope over it.
+// Refused, with a reason: a gable in line with a neighbouring hip edge; a gable beside a re-entrant
+// corner, past whose end a slope goes on, so that it would need a wall inside the plan; gables that
+// leave part of the plan without a slope over it.
 SkeletonResult roofSkeleton(const Polygon& outline, const std::vector<bool>& gable);
 
 }  // namespace model

@@ -20,7 +20,8 @@ Solid between(const Region& region, const std::vector<Vec3>& front, const std::v
   Solid solid;
   const size_t n = front.size();
   assert(back.size() == n);
-  solid.points = front;
+  solid.points.reserve(2 * n);
+  solid.points.insert(solid.points.end(), front.begin(), front.end());
   std::vector<std::uint32_t> behind(n);
   for (size_t i = 0; i < n; ++i) {
     if (length(front[i] - back[i]) < kTogether) {
@@ -31,7 +32,9 @@ Solid between(const Region& region, const std::vector<Vec3>& front, const std::v
     }
   }
   const auto apart = [&](std::uint32_t i) { return behind[i] != i; };
-  for (const auto& [a, b, c] : triangulate(region)) {
+  const auto triangles = triangulate(region);
+  solid.triangles.reserve(2 * (triangles.size() + n));
+  for (const auto& [a, b, c] : triangles) {
     if (!apart(a) && !apart(b) && !apart(c)) continue;
     solid.triangles.push_back({a, b, c});
     solid.triangles.push_back({behind[a], behind[c], behind[b]});
