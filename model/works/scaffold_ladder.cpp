@@ -60,6 +60,19 @@ Solid solidOf(const WallLine& wall, const Ladder& ladder) {
   return solid;
 }
 
+Element ladderTo(const Job& job, const WallLine& line, const Lift& lift, Solid solid) {
+  Element element;
+  element.id = "scaffold/" + liftId(lift) + "/wall " + line.name + "/ladder";
+  element.name = "Scaffold for " + liftName(job, lift) + ", wall " + line.name + ", ladder";
+  element.kind = ElementKind::Scaffold;
+  element.material = Material::Timber;
+  element.solid = std::move(solid);
+  element.quantity = {1, Unit::Each};
+  element.placed = whole({StageKind::ScaffoldLift, lift.storey, lift.number}, 0.9);
+  element.wall = line.name;
+  return element;
+}
+
 }  // namespace
 
 void addLadders(const Job& job, const SettingOut& settingOut, size_t wall, const ScaffoldRows& rows,
@@ -89,19 +102,11 @@ void addLadders(const Job& job, const SettingOut& settingOut, size_t wall, const
                      line.at(s + kStileDepth, -ladder.distance), line.at(s, -ladder.distance)})
             .high -
         job.ground.topsoil;
-    Element element;
-    element.id = "scaffold/" + liftId(lift) + "/wall " + line.name + "/ladder";
-    element.name = "Scaffold for " + liftName(job, lift) + ", wall " + line.name + ", ladder";
-    element.kind = ElementKind::Scaffold;
-    element.material = Material::Timber;
-    element.solid = solidOf(line, ladder);
-    element.quantity = {1, Unit::Each};
-    element.placed = whole({StageKind::ScaffoldLift, lift.storey, lift.number}, 0.9);
+    Element element = ladderTo(job, line, lift, solidOf(line, ladder));
     const bool last = i + 1 == platforms.size();
     element.removed = last ? whole({StageKind::StrikeScaffold}, 0.9)
                            : whole({StageKind::ScaffoldLift, platforms[i + 1].lift.storey,
                                     platforms[i + 1].lift.number});
-    element.wall = line.name;
     add(works, std::move(element));
   }
 }
