@@ -29,6 +29,8 @@ struct Frame {
   glm::vec3 sun{0.4f, -0.5f, 0.75f};  // towards the sun, unit
   std::uint32_t selected = kNothing;  // element
   int stage = 0;                      // being built now: full colour; earlier ones calmer
+  // Quality, from dear to cheap in software: samples, then shadows. One sample is legible: the ink
+  // has soft edges of its own and covers the outlines. It also takes a smaller shadow map.
   bool shadows = true;
   bool edges = true;
   int samples = 4;

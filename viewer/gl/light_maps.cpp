@@ -16,7 +16,7 @@ namespace {
 
 constexpr int kSunSize = 2048;
 constexpr int kSmallSunSize = 1024;  // drawn into a corner of the same map, for slow machines
-constexpr int kSkySize = 192;  // coarse on purpose: what it shades is soft
+constexpr int kSkySize = 192;        // coarse on purpose: what it shades is soft
 
 // The box as the sun sees it, in a square; and how large a texel is.
 glm::mat4 sunMatrix(const glm::vec3& sun, const glm::vec3& low, const glm::vec3& high, int size,
