@@ -14,6 +14,7 @@ constexpr float kClickSlack = 4;  // units that a click may wander
 constexpr float kSnapReach = 14;  // units within which a corner or edge pulls
 constexpr double kTurnPerUnit = 0.006;
 constexpr double kZoomPerStep = 0.87;
+constexpr double kDoubleClickSeconds = 0.35;
 
 double metresPerUnit(const Camera& camera, double depth, float height) {
   const double at = camera.parallel ? camera.distance : depth;
@@ -32,27 +33,40 @@ void Session::touched() {
 }
 
 void Session::handleMouse() {
-  ImGuiIO& io = ImGui::GetIO();
+  const ImGuiIO& io = ImGui::GetIO();
+  for (const ButtonEvent& event : window_.takeButtons()) {
+    if (!job_ || event.button > 2) continue;
+    if (event.down && drag_ == Drag::None && !covered(event.at)) press(event);
+    if (!event.down && drag_ != Drag::None && event.button == dragButton_) {
+      continueDrag(event.at);
+      endDrag(event.at);
+    }
+  }
   const glm::vec2 at = glmOf(io.MousePos);
-  if (drag_ != Drag::None) {
-    if (ImGui::IsMouseDown(dragButton_))
-      continueDrag(at);
-    else
-      endDrag(at);
-    return;
-  }
-  if (io.WantCaptureMouse || !job_) return;
-  if (io.MouseWheel != 0) wheel(at, io.MouseWheel);
-  for (int button = 0; button < 3; ++button) {
-    if (!ImGui::IsMouseClicked(button)) continue;
-    touched();
-    if (button == 0 && beginOnFurniture(at)) return;
-    if (button == 0 && ImGui::IsMouseDoubleClicked(0) && !state_.measuring)
-      doubleClick(at);
-    else
-      beginDrag(at, button);
-    return;
-  }
+  if (drag_ != Drag::None && ImGui::IsMousePosValid()) continueDrag(at);
+  if (drag_ == Drag::None && job_ && io.MouseWheel != 0 && !io.WantCaptureMouse)
+    wheel(at, io.MouseWheel);
+}
+
+bool Session::covered(const glm::vec2& at) const {
+  const SheetLayout layout = layoutNow();
+  if (layout.tabs.contains(at)) return true;
+  const float sheetRight = layout.tabs.right + sheets_.pulledOut(letteringNow().unit);
+  return sheets_.shown() != Tab::None && at.x < sheetRight && at.y < layout.tape.top - 40;
+}
+
+void Session::press(const ButtonEvent& event) {
+  touched();
+  const double now = window_.now();
+  const bool twice = event.button == 0 && now - lastPress_ < kDoubleClickSeconds &&
+                     glm::distance(event.at, lastPressAt_) < kClickSlack * letteringNow().unit;
+  lastPress_ = event.button == 0 && !twice ? now : -1e9;
+  lastPressAt_ = event.at;
+  if (event.button == 0 && beginOnFurniture(event.at)) return;
+  if (twice && !state_.measuring)
+    doubleClick(event.at);
+  else
+    beginDrag(event.at, event.button);
 }
 
 bool Session::beginOnFurniture(const glm::vec2& at) {

@@ -53,6 +53,9 @@ class Session {
 
   // app_mouse.cpp
   void handleMouse();
+  void press(const ButtonEvent& event);
+  // True where a sheet or a tab lies over the building.
+  bool covered(const glm::vec2& at) const;
   void beginDrag(const glm::vec2& at, int button);
   bool beginOnFurniture(const glm::vec2& at);
   void continueDrag(const glm::vec2& at);
@@ -81,6 +84,8 @@ class Session {
   int dragButton_ = 0;
   glm::vec2 dragFrom_{0, 0}, dragAt_{0, 0};
   bool dragged_ = false;
+  double lastPress_ = -1e9;
+  glm::vec2 lastPressAt_{0, 0};
   bool playWhenLoaded_ = false, firstView_ = true;
   int framesDue_ = 3;  // to draw although nothing moves: what has just changed must settle
   float lettered_ = 0;

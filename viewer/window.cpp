@@ -79,7 +79,13 @@ void Window::listen() {
   glfwSetCharCallback(handle_, [](GLFWwindow* w, unsigned) { of(w).stirred_ = true; });
   glfwSetCursorPosCallback(handle_, [](GLFWwindow* w, double, double) { of(w).stirred_ = true; });
   glfwSetCursorEnterCallback(handle_, [](GLFWwindow* w, int) { of(w).stirred_ = true; });
-  glfwSetMouseButtonCallback(handle_, [](GLFWwindow* w, int, int, int) { of(w).stirred_ = true; });
+  glfwSetMouseButtonCallback(handle_, [](GLFWwindow* w, int button, int action, int) {
+    Window& window = of(w);
+    window.stirred_ = true;
+    double x = 0, y = 0;
+    glfwGetCursorPos(w, &x, &y);
+    window.buttons_.push_back({button, action == GLFW_PRESS, {float(x), float(y)}});
+  });
   glfwSetScrollCallback(handle_, [](GLFWwindow* w, double, double) { of(w).stirred_ = true; });
   glfwSetWindowRefreshCallback(handle_, [](GLFWwindow* w) { of(w).stirred_ = true; });
   glfwSetFramebufferSizeCallback(handle_, [](GLFWwindow* w, int, int) { of(w).stirred_ = true; });
@@ -122,6 +128,8 @@ bool Window::waitFor(double seconds) {
 }
 
 std::vector<KeyPress> Window::takeKeys() { return std::exchange(keys_, {}); }
+
+std::vector<ButtonEvent> Window::takeButtons() { return std::exchange(buttons_, {}); }
 
 void Window::swap() { glfwSwapBuffers(handle_); }
 

@@ -16,6 +16,12 @@ struct KeyPress {
   int modifiers = 0;
 };
 
+struct ButtonEvent {
+  int button = 0;  // 0 left, 1 right, 2 middle
+  bool down = false;
+  glm::vec2 at{0, 0};  // where the pointer was then
+};
+
 class Window {
  public:
   // Null when there is no display or no OpenGL 3.3; then `why` says so in one line.
@@ -36,6 +42,9 @@ class Window {
   bool waitFor(double seconds);
   // Keys that went down since the last call, repeats included: none is lost between two frames.
   std::vector<KeyPress> takeKeys();
+  // Button presses and releases since the last call, each with its own place: on a slow machine the
+  // pointer is elsewhere by the time the next frame is drawn.
+  std::vector<ButtonEvent> takeButtons();
   void swap();
   GLFWwindow* handle() const { return handle_; }
 
@@ -46,6 +55,7 @@ class Window {
 
   GLFWwindow* handle_;
   std::vector<KeyPress> keys_;
+  std::vector<ButtonEvent> buttons_;
   bool stirred_ = true;
 };
 

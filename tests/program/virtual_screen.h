@@ -69,8 +69,9 @@ class VirtualScreen {
       const std::string size = std::to_string(width) + "x" + std::to_string(height) + "x24";
       const std::string fd = std::to_string(pipeEnds[1]);
       quiet();
+      // Without -noreset it starts afresh, and refuses callers, whenever the last one leaves.
       execlp("Xvfb", "Xvfb", "-displayfd", fd.c_str(), "-screen", "0", size.c_str(), "-nolisten",
-             "tcp", nullptr);
+             "tcp", "-noreset", nullptr);
       _exit(127);
     }
     close(pipeEnds[1]);

@@ -36,7 +36,7 @@ void drawLabel(const Pen& pen, const Box& rod, const RodMark& mark, const RodLab
   const float u = pen.unit(), right = rod.left - 34 * u;
   const float strength = mark.priority == 2 ? 1 : 0.55f;
   const std::string value = model::levelText(mark.level);
-  const std::string name = pen.shortened(mark.name, 150 * u);
+  const std::string name = pen.shortened(mark.name, 176 * u);
   const float valueWidth = pen.size(value, Cut::Bold).x;
   const float top = label.y - pen.lineHeight() * 0.5f;
   pen.haloText({right - valueWidth - 8 * u - pen.size(name).x, top}, ink::kSoft, name);

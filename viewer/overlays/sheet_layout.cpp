@@ -20,9 +20,9 @@ SheetLayout layOutSheet(float width, float height, float unit, float pulledOut) 
   s.rod = {rodRight - 30 * u, margin + 12 * u, rodRight, s.titleBlock.top - 26 * u};
   s.tabs = {0, margin, 32 * u, s.tape.top - 26 * u};
   const float captionsLeft = margin + 20 * u + pulledOut;
-  s.captions = {captionsLeft, margin, std::min(s.rod.left - 264 * u, captionsLeft + 780 * u),
+  s.captions = {captionsLeft, margin, std::min(s.rod.left - 290 * u, captionsLeft + 780 * u),
                 height * 0.42f};
-  s.drawing = {s.tabs.right + 8 * u + pulledOut, margin + 84 * u, s.rod.left - 150 * u,
+  s.drawing = {s.tabs.right + 8 * u + pulledOut, margin + 84 * u, s.rod.left - 170 * u,
                s.tape.top - 34 * u};
   return s;
 }

@@ -63,7 +63,7 @@ void drawThingCard(ImDrawList* list, const ReadyJob& job, std::uint32_t selected
   const float height = step * float(words.size()) + 20 * u;
   const float bottom = layout.tape.top - 42 * u, right = layout.titleBlock.left - 14 * u;
   const Box card{right - width - 26 * u, bottom - height, right, bottom};
-  pen.fill(card, ink::kCard, 0.97f);
+  pen.fill(card, ink::kCard);
   pen.outline(card, ink::kInk, 1.5f);
   for (size_t i = 0; i < words.size(); ++i) {
     const Cut cut = i ? Cut::Text : Cut::Bold;
