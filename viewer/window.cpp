@@ -77,14 +77,16 @@ void Window::listen() {
     if (action != GLFW_RELEASE) window.keys_.push_back({key, modifiers});
   });
   glfwSetCharCallback(handle_, [](GLFWwindow* w, unsigned) { of(w).stirred_ = true; });
-  glfwSetCursorPosCallback(handle_, [](GLFWwindow* w, double, double) { of(w).stirred_ = true; });
+  glfwSetCursorPosCallback(handle_, [](GLFWwindow* w, double x, double y) {
+    of(w).stirred_ = true;
+    of(w).pointer_ = {float(x), float(y)};
+  });
   glfwSetCursorEnterCallback(handle_, [](GLFWwindow* w, int) { of(w).stirred_ = true; });
   glfwSetMouseButtonCallback(handle_, [](GLFWwindow* w, int button, int action, int) {
     Window& window = of(w);
     window.stirred_ = true;
-    double x = 0, y = 0;
-    glfwGetCursorPos(w, &x, &y);
-    window.buttons_.push_back({button, action == GLFW_PRESS, {float(x), float(y)}});
+    // Not asked of the system, which would say where the pointer is by now.
+    window.buttons_.push_back({button, action == GLFW_PRESS, window.pointer_});
   });
   glfwSetScrollCallback(handle_, [](GLFWwindow* w, double, double) { of(w).stirred_ = true; });
   glfwSetWindowRefreshCallback(handle_, [](GLFWwindow* w) { of(w).stirred_ = true; });

@@ -56,6 +56,7 @@ class Window {
   GLFWwindow* handle_;
   std::vector<KeyPress> keys_;
   std::vector<ButtonEvent> buttons_;
+  glm::vec2 pointer_{0, 0};
   bool stirred_ = true;
 };
 
