@@ -44,8 +44,10 @@ struct MeasureSheet {
 
 void drawFigures(const MeasureSheet& sheet, const glm::vec3& a, const glm::vec3& b,
                  const Scene& scene) {
-  const auto middle = sheet.at((a + b) * 0.5f);
-  if (!middle) return;
+  // Beside the end that is further right, clear of the line itself.
+  const auto from = sheet.at(a), to = sheet.at(b);
+  if (!from || !to) return;
+  const glm::vec2 end = from->x > to->x ? *from : *to;
   const Pen& pen = sheet.pen;
   const float u = pen.unit();
   std::vector<std::string> words = measureWords(measure(a, b));
@@ -54,7 +56,7 @@ void drawFigures(const MeasureSheet& sheet, const glm::vec3& a, const glm::vec3&
   float width = 0;
   for (const std::string& line : words) width = std::max(width, pen.size(line, Cut::Bold).x);
   const float step = pen.lineHeight() * 1.22f;
-  Box card = Box::at(*middle + glm::vec2(18 * u, -step * 2),
+  Box card = Box::at(end + glm::vec2(18 * u, -step * 2),
                      {width + 22 * u, step * float(words.size()) + 14 * u});
   const glm::vec2 back{std::min(0.0f, sheet.layout.drawing.right - card.right), 0};
   card = Box::at(glm::vec2(card.left, card.top) + back, {card.width(), card.height()});
