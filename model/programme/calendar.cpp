@@ -38,7 +38,8 @@ class WorkingTime {
   }
   double morningOf(long day) const {
     const long sinceMonday = nextWorkingDay(day) - (first_ - weekday_);
-    return static_cast<double>(sinceMonday / 7 * 5 + sinceMonday % 7 - weekday_);
+    const long workingDays = sinceMonday / 7 * 5 + sinceMonday % 7;
+    return static_cast<double>(workingDays - weekday_);
   }
 
  private:
