@@ -52,7 +52,8 @@ TEST(PublishedGround, BatteredRectangularPit) {
 
 // Moscow Mathematical Papyrus, problem 14: a square frustum, base 4, top 2, height 6: 56.
 TEST(PublishedGround, FrustumOfTheMoscowPapyrus) {
-  EXPECT_NEAR(dugVolume(batteredPit(2, 2, 6, 1.0 / 6)), 56, 1e-6);
+  // Plans are cut on a grid of a micrometre.
+  EXPECT_NEAR(dugVolume(batteredPit(2, 2, 6, 1.0 / 6)), 56, 1e-4);
 }
 
 // Schaufelberger and Migliaccio, Construction Equipment Management, 2nd edition, chapter 5,

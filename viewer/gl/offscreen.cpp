@@ -101,11 +101,18 @@ bool connectAnywhere(Connection& c, std::string& why) {
 struct Offscreen::Impl {
   Connection connection;
   RenderTarget target;
+
+  // With several about, the one that is used must be the one that the calls go to.
+  void makeCurrent() const {
+    if (connection.context == EGL_NO_CONTEXT) return;
+    eglMakeCurrent(connection.display, EGL_NO_SURFACE, EGL_NO_SURFACE, connection.context);
+  }
 };
 
 Offscreen::Offscreen() : impl_(std::make_unique<Impl>()) {}
 
 Offscreen::~Offscreen() {
+  impl_->makeCurrent();
   impl_->target.free();
   release(impl_->connection);
 }
@@ -122,6 +129,7 @@ std::unique_ptr<Offscreen> Offscreen::create(std::string& why) {
 }
 
 void Offscreen::begin(int width, int height, int samples) {
+  impl_->makeCurrent();
   impl_->target.resize(width, height, samples);
   impl_->target.bind();
 }
