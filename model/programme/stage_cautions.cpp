@@ -65,6 +65,9 @@ const char* reminder(StageKind kind) {
              "on the new floor.";
     case K::Gables:
       return "A bare gable is weak in wind until it is strapped to the roof: prop it, keep clear.";
+    case K::Fascia:
+      return "Work from the scaffold, never from a ladder leaned on the rafters. Two people to a "
+             "long board; it swings in wind.";
     case K::Rafters:
     case K::RoofCovering:
       return "Nobody on the roof in wind, ice or rain. Braces first. Sheets fly. Keep the lifting "

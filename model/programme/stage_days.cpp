@@ -36,6 +36,8 @@ constexpr Output kOutputs[] = {
     {E::InnerLeaf, Unit::CubicMetre, 2.4},  // two bricklayers
     {E::CavityFill, Unit::CubicMetre, 3},
     {E::Rafter, Unit::CubicMetre, 0.4},
+    {E::FasciaBoard, Unit::Metre, 30},
+    {E::BargeBoard, Unit::Metre, 20},
     {E::RoofCovering, Unit::CubicMetre, 1.5},
     {E::Joist, Unit::CubicMetre, 0.8},
     {E::Deck, Unit::CubicMetre, 0.8},

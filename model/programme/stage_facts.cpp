@@ -128,6 +128,10 @@ void addRoof(Facts& facts, const Job& job, const SettingOut& settingOut) {
   char pitch[32];
   std::snprintf(pitch, sizeof pitch, "%g", job.roof.pitch);
   facts["pitch"] = pitch;
+  const bool gabled =
+      std::any_of(settingOut.walls.begin(), settingOut.walls.end(),
+                  [](const WallLine& wall) { return wall.eaves == EavesKind::Gable; });
+  facts["edge-boards"] = gabled ? "fascia and barge boards" : "fascia boards";
   facts["wall-top"] = levelText(levels.wallTop);
   facts["plate-top"] = levelText(levels.plateTop);
   facts["eaves"] = levelText(levels.eaves);

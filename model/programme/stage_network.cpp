@@ -68,8 +68,10 @@ Kinds before(StageKind kind) {
       return {K::WallPlate};
     case K::Rafters:
       return {K::WallPlate, K::Gables};
-    case K::RoofCovering:
+    case K::Fascia:
       return {K::Rafters};
+    case K::RoofCovering:
+      return {K::Fascia};
     case K::WindowsAndDoors:
       return {K::RoofCovering};
     case K::StrikeScaffold:

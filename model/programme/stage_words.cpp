@@ -152,6 +152,10 @@ constexpr std::array kWallWords{
                "Cut a pattern pair and try it at both ends, then fix ridge, hips and rafters at "
                "{pitch} degrees, braced as they go, and strap the gables if there are any.",
                "The whole roof frame is up, braced and strapped."},
+    StageWords{K::Fascia, "fascia", "Fix {edge-boards}",
+               "Check the rafters' feet with a line and trim them plumb, then fix {edge-boards}: "
+               "mitred at the corners, straight by eye from end to end. Prime the cut ends first.",
+               "The edge of the roof is closed all round, ready for the underlay and the gutters."},
     StageWords{
         K::RoofCovering, "roof-covering", "Cover the roof",
         "Underlay, battens to a counted gauge, then the covering from the eaves at {eaves} up "

@@ -91,6 +91,13 @@ void countRoof(const TakeoffInput& in, Tally& tally) {
     tally.add({item + ", number", Unit::Each, 0, 1, "pieces as drawn"},
               static_cast<double>(pieceCount(e.solid)), e.placed.stage);
   }
+  for (const Element& e : in.works.elements) {
+    const bool barge = e.kind == ElementKind::BargeBoard;
+    if (!barge && e.kind != ElementKind::FasciaBoard) continue;
+    tally.add({barge ? "Barge boards" : "Fascia boards", Unit::Metre, waste::kTimber, kTimberStep,
+               barge ? "along the slope, outer face" : "outer face, before joints"},
+              e.quantity.amount, e.placed.stage);
+  }
   if (roof.covering <= 0) return;
   for (const Element& e : in.works.elements) {
     if (e.kind != ElementKind::RoofCovering) continue;

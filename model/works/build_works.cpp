@@ -11,7 +11,8 @@ Works buildWorks(const Job& job, const SettingOut& settingOut) {
       buildStandingBuildings, buildProfiles, buildGround,       buildTrenchSupport,
       buildLevelPins,         buildFormwork, buildCavityWalls,  buildGroundFloor,
       buildDampCourse,        buildScaffold, buildLintels,      buildUpperFloors,
-      buildWallPlates,        buildRafters,  buildRoofCovering, buildWindowsAndDoors,
+      buildWallPlates,        buildRafters,  buildFasciaBoards, buildRoofCovering,
+      buildWindowsAndDoors,
   };
   Works works;
   for (const Build build : kParts) build(job, settingOut, works);

@@ -47,6 +47,7 @@ enum class StageKind {
   WallPlate,
   Gables,
   Rafters,
+  Fascia,  // fascia and barge boards
   RoofCovering,
   WindowsAndDoors,
   StrikeScaffold,
@@ -110,6 +111,8 @@ enum class ElementKind {
   Deck,
   WallPlate,
   Rafter,
+  FasciaBoard,
+  BargeBoard,
   RoofCovering,
   Window,
   Door,

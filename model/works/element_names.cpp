@@ -55,6 +55,10 @@ const char* nameOf(ElementKind kind) {
       return "wall plate";
     case ElementKind::Rafter:
       return "rafter";
+    case ElementKind::FasciaBoard:
+      return "fascia board";
+    case ElementKind::BargeBoard:
+      return "barge board";
     case ElementKind::RoofCovering:
       return "roof covering";
     case ElementKind::Window:

@@ -23,6 +23,7 @@ void buildWindowsAndDoors(const Job&, const SettingOut&, Works&);
 void buildUpperFloors(const Job&, const SettingOut&, Works&);
 void buildWallPlates(const Job&, const SettingOut&, Works&);
 void buildRafters(const Job&, const SettingOut&, Works&);
+void buildFasciaBoards(const Job&, const SettingOut&, Works&);  // and barge boards
 void buildRoofCovering(const Job&, const SettingOut&, Works&);
 // Temporary works:
 void buildProfiles(const Job&, const SettingOut&, Works&);  // boards, pegs and string lines

@@ -36,6 +36,7 @@ RoofedJob roofed(Job job) {
   buildCavityWalls(made.job, made.settingOut, made.works);
   buildWallPlates(made.job, made.settingOut, made.works);
   buildRafters(made.job, made.settingOut, made.works);
+  buildFasciaBoards(made.job, made.settingOut, made.works);
   buildRoofCovering(made.job, made.settingOut, made.works);
   return made;
 }

@@ -71,7 +71,8 @@ TEST(ProgrammeOfJobs, ABuilderCouldWorkInThisOrder) {
                                                     {K::DampCourse, K::RaiseCorners},
                                                     {K::WallPlate, K::Rafters},
                                                     {K::Gables, K::Rafters},
-                                                    {K::Rafters, K::RoofCovering},
+                                                    {K::Rafters, K::Fascia},
+                                                    {K::Fascia, K::RoofCovering},
                                                     {K::RoofCovering, K::StrikeScaffold}};
   forManyJobs([&](const Model& m) {
     for (const auto& [before, after] : beforeAndAfter) {
