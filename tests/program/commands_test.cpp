@@ -184,6 +184,17 @@ TEST_F(Commands, AWrongCommandLineSaysWhatThereIs) {
   EXPECT_TRUE(left().empty());
 }
 
+TEST_F(Commands, TheJobItselfIsNeverWrittenOver) {
+  const std::string words = contents(demoPath("smallest"));
+  const std::string job = writeFile("mine.toml", words);
+  for (const std::string command : {"picture", "share"}) {
+    const ProgramRun run = stringcourse({command, job, "--out", inFolder("./mine.toml")});
+    EXPECT_EQ(run.exitCode, 2) << command;
+    EXPECT_NE(run.err.find("is the job file itself"), std::string::npos) << run.err;
+    EXPECT_EQ(contents(job), words) << command;
+  }
+}
+
 TEST_F(Commands, EveryCommandHasHelpWithAnExample) {
   for (const char* command :
        {"check", "levels", "takeoff", "stages", "picture", "share", "walkthrough", "new"}) {

@@ -11,6 +11,7 @@
 namespace viewer {
 
 int runShare(const std::string& job, const std::string& out) {
+  if (auto wrong = wouldReplaceJob(job, out)) return wrongUsage(*wrong);
   const auto model = loadAndTell(job);
   if (!model) return kProblems;
   if (const auto problem = model::writeGlb(*model, out)) {

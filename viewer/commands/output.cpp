@@ -1,6 +1,7 @@
 #include "viewer/commands/output.h"
 
 #include <cstdio>
+#include <filesystem>
 #include <iostream>
 
 #include "model/job/write_job.h"
@@ -19,6 +20,12 @@ int saveOut(const std::string& path, std::string_view bytes) {
   if (!problem) return kWell;
   std::cerr << model::format(*problem) << "\n";
   return kProblems;
+}
+
+std::optional<std::string> wouldReplaceJob(const std::string& job, const std::string& out) {
+  std::error_code ignored;
+  if (!std::filesystem::equivalent(job, out, ignored)) return std::nullopt;
+  return "--out \"" + out + "\" is the job file itself; choose another name";
 }
 
 int wrongUsage(const std::string& what) {

@@ -1,6 +1,7 @@
 // Writing results where the user asked for them.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -14,6 +15,9 @@ int printOut(std::string_view text);
 
 // Saved whole or not at all; kProblems with a message when it cannot be.
 int saveOut(const std::string& path, std::string_view bytes);
+
+// What to say when `out` is the job file itself, under whatever name; nothing when it is not.
+std::optional<std::string> wouldReplaceJob(const std::string& job, const std::string& out);
 
 // The message for a wrong command line; returns kUsage.
 int wrongUsage(const std::string& what);

@@ -17,6 +17,7 @@ int runPicture(const PictureCommand& command) {
   if (!command.section.empty()) {
     if (auto wrong = readSection(command.section, section)) return wrongUsage(*wrong);
   }
+  if (auto wrong = wouldReplaceJob(command.job, command.out)) return wrongUsage(*wrong);
   const auto model = loadAndTell(command.job);
   if (!model) return kProblems;
   if (auto wrong = readMoment(command.stage, command.at, model->programme, picture)) {
