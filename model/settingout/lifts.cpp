@@ -8,7 +8,7 @@ namespace model {
 
 namespace {
 
-// A day's rise: up to about 1.5 m (LABC Warranty; trade brief 6.7); the usual one is six blocks
+// A day's rise: up to about 1.5 m (LABC Warranty); the usual one is six blocks
 // or eighteen bricks (common practice, no source).
 constexpr double kMostRise = 1.500;
 constexpr double kUsualRise = 1.350;

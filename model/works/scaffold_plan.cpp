@@ -12,7 +12,7 @@ namespace model {
 
 namespace {
 
-// From the trade brief: reach and lift heights; common practice, no source.
+// Reach and lift heights: common practice, no source.
 constexpr double kFromGround = 1.200;
 constexpr double kReach = 1.000;
 constexpr double kUnderWork = 0.150;  // boards under the bed that is laid first from them

@@ -100,7 +100,7 @@ TEST(Lifts, OfEveryJobRiseFromTheDampCourseToThePlateWithoutGaps) {
     for (const auto& lift : out.lifts) {
       ASSERT_DOUBLE_EQ(lift.bottom, at) << "seed " << seed;
       ASSERT_GT(lift.top, lift.bottom) << "seed " << seed;
-      // Up to about 1.5 m a day: LABC Warranty, in the trade brief 6.7.
+      // Up to about 1.5 m a day: LABC Warranty.
       ASSERT_LE(lift.top - lift.bottom, 1.5 + 0.075) << "seed " << seed;
       at = lift.top;
     }
