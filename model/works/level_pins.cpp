@@ -12,6 +12,30 @@ namespace {
 constexpr double kPin = 0.016;    // thickness
 constexpr double kSpacing = 1.8;  // common practice, no source: 1.5 to 2 m
 constexpr double kFromEnd = 0.300;
+constexpr double kFromMitre = 0.100;
+constexpr double kShortest = 0.300;  // between two pins: a shorter length has one, in its middle
+
+// From the end of a run: where that is a corner, clear of the mitre with the next wall's concrete.
+double fromEnd(const SettingOut& settingOut, const WallLine& wall, double end, double centre) {
+  const bool atStart = end<1e-6, atEnd = end> wall.length - 1e-6;
+  if (!atStart && !atEnd) return kFromEnd;
+  const double half = settingOut.corners[atStart ? wall.from : wall.to].angle / 2;
+  return std::max(kFromEnd, centre / std::tan(half) + kFromMitre);
+}
+
+// Where the pins of one run stand (s).
+std::vector<double> pinPlaces(const SettingOut& settingOut, const FoundationRun& run,
+                              double centre) {
+  const WallLine& wall = settingOut.walls[run.wall];
+  const double from = run.from + fromEnd(settingOut, wall, run.from, centre);
+  const double to = run.to - fromEnd(settingOut, wall, run.to, centre);
+  if (to < from) return {};
+  if (to - from < kShortest) return {(from + to) / 2};
+  const double spaces = std::ceil((to - from) / kSpacing);
+  std::vector<double> places;
+  for (double k = 0; k <= spaces; ++k) places.push_back(from + (to - from) * k / spaces);
+  return places;
+}
 
 // True where a lower run's concrete goes on under the higher one: no pin can stand there.
 bool overLap(const std::vector<FoundationLap>& laps, size_t run, double s) {
@@ -39,16 +63,14 @@ void buildLevelPins(const Job& job, const SettingOut& settingOut, Works& works) 
   const auto turn = foundationTurns(settingOut);
   const auto count = static_cast<double>(turn.size());
   const double centre = job.walls.total() / 2;
-  const double fromEnd = std::max(kFromEnd, centre + 0.1);  // clear of the mitre
   int number = 0;
   for (size_t i = 0; i < settingOut.foundations.size(); ++i) {
     const FoundationRun& run = settingOut.foundations[i];
-    const double from = run.from + fromEnd, to = run.to - fromEnd;
-    if (run.onCellar || run.top - run.underside < 1e-3 || to < from) continue;
+    if (run.onCellar || run.top - run.underside < 1e-3) continue;
     const WallLine& wall = settingOut.walls[run.wall];
-    const double spaces = std::max(1.0, std::ceil((to - from) / kSpacing));
-    for (double k = 0; k <= spaces; ++k) {
-      const double s = from + (to - from) * k / spaces;
+    const std::vector<double> places = pinPlaces(settingOut, run, centre);
+    for (size_t k = 0; k < places.size(); ++k) {
+      const double s = places[k];
       if (overLap(laps, i, s)) continue;
       Element element;
       ++number;
@@ -58,8 +80,10 @@ void buildLevelPins(const Job& job, const SettingOut& settingOut, Works& works) 
       element.material = Material::Steel;
       element.solid = pin(wall, s, centre, run.underside, run.top);
       element.quantity = {1, Unit::Each};
-      element.placed =
-          whole({StageKind::LevelPins}, k / (spaces + 1) / count + static_cast<double>(i) / count);
+      element.placed = whole(
+          {StageKind::LevelPins},
+          (static_cast<double>(i) + static_cast<double>(k) / static_cast<double>(places.size())) /
+              count);
       // Cast in as the concrete comes up round it.
       element.removed = upward({StageKind::FoundationPour}, run.underside, run.top, turn[i] / count,
                                (turn[i] + 1) / count);
