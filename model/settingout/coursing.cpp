@@ -1,3 +1,6 @@
+#include "model/settingout/coursing.h"
+
+#include <algorithm>
 #include <cmath>
 
 #include "model/settingout/derive.h"
@@ -18,6 +21,15 @@ double courseAtOrUnder(double level, double datum, double course) {
 
 double courseAtOrOver(double level, double datum, double course) {
   return datum + course * std::ceil((level - datum - kOnCourse) / course);
+}
+
+double coordinatingLength(const WallBuildUp& walls, int halfBricks, int joints) {
+  return halfBricks * (walls.brickLength + walls.joint) / 2 + joints * walls.joint;
+}
+
+int halfBricksOfOpening(const WallBuildUp& walls, double width) {
+  const double half = (walls.brickLength + walls.joint) / 2;
+  return std::max(1, static_cast<int>(std::lround((width - walls.joint) / half)));
 }
 
 }  // namespace model

@@ -2,6 +2,7 @@
 
 #include <iostream>
 
+#include "model/checks/check_building.h"
 #include "model/job/read_job.h"
 #include "model/programme/check_programme.h"
 
@@ -13,9 +14,11 @@ LoadedJob loadJob(const std::string& path) {
   loaded.problems = std::move(read.problems);
   if (!read.job || model::hasErrors(loaded.problems)) return loaded;
   loaded.model = model::buildModel(*read.job);
-  const model::Problems more =
-      model::checkProgramme(*read.job, loaded.model->programme, path, read.places);
-  loaded.problems.insert(loaded.problems.end(), more.begin(), more.end());
+  for (const model::Problems& more :
+       {model::checkBuilding(*read.job, loaded.model->settingOut, path, read.places),
+        model::checkProgramme(*read.job, loaded.model->programme, path, read.places)}) {
+    loaded.problems.insert(loaded.problems.end(), more.begin(), more.end());
+  }
   return loaded;
 }
 

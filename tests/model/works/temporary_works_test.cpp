@@ -8,6 +8,7 @@
 #include "model/works/edge_protection.h"
 #include "model/works/parts.h"
 #include "tests/support/demo_job.h"
+#include "tests/support/random_job.h"
 #include "tests/support/solid_referee.h"
 
 namespace model {
@@ -140,6 +141,33 @@ TEST(LevelPins, StandNoFartherApartThanTwoMetres) {
   for (auto& [wall, places] : at) {
     std::sort(places.begin(), places.end());
     for (size_t i = 1; i < places.size(); ++i) EXPECT_LE(places[i] - places[i - 1], 2.0) << wall;
+  }
+}
+
+// A thick membrane leaves a sliver of strip beside the cellar (seed 11), on which two pins once
+// stood in one place.
+TEST(LevelPins, NeverStandInOnePlace) {
+  std::vector<Job> jobs;
+  for (unsigned seed = 0; seed < 60; ++seed) {
+    jobs.push_back(test_support::seededJob(seed));
+    if (!jobs.back().cellar) continue;
+    jobs.push_back(jobs.back());
+    jobs.back().cellar->membrane = 0.300;
+  }
+  // Corners of 37 degrees: the concrete's middle lines meet far from them.
+  jobs.emplace_back();
+  jobs.back().outline = {{0, 0}, {12, 0}, {0, 9}};
+  for (const Job& job : jobs) {
+    const Temporary pins(job, buildLevelPins);
+    std::vector<Bounds> places;
+    for (const Element& e : pins.works.elements) places.push_back(bounds(e.solid));
+    for (size_t i = 0; i < places.size(); ++i) {
+      for (size_t j = i + 1; j < places.size(); ++j) {
+        const Vec3 apart = (places[i].low + places[i].high - places[j].low - places[j].high) / 2.0;
+        EXPECT_GT(std::hypot(apart.x, apart.y), 0.05)
+            << pins.works.elements[i].id << " and " << pins.works.elements[j].id;
+      }
+    }
   }
 }
 

@@ -1,0 +1,46 @@
+#include "model/checks/check_building.h"
+
+#include "model/checks/parts.h"
+
+namespace model {
+
+void Checking::warning(std::string path, std::string what, std::string instead) const {
+  Place place;
+  while (!path.empty()) {
+    const auto found = places.find(path);
+    if (found != places.end()) {
+      place = found->second;
+      break;
+    }
+    const size_t cut = path.find_last_of(".[");
+    if (cut == std::string::npos) break;
+    path.erase(cut);
+  }
+  problems.push_back({file, place, Severity::Warning, std::move(what), std::move(instead)});
+}
+
+std::string listed(const std::vector<std::string>& names) {
+  constexpr size_t kMost = 6;
+  std::string text;
+  for (size_t i = 0; i < names.size(); ++i) {
+    if (i == kMost) return text + " and " + std::to_string(names.size() - kMost) + " more";
+    const bool last = i + 1 == names.size();
+    if (i > 0) text += last ? " and " : ", ";
+    text += names[i];
+  }
+  return text;
+}
+
+Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::string& file,
+                       const KeyPlaces& places) {
+  Problems problems;
+  const Checking checking{job, settingOut, file, places, problems};
+  checkLintels(checking);
+  checkOpeningWidths(checking);
+  checkStripsOverTheDig(checking);
+  checkNearBuildings(checking);
+  checkRoofOnSite(checking);
+  return problems;
+}
+
+}  // namespace model

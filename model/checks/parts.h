@@ -1,0 +1,32 @@
+// The checks behind checkBuilding(), one function and one file each.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/checks/check_building.h"
+
+namespace model {
+
+// What every check works with.
+struct Checking {
+  const Job& job;
+  const SettingOut& settingOut;
+  const std::string& file;
+  const KeyPlaces& places;
+  Problems& problems;
+
+  // At the place of the key, or of the nearest thing above it that the file has.
+  void warning(std::string path, std::string what, std::string instead) const;
+};
+
+void checkLintels(const Checking&);           // room over the opening, and bearing at both ends
+void checkOpeningWidths(const Checking&);     // in whole half bricks
+void checkStripsOverTheDig(const Checking&);  // foundations over the cellar's working space
+void checkNearBuildings(const Checking&);     // digs beside and under what stands
+void checkRoofOnSite(const Checking&);        // eaves over the boundary or another building
+
+// "A-B", "A-B and B-C", "A-B, B-C and C-D"; beyond a few only how many more there are.
+std::string listed(const std::vector<std::string>& names);
+
+}  // namespace model

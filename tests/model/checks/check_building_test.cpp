@@ -1,0 +1,183 @@
+#include "model/checks/check_building.h"
+
+#include <gtest/gtest.h>
+
+#include "model/settingout/coursing.h"
+#include "tests/support/demo_job.h"
+#include "tests/support/random_job.h"
+
+namespace model {
+namespace {
+
+Problems found(const Job& job, const KeyPlaces& places = {}) {
+  return checkBuilding(job, deriveSettingOut(job), "a.toml", places);
+}
+
+// The one warning, or nothing when there is none or several.
+std::string only(const Problems& problems) {
+  return problems.size() == 1 ? problems[0].what + "; " + problems[0].instead : "";
+}
+
+bool says(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+Job oblong() {
+  Job job;
+  job.outline = {{0, 0}, {8, 0}, {8, 6}, {0, 6}};
+  return job;
+}
+
+Job withBuilding(BuildingKind kind, double gap, double depth) {
+  Job job = oblong();
+  job.site.buildings.push_back(
+      {"Barn", kind, {{8 + gap, 1}, {12 + gap, 1}, {12 + gap, 5}, {8 + gap, 5}}, 3, depth});
+  return job;
+}
+
+Opening window(double at, double width, double head) {
+  Opening opening;
+  opening.name = "Hall window";
+  opening.wall = "A-B";
+  opening.from = "A";
+  opening.at = at;
+  opening.width = width;
+  opening.head = head;
+  return opening;
+}
+
+TEST(CheckBuilding, HasNothingToSayOfAPlainJob) { EXPECT_TRUE(found(oblong()).empty()); }
+
+TEST(CheckBuilding, NamesThePlaceOfTheKeyOrOfWhatHoldsIt) {
+  const Job job = withBuilding(BuildingKind::Neighbour, 1, 0.3);
+  const Problems problems = found(job, {{"site.building", {4, 1}}, {"site.building[0]", {9, 2}}});
+  ASSERT_EQ(problems.size(), 1u);
+  EXPECT_EQ(problems[0].place.line, 9);
+  EXPECT_EQ(problems[0].severity, Severity::Warning);
+}
+
+// ---- openings --------------------------------------------------------------------
+
+TEST(CheckLintels, SayWhereTheRoofLeavesNoRoomForOne) {
+  Job job = oblong();
+  job.openings = {window(3, 0.910, 0)};
+  job.openings[0].head = deriveSettingOut(job).levels.outerLeafTop;
+  EXPECT_TRUE(says(only(found(job)), "no room for a lintel")) << only(found(job));
+  job.openings[0].head = *job.openings[0].head - 0.150;
+  EXPECT_TRUE(found(job).empty());
+}
+
+TEST(CheckLintels, SayWhereTheBearingIsShort) {
+  Job job = oblong();
+  job.openings = {window(3, 0.910, 2.1), window(4.110, 0.910, 2.1)};  // a pier of 200
+  const Problems problems = found(job);
+  ASSERT_EQ(problems.size(), 2u);
+  EXPECT_TRUE(says(problems[0].what, "bearing of only 100 mm")) << problems[0].what;
+  job.openings[1].at = 4.210;
+  EXPECT_TRUE(found(job).empty());
+}
+
+TEST(CheckOpeningWidths, NameAllThatAreNotWholeHalfBricksInOneLine) {
+  Job job = oblong();
+  job.openings = {window(1, 0.900, 2.1), window(3, 0.910, 2.1), window(5, 1.2, 2.1)};
+  job.openings[1].name = "Landing window";
+  const std::string text = only(found(job));
+  EXPECT_TRUE(says(text, "Hall window (900 mm, nearest 910 mm)")) << text;
+  EXPECT_TRUE(says(text, "(1200 mm, nearest 1247.5 mm)")) << text;
+  EXPECT_FALSE(says(text, "Landing")) << text;
+}
+
+// ---- digs ------------------------------------------------------------------------
+
+TEST(CheckStripsOverTheDig, NameTheWallsThatCrossTheWorkingSpace) {
+  Job job = oblong();
+  job.cellar = Cellar{};
+  EXPECT_TRUE(found(job).empty()) << "a cellar under all of it has no strip beside it";
+  job.cellar->outline = {{4, 0}, {8, 0}, {8, 6}, {4, 6}};
+  EXPECT_TRUE(says(only(found(job)), "A-B and C-D cross")) << only(found(job));
+  EXPECT_TRUE(says(only(found(job)), "ask the designer"));
+}
+
+TEST(CheckNearBuildings, AskOfADigDeeperThanANeighbourWithinThreeMetres) {
+  // The trench goes down 600 under ground at 150 under the floor, 850 to 900 with courses.
+  const std::string text = only(found(withBuilding(BuildingKind::Neighbour, 2.5, 0.5)));
+  EXPECT_TRUE(says(text, "the trench for B-C")) << text;
+  EXPECT_TRUE(says(text, "ask whether notice")) << text;
+  EXPECT_TRUE(found(withBuilding(BuildingKind::Neighbour, 2.5, 1.2)).empty());
+  EXPECT_TRUE(found(withBuilding(BuildingKind::Neighbour, 3.5, 0.5)).empty());
+}
+
+TEST(CheckNearBuildings, AskOfACellarUnderTheLineWithinSixMetres) {
+  Job job = withBuilding(BuildingKind::Neighbour, 0, 0.5);
+  job.cellar = Cellar{};
+  const double formation = deriveSettingOut(job).levels.cellarFormation;
+  const double fall = -0.650 - formation;  // from the barn's foundations to the cellar's bottom
+  ASSERT_LT(fall, 6);
+  const auto barnAt = [&](double fromDig) {
+    Job moved = withBuilding(BuildingKind::Neighbour, job.ground.workingSpace + fromDig, 0.5);
+    moved.cellar = Cellar{};
+    return found(moved);
+  };
+  ASSERT_LT(fall, 3) << "the first 3 m ask anyway";
+  EXPECT_TRUE(says(only(barnAt(2.9)), "the cellar"));
+  EXPECT_TRUE(barnAt(3.1).empty());
+  job.cellar->floor = -4.5;
+  const auto deeperAt = [&](double fromDig) {
+    Job moved = withBuilding(BuildingKind::Neighbour, job.ground.workingSpace + fromDig, 0.5);
+    moved.cellar = job.cellar;
+    return found(moved);
+  };
+  const double line = -0.650 - deriveSettingOut(job).levels.cellarFormation;
+  ASSERT_GT(line, 3.1);
+  EXPECT_TRUE(says(only(deeperAt(line - 0.05)), "the cellar"));
+  EXPECT_TRUE(deeperAt(line + 0.05).empty());
+}
+
+TEST(CheckNearBuildings, AskOfAnOwnBuildingOnlyUnderTheLineAndNeverOfNotice) {
+  EXPECT_TRUE(found(withBuilding(BuildingKind::Existing, 2.5, 0.5)).empty());
+  const std::string text = only(found(withBuilding(BuildingKind::Existing, 0.3, 0.3)));
+  EXPECT_TRUE(says(text, "engineer")) << text;
+  EXPECT_FALSE(says(text, "notice")) << text;
+  EXPECT_TRUE(found(withBuilding(BuildingKind::Demolish, 0.5, 0.1)).empty());
+}
+
+// ---- roof ------------------------------------------------------------------------
+
+TEST(CheckRoofOnSite, SaysThatTheEavesGoOverTheBoundary) {
+  Job job = oblong();
+  job.site.boundary = {{-2, -2}, {8.2, -2}, {8.2, 8}, {-2, 8}};
+  EXPECT_TRUE(says(only(found(job)), "edge of the roof goes over the boundary"));
+  job.site.boundary[1].x = job.site.boundary[2].x = 8.4;
+  EXPECT_TRUE(found(job).empty());
+}
+
+TEST(CheckRoofOnSite, SaysThatTheEavesReachOverABuildingAsHigh) {
+  Job job = withBuilding(BuildingKind::Existing, 0.2, 2);
+  EXPECT_TRUE(says(only(found(job)), "reaches over \"Barn\"")) << only(found(job));
+  job.site.boundary.clear();
+  job.site.buildings[0].height = 1;
+  EXPECT_TRUE(found(job).empty());
+}
+
+// ---- all together ------------------------------------------------------------------
+
+TEST(CheckBuilding, SaysLittleAndTrueThingsOfTheDemonstrationJobs) {
+  for (const std::string& name : test_support::demoNames()) {
+    const Problems problems = found(test_support::demoJob(name));
+    EXPECT_EQ(problems.size(), name == "orchard-house" ? 1u : 0u) << name;
+  }
+}
+
+TEST(CheckBuilding, OnlyWarnsAndNeverSpeaksOfSafety) {
+  for (unsigned seed = 0; seed < 200; ++seed) {
+    for (const Problem& problem : found(test_support::seededJob(seed))) {
+      EXPECT_EQ(problem.severity, Severity::Warning);
+      EXPECT_FALSE(problem.what.empty());
+      EXPECT_FALSE(problem.instead.empty());
+      EXPECT_FALSE(says(problem.what + problem.instead, "safe")) << problem.what;
+    }
+  }
+}
+
+}  // namespace
+}  // namespace model
