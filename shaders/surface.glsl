@@ -21,6 +21,18 @@ float lineCover(float x, float w, float px) {
   return clamp((w + 0.5 * px - abs(x)) / px, 0.0, 1.0) * min(1.0, 2.0 * w / px);
 }
 
+// How much of a pixel of width px is taken by bands of width w at every period, centred on zero:
+// the exact share, so that fine courses stay even instead of crawling.
+float bandCover(float x, float period, float w, float px) {
+  vec2 ends = vec2(x - 0.5 * px, x + 0.5 * px) + 0.5 * w;
+  vec2 turns = floor(ends / period);
+  vec2 sum = turns * w + min(ends - turns * period, vec2(w));
+  return (sum.y - sum.x) / px;
+}
+
+// A pixel's reach in x, whichever way the lines of equal x run on the screen.
+float slope(float x) { return length(vec2(dFdx(x), dFdy(x))); }
+
 float nearestTo(float x, float period) { return x - period * floor(x / period + 0.5); }
 
 float toneOf(vec2 cell) {
@@ -36,41 +48,53 @@ vec3 patterned(Face f) {
   float u = dot(from, along);
   float up = (f.p.z - uCourse.x) * inversesqrt(max(1e-4, 1.0 - f.n.z * f.n.z));
   float v = level ? dot(from, vec2(-along.y, along.x)) : up;
-  vec2 px = max(vec2(fwidth(u), level && coursed ? 1e-4 : fwidth(v)), vec2(1e-5));
+  vec2 px = max(vec2(slope(u), level && coursed ? 1e-4 : slope(v)), vec2(1e-5));
   if (level && coursed) v = (floor((f.p.z - uCourse.x - f.joint.w) / f.pattern.y) + 0.5) * f.pattern.y;
   vec2 period = max(f.pattern.xy, vec2(1e-4));
   float row = floor(v / period.y);
   float odd = mod(row + f.state.x, 2.0);
   u += f.joint.w * 0.5 - f.pattern.z * period.x * odd;
   v += f.joint.w * 0.5;
-  vec2 fade = clamp(1.6 - 3.2 * px / period, 0.0, 1.0);
+  vec2 size = px / period;
+  // Under two pixels to a course nothing can be told apart; single units go sooner.
+  float courses = clamp((0.56 - size.y) / 0.16, 0.0, 1.0);
+  vec2 fade = clamp(1.6 - 3.2 * size, 0.0, 1.0);
   // Speckle without joints is for far off: close to, its cells would show as squares.
-  if (f.joint.w <= 0.0 && f.pattern.z <= 0.0) fade *= clamp(12.0 * px / period - 0.2, 0.0, 1.0);
+  if (f.joint.w <= 0.0 && f.pattern.z <= 0.0) fade *= clamp(12.0 * size - 0.2, 0.0, 1.0);
   float tone = f.pattern.w * toneOf(vec2(floor(u / period.x), row)) * fade.x * fade.y;
   vec2 mean = f.joint.w / period;
-  float across = mix(mean.y, lineCover(nearestTo(v, period.y), f.joint.w * 0.5, px.y), fade.y);
-  float upright = mix(mean.x, lineCover(nearestTo(u, period.x), f.joint.w * 0.5, px.x), fade.x);
-  float joint = f.joint.w > 0.0 ? max(across, upright) : 0.0;
+  float across = mix(mean.y, bandCover(v, period.y, f.joint.w, px.y), courses);
+  float upright = mix(mean.x, bandCover(u, period.x, f.joint.w, px.x), fade.x * courses);
+  float joint = f.joint.w > 0.0 ? across + upright - across * upright : 0.0;
   return mix(f.wash * (1.0 + tone), f.joint.rgb, joint);
 }
 
-// The cut sides of the block of ground: strokes in bands, as earth is drawn.
+// The cut sides of the block of ground, as earth is drawn: groups of three short strokes at 45
+// degrees on every side, every other group the other way.
 vec3 cutEarth(Face f) {
   vec2 along = normalize(vec2(-f.n.y, f.n.x) + vec2(1e-6, 0.0));
-  float d = (dot(f.p.xy, along) - f.p.z) * 0.7071;
-  float s = uCourse.y * 1.5;
-  float px = max(fwidth(d), 1e-5);
-  float cover = lineCover(nearestTo(d, s * 2.4), 0.075 * s, px) +
-                lineCover(nearestTo(d + s * 0.62, s * 2.4), 0.075 * s, px);
-  return mix(f.wash, f.wash * 0.42, min(cover, 1.0) * 0.75);
+  float run = dot(f.p.xy, along);
+  vec2 q = vec2(run + f.p.z, run - f.p.z) * 0.7071;
+  vec2 px = max(vec2(slope(q.x), slope(q.y)), vec2(1e-5));
+  float s = uCourse.y * 1.25, group = 3.0 * s;
+  vec2 cell = floor(q / group);
+  vec2 part = q - cell * group;
+  bool turned = mod(cell.x + cell.y, 2.0) > 0.5;
+  float d = turned ? part.y : part.x, end = turned ? part.x : part.y;
+  float wide = turned ? px.y : px.x, soft = turned ? px.x : px.y;
+  float reach = clamp((0.42 * group - abs(end - 0.5 * group)) / soft + 0.5, 0.0, 1.0);
+  float cover = bandCover(d - 0.5 * s, s, 0.13 * s, wide) * reach;
+  // Seen along the side the strokes run together: then the tone that they make.
+  cover = mix(0.11, cover, clamp((0.7 - max(wide, soft * 0.5) / s) / 0.35, 0.0, 1.0));
+  return mix(f.wash, f.wash * 0.42, cover * 0.8);
 }
 
 vec3 shaded(Face f) {
   vec3 colour = f.state.y > 0.5 ? cutEarth(f) : patterned(f);
-  // What stands already steps back towards the paper; what is built now does not.
+  // What stands already takes a slight step towards the paper; what is built now does not.
   float grey = dot(colour, vec3(0.30, 0.59, 0.11));
   float old = 1.0 - f.state.z;
-  colour = mix(mix(colour, vec3(grey), 0.18 * old), uPaper, 0.13 * old);
+  colour = mix(mix(colour, vec3(grey), 0.06 * old), uPaper, 0.05 * old);
   colour = mix(colour, uAccent.rgb, f.state.w * uAccent.a);
   float sun = f.state.y > 0.5 ? 0.72 * max(dot(f.n, uSun), 0.0) + 0.25 : sunlight(f.p, f.n);
   float sky = (0.54 + 0.08 * f.n.z) * (f.state.y > 0.5 ? 1.0 : openSky(f.p, f.n));

@@ -75,6 +75,7 @@ void Renderer::setScene(const Scene& scene) {
   r.numbers.low = scene.low;
   r.numbers.high = scene.high;
   r.numbers.coursing = scene.coursing;
+  r.numbers.stageCount = scene.stageCount;
   r.materials.assign(scene.elements.size(), 0);
   for (size_t i = 0; i < scene.elements.size(); ++i) {
     const ElementRange& range = scene.elements[i];
@@ -220,7 +221,9 @@ void Renderer::draw(const Frame& frame, int width, int height) {
     r.target.resize(width, height, frame.samples);
     r.target.bind();
   }
-  r.drawAll(frame, viewNumbers(frame, r.numbers, width, height));
+  Frame shown = frame;
+  if (frame.stage >= r.numbers.stageCount - 1) shown.stage = -1;  // finished: all in full colour
+  r.drawAll(shown, viewNumbers(frame, r.numbers, width, height));
   if (!direct) {
     r.target.resolveInto(static_cast<unsigned>(bound));
     glBindFramebuffer(GL_FRAMEBUFFER, static_cast<unsigned>(bound));
