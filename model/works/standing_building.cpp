@@ -1,9 +1,13 @@
 // Buildings that stand already, as quiet massing: walls to their height under a simple roof, and
-// what is in the ground as a part of its own.
+// what is in the ground as a part of its own. One that stands outside the boundary stands on a
+// piece of ground of its own.
 #include <algorithm>
 #include <cmath>
 
+#include <glm/geometric.hpp>
+
 #include "model/works/parts.h"
+#include "model/works/plan_shapes.h"
 
 namespace model {
 
@@ -40,13 +44,71 @@ Solid hippedTop(const Polygon& outline, double level) {
   return solid;
 }
 
+// Of the ground shown round and under a building outside the boundary, metres. Common practice on
+// drawings, no source.
+constexpr double kGroundRound = 1.0;
+constexpr double kGroundUnder = 0.3;
+constexpr double kLeastArea = 0.01;  // square metres; less is a sliver of the boundary's rounding
+
+Polygon outlineOf(const StandingBuilding& building) {
+  Polygon outline = building.outline;
+  if (signedArea(outline) < 0) std::reverse(outline.begin(), outline.end());
+  return outline;
+}
+
+// Pieces of ground outside the boundary. No two share a place: the ground round a building leaves
+// out every building, and the ground round those before it.
+class GroundOutside {
+ public:
+  GroundOutside(const Job& job, const SettingOut& out) : taken_{{out.terrain.boundary, {}}} {
+    for (const StandingBuilding& building : job.site.buildings)
+      buildings_ = unite(buildings_, {{outlineOf(building), {}}});
+  }
+
+  Regions under(const Polygon& outline) const { return parts({{outline, {}}}, taken_); }
+
+  Regions round(const Polygon& outline) {
+    Regions wide;
+    for (size_t i = 0; i < outline.size(); ++i) {
+      const Vec2 &a = outline[i], &b = outline[(i + 1) % outline.size()];
+      const double length = glm::distance(a, b), more = 2 * kGroundRound;
+      const Polygon beside = rectangleOnPlan((a + b) * 0.5, (b - a) / length, length + more, more);
+      wide = unite(wide, {{beside, {}}});
+    }
+    Regions ring = parts(subtract(wide, buildings_), taken_);
+    taken_ = unite(taken_, ring);
+    return ring;
+  }
+
+ private:
+  static Regions parts(const Regions& whole, const Regions& less) {
+    Regions left = subtract(whole, less);
+    std::erase_if(left, [](const Region& region) { return area(region) < kLeastArea; });
+    return left;
+  }
+
+  Regions taken_, buildings_;
+};
+
+void addGround(Works& works, const std::string& id, const std::string& name, Solid solid) {
+  Element element;
+  element.id = id;
+  element.name = name;
+  element.kind = ElementKind::Ground;
+  element.material = Material::Earth;
+  element.quantity = {volume(solid), Unit::CubicMetre};
+  element.solid = std::move(solid);
+  element.placed = whole({StageKind::Existing});
+  add(works, std::move(element));
+}
+
 }  // namespace
 
 void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works& works) {
+  GroundOutside outside(job, settingOut);
   for (size_t i = 0; i < job.site.buildings.size(); ++i) {
     const StandingBuilding& building = job.site.buildings[i];
-    Polygon outline = building.outline;
-    if (signedArea(outline) < 0) std::reverse(outline.begin(), outline.end());
+    const Polygon outline = outlineOf(building);
     const double low = levelsAlong(settingOut.terrain, outline).low;
     const double bottom = low - building.foundationDepth, eaves = low + building.height;
     const Solid top = hippedTop(outline, eaves);
@@ -72,6 +134,16 @@ void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works&
     }
     put("walls", Material::Masonry, prism({outline, {}}, low, eaves));
     put("roof", Material::Tile, top);
+    const Regions under = outside.under(outline);
+    if (under.empty()) continue;
+    const std::string own = " standing building " + std::to_string(i + 1);
+    addGround(works, "ground under" + own, "Ground under " + label,
+              prism(under, bottom - kGroundUnder, bottom));
+    const Regions round = outside.round(outline);
+    if (!round.empty()) {
+      addGround(works, "ground round" + own, "Ground round " + label,
+                prism(round, bottom - kGroundUnder, low));
+    }
   }
 }
 

@@ -30,7 +30,8 @@ TEST(StandingBuildings, StandFromTheirFoundationToTheirHeight) {
   const Job job = demoJob("orchard-house");
   const SettingOut out = deriveSettingOut(job);
   const Works works = standing(job);
-  ASSERT_EQ(works.elements.size(), 9u);  // three buildings: below ground, walls, roof
+  // Three buildings: below ground, walls, roof; and the neighbour's own ground, in two parts.
+  ASSERT_EQ(works.elements.size(), 11u);
   double low = 1e9;
   for (const Vec2& p : job.site.buildings[0].outline) {
     low = std::min(low, out.terrain.levelAt(p));
@@ -51,6 +52,28 @@ TEST(StandingBuildings, OnlyThoseToBeTakenDownGoAndTheyGoFromTheTop) {
     EXPECT_EQ(e.removed->stage.kind, StageKind::Demolition);
     EXPECT_LT(fractionAt(*e.removed, {0, 0, e.top}), fractionAt(*e.removed, {0, 0, e.underside}));
   }
+}
+
+TEST(StandingBuildings, OutsideTheBoundaryStandOnGroundOfTheirOwn) {
+  const Job job = demoJob("orchard-house");
+  const Works works = standing(job);
+  const Polygon& site = deriveSettingOut(job).terrain.boundary;
+  const Element *under = nullptr, *round = nullptr;
+  for (const Element& e : works.elements) {
+    if (e.kind != ElementKind::Ground) continue;
+    (e.id.find("ground under") == 0 ? under : round) = &e;
+    for (const Vec3& p : e.solid.points)
+      EXPECT_TRUE(!contains(site, Vec2(p)) || distanceToOutline(site, Vec2(p)) < 1e-5) << e.id;
+  }
+  ASSERT_TRUE(under && round);
+  EXPECT_NEAR(under->underside, round->underside, 1e-9);
+  EXPECT_GT(round->top, under->top + 0.1);  // up to the ground, where the walls start
+}
+
+TEST(StandingBuildings, InsideTheBoundaryStandOnTheSiteItself) {
+  Job job = demoJob("orchard-house");
+  job.site.boundary.clear();  // then it runs round everything
+  for (const Element& e : standing(job).elements) EXPECT_NE(e.kind, ElementKind::Ground) << e.id;
 }
 
 }  // namespace
