@@ -56,6 +56,21 @@ Polygon outlineOf(const StandingBuilding& building) {
   return outline;
 }
 
+// The outline and what lies within kGroundRound of it, with square corners.
+Regions widened(const Polygon& outline) {
+  const Polygon mitred = offsetMitred(outline, -kGroundRound);
+  if (!crossingEdges(mitred)) return {{mitred, {}}};
+  // A recess narrower than that closes up.
+  Regions wide{{outline, {}}};
+  for (size_t i = 0; i < outline.size(); ++i) {
+    const Vec2 &a = outline[i], &b = outline[(i + 1) % outline.size()];
+    const double length = glm::distance(a, b), more = 2 * kGroundRound;
+    const Polygon beside = rectangleOnPlan((a + b) * 0.5, (b - a) / length, length + more, more);
+    wide = unite(wide, {{beside, {}}});
+  }
+  return wide;
+}
+
 // Pieces of ground outside the boundary. No two share a place: the ground round a building leaves
 // out every building, and the ground round those before it.
 class GroundOutside {
@@ -68,14 +83,7 @@ class GroundOutside {
   Regions under(const Polygon& outline) const { return parts({{outline, {}}}, taken_); }
 
   Regions round(const Polygon& outline) {
-    Regions wide;
-    for (size_t i = 0; i < outline.size(); ++i) {
-      const Vec2 &a = outline[i], &b = outline[(i + 1) % outline.size()];
-      const double length = glm::distance(a, b), more = 2 * kGroundRound;
-      const Polygon beside = rectangleOnPlan((a + b) * 0.5, (b - a) / length, length + more, more);
-      wide = unite(wide, {{beside, {}}});
-    }
-    Regions ring = parts(subtract(wide, buildings_), taken_);
+    Regions ring = parts(subtract(widened(outline), buildings_), taken_);
     taken_ = unite(taken_, ring);
     return ring;
   }

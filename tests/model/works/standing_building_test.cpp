@@ -70,6 +70,26 @@ TEST(StandingBuildings, OutsideTheBoundaryStandOnGroundOfTheirOwn) {
   EXPECT_GT(round->top, under->top + 0.1);  // up to the ground, where the walls start
 }
 
+TEST(StandingBuildings, WithANarrowRecessOutsideTheBoundaryStandOnClosedGround) {
+  Job job = demoJob("orchard-house");
+  StandingBuilding barn;
+  barn.name = "Barn";
+  for (const Vec2& p : {Vec2{100, 0}, Vec2{110, 0}, Vec2{110, 8}, Vec2{105.5, 8}, Vec2{105.5, 3},
+                        Vec2{104.5, 3}, Vec2{104.5, 8}, Vec2{100, 8}})
+    barn.outline.push_back(p);
+  job.site.buildings = {barn};
+  int grounds = 0;
+  for (const Element& e : standing(job).elements) {
+    if (e.kind != ElementKind::Ground) continue;
+    ++grounds;
+    EXPECT_EQ(solidFault(e.solid), "") << e.id;
+    // 12 by 10 m with the recess filled up, less the barn: 45 m2, its depth 0.6 + 0.3 m.
+    const double wanted = e.id.find("ground under") == 0 ? 75 * 0.3 : 45 * 0.9;
+    EXPECT_NEAR(volume(e.solid), wanted, 0.01) << e.id;
+  }
+  EXPECT_EQ(grounds, 2);
+}
+
 TEST(StandingBuildings, InsideTheBoundaryStandOnTheSiteItself) {
   Job job = demoJob("orchard-house");
   job.site.boundary.clear();  // then it runs round everything
