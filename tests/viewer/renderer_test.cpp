@@ -106,6 +106,26 @@ TEST_F(RendererTest, PaperIsTheGroundAndTheBuildingStandsOnIt) {
   EXPECT_GT(differing(image, draw(frameAt(5, "plan"))), 1000);
 }
 
+TEST_F(RendererTest, WhatStandsKeepsMostOfItsColourAndAllOfItWhenTheJobIsDone) {
+  const auto redness = [&](int stage) {
+    Frame frame = frameAt(scene_.stageCount);
+    frame.edges = false;
+    frame.stage = stage;
+    const Image image = draw(frame);
+    long sum = 0;
+    for (int y = 0; y < kHeight; ++y)
+      for (int x = 0; x < kWidth; ++x)
+        if (const Colour c = at(image, x, y); isBrick(c)) sum += c[0] - c[2];
+    return static_cast<double>(sum);
+  };
+  const int last = static_cast<int>(scene_.stageCount) - 1;
+  const double full = redness(0), standing = redness(last - 1), done = redness(last);
+  EXPECT_GT(full, 0);
+  EXPECT_EQ(done, full);
+  EXPECT_LT(standing, 0.99 * full);
+  EXPECT_GT(standing, 0.75 * full);
+}
+
 TEST_F(RendererTest, TheSameFrameGivesTheSamePicture) {
   EXPECT_EQ(differing(draw(frameAt(2.5)), draw(frameAt(2.5))), 0);
 }
