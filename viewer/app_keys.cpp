@@ -21,7 +21,9 @@ void Session::handleKey(const KeyPress& press) {
   touched();
   if (wasShowing && press.key == GLFW_KEY_SPACE) return;
   if (press.key == GLFW_KEY_ESCAPE) {
-    if (playback_.playing())
+    if (titleEdit_.open())
+      titleEdit_.close();
+    else if (playback_.playing())
       playback_.pause();
     else
       state_.backOut();
@@ -105,6 +107,10 @@ bool Session::viewKey(int key) {
   const SheetLayout layout = layoutNow();
   if (key >= GLFW_KEY_1 && key <= GLFW_KEY_9) {
     state_.goToView(viewOrder()[size_t(key - GLFW_KEY_1)], job_->scene, layout);
+    return true;
+  }
+  if (key == GLFW_KEY_V) {
+    state_.goToStageView(stageView(job_->model, frameNow().stage), job_->scene, layout);
     return true;
   }
   if (key == GLFW_KEY_P) {

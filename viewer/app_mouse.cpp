@@ -29,6 +29,7 @@ void Session::touched() {
     playWhenLoaded_ = false;
     playback_.pause();
     playback_.setSpeed(1);
+    state_.followStages = false;
   }
 }
 
@@ -51,12 +52,14 @@ void Session::handleMouse() {
 bool Session::covered(const glm::vec2& at) const {
   const SheetLayout layout = layoutNow();
   if (layout.tabs.contains(at)) return true;
+  if (titleEdit_.open() && titleEdit_.box().contains(at)) return true;
   const float sheetRight = layout.tabs.right + sheets_.pulledOut(letteringNow().unit);
   return sheets_.shown() != Tab::None && at.x < sheetRight && at.y < layout.tape.top - 40;
 }
 
 void Session::press(const ButtonEvent& event) {
   touched();
+  titleEdit_.close();  // a click elsewhere leaves the field
   const double now = window_.now();
   const bool twice = event.button == 0 && now - lastPress_ < kDoubleClickSeconds &&
                      glm::distance(event.at, lastPressAt_) < kClickSlack * letteringNow().unit;
@@ -88,7 +91,10 @@ bool Session::beginOnFurniture(const glm::vec2& at) {
     return true;
   }
   if (layout.titleBlock.contains(at)) {
-    if (titleRow(layout, TitleRow::View).contains(at)) state_.cycleView(job_->scene, layout);
+    if (titleRow(layout, TitleRow::View).contains(at))
+      state_.cycleView(job_->scene, layout);
+    else if (titleEdit_.openAt(at, job_->model.job, path_, layout))
+      playback_.pause();
     return true;
   }
   const auto handle = sectionHandle(job_->scene, frameNow(), layout);

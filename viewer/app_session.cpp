@@ -73,6 +73,7 @@ void Session::takeLoaded() {
   auto result = loader_.take(window_.now());
   if (!result) return;
   framesDue_ = 3;
+  ownSave_ = false;
   problems_ = std::move(result->problems);
   if (model::hasErrors(problems_)) state_.tab = Tab::Problems;
   if (!result->job) return;
@@ -86,9 +87,12 @@ void Session::takeLoaded() {
   window_.setTitle(job_->model.job.name + " - Stringcourse");
   if (!firstView_) return;
   firstView_ = false;
-  state_.goToView("south-east", job_->scene, layoutNow());
+  const int last = playback_.stageCount() - 1;
+  state_.goToStageView(stageView(job_->model, playWhenLoaded_ ? 0 : last), job_->scene,
+                       layoutNow());
   state_.advance(1e9);
   if (playWhenLoaded_) {
+    state_.followStages = true;
     playback_.setSpeed(0.5);
     playback_.play();
   } else {
@@ -111,7 +115,7 @@ void Session::run() {
     const double now = window_.now();
     const double passed = std::min(now - last, 0.25);
     last = now;
-    if (!moving() && !loader_.slow(now)) {
+    if (!moving() && (!loader_.slow(now) || ownSave_)) {
       if (loader_.busy()) std::this_thread::sleep_for(std::chrono::milliseconds(5));
       continue;
     }
@@ -128,6 +132,8 @@ void Session::run() {
 void Session::step(double seconds) {
   const bool was = playback_.playing() || state_.easing();
   playback_.advance(seconds);
+  if (job_ && state_.followStages && drag_ == Drag::None)
+    state_.followStage(stageView(job_->model, frameNow().stage), job_->scene, layoutNow());
   state_.advance(seconds);
   // The building steps aside for a sheet.
   const SheetLayout before = layoutNow();
@@ -205,7 +211,7 @@ void Session::drawSheet(const Frame& frame) {
   const SheetLayout layout = layoutNow();
   const glm::vec2 mouse = glmOf(ImGui::GetIO().MousePos);
   SheetsInput input{state_, playback_, problems_, path_, job_.get(), frame, layout};
-  input.reading = loader_.slow(window_.now());
+  input.reading = loader_.slow(window_.now()) && !ownSave_;
   if (job_) {
     OverlayOptions options;
     options.picker = &job_->picker;
@@ -213,6 +219,7 @@ void Session::drawSheet(const Frame& frame) {
     options.staffOnBenchMark = state_.staffOnBenchMark;
     options.pulledOut = sheets_.pulledOut(letteringNow().unit);
     options.viewIsButton = true;
+    options.fieldsAreButtons = canChange(path_);
     drawOverlays(job_->model, job_->scene, frame, state_.overlays, int(layout.sheet.width()),
                  int(layout.sheet.height()), options);
     ImDrawList* list = ImGui::GetBackgroundDrawList();
@@ -224,6 +231,12 @@ void Session::drawSheet(const Frame& frame) {
     drawThingCard(list, *job_, state_.selected, layout);
   }
   drawSheets(sheets_, input);
+  if (titleEdit_.draw(path_, layout)) {
+    // What was typed a moment ago appears without a notice of reading.
+    ownSave_ = true;
+    framesDue_ = 3;
+    loader_.start(window_.now());
+  }
 }
 
 }  // namespace viewer

@@ -12,6 +12,7 @@
 #include "viewer/job_loader.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/panels/sheets.h"
+#include "viewer/panels/title_edit.h"
 #include "viewer/playback.h"
 #include "viewer/view_quality.h"
 #include "viewer/view_state.h"
@@ -80,6 +81,8 @@ class Session {
   ViewState state_;
   ViewQuality quality_;
   SheetsState sheets_;
+  TitleEdit titleEdit_;
+  bool ownSave_ = false;  // the file is read again because the title block changed it
   Drag drag_ = Drag::None;
   int dragButton_ = 0;
   glm::vec2 dragFrom_{0, 0}, dragAt_{0, 0};

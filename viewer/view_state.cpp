@@ -9,6 +9,7 @@ namespace viewer {
 namespace {
 
 constexpr double kEaseSeconds = 0.55;
+constexpr double kSteep = 0.95;  // radians over the horizon: into a dig, over its near side
 
 }  // namespace
 
@@ -71,6 +72,19 @@ void ViewState::goToView(const std::string& name, const Scene& scene, const Shee
   const auto at = std::find(order.begin(), order.end(), name);
   if (at != order.end()) view_ = size_t(at - order.begin());
   easeTo(framed(*standard, low, high, layout));
+}
+
+void ViewState::goToStageView(const StageView& view, const Scene& scene,
+                              const SheetLayout& layout) {
+  auto standard = standardView(view.view, scene.buildingLow, scene.buildingHigh, 1.5);
+  if (!standard) return;
+  if (view.steep) standard->elevation = kSteep;
+  followed_ = view;
+  easeTo(framed(*standard, scene.buildingLow, scene.buildingHigh, layout));
+}
+
+void ViewState::followStage(const StageView& view, const Scene& scene, const SheetLayout& layout) {
+  if (followStages && followed_ != view) goToStageView(view, scene, layout);
 }
 
 void ViewState::cycleView(const Scene& scene, const SheetLayout& layout) {

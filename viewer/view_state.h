@@ -9,6 +9,7 @@
 #include "viewer/overlays/sheet_layout.h"
 #include "viewer/picture.h"
 #include "viewer/scene.h"
+#include "viewer/stage_view.h"
 
 namespace viewer {
 
@@ -38,11 +39,16 @@ class ViewState {
   std::uint32_t selected = kNothing;
   Tab tab = Tab::None;
   bool measuring = false;
+  bool followStages = false;        // the camera goes to each stage's own view
   std::vector<glm::vec3> measured;  // none, one or two points, local
   std::optional<double> staffOnBenchMark;
 
   // Eases to a standard view that fills the drawing area; nothing for an unknown name.
   void goToView(const std::string& name, const Scene& scene, const SheetLayout& layout);
+  // Eases to a stage's own view.
+  void goToStageView(const StageView& view, const Scene& scene, const SheetLayout& layout);
+  // With followStages on, goes there when it is another than the one gone to last.
+  void followStage(const StageView& view, const Scene& scene, const SheetLayout& layout);
   // The next of viewOrder() after the one gone to last.
   void cycleView(const Scene& scene, const SheetLayout& layout);
   // Eases to the camera that shows the box in the drawing area, turned as it is.
@@ -71,6 +77,7 @@ class ViewState {
   double eased_ = 0;
   bool easing_ = false;
   size_t view_ = 0;
+  std::optional<StageView> followed_;
 };
 
 // The camera, turned as it is, that shows the box in the middle of the drawing area.

@@ -14,6 +14,14 @@ std::string& lastError() {
   return text;
 }
 
+// Very wide screens that tell of no scale of their own would have lettering too small to read.
+float leastScale() {
+  constexpr int kVeryWide = 3200;
+  GLFWmonitor* monitor = glfwGetPrimaryMonitor();
+  const GLFWvidmode* mode = monitor ? glfwGetVideoMode(monitor) : nullptr;
+  return mode && mode->width >= kVeryWide ? 1.5f : 1.0f;
+}
+
 glm::ivec2 firstSize() {
   glm::ivec2 size{1440, 900};
   if (GLFWmonitor* monitor = glfwGetPrimaryMonitor()) {
@@ -21,7 +29,7 @@ glm::ivec2 firstSize() {
     float scale = 1;
     glfwGetMonitorWorkarea(monitor, &x, &y, &width, &height);
     glfwGetMonitorContentScale(monitor, &scale, nullptr);
-    size = glm::ivec2(glm::vec2(size) * scale);
+    size = glm::ivec2(glm::vec2(size) * std::max(scale, leastScale()));
     // A screen that it nearly fills, it fills.
     if (size.x > width * 9 / 10) size.x = width;
     if (size.y > height * 9 / 10) size.y = height;
@@ -104,7 +112,8 @@ float Window::contentScale() const {
   // Where the window's own units are larger than pixels, the scale is in them already.
   const glm::ivec2 window = size(), pixels = framebufferSize();
   const float own = window.x > 0 ? float(pixels.x) / float(window.x) : 1;
-  return std::clamp(x / std::max(own, 0.1f), 1.0f, 4.0f);
+  const float told = own > 1.01f || x > 1.01f ? x : leastScale();
+  return std::clamp(told / std::max(own, 0.1f), 1.0f, 4.0f);
 }
 
 glm::ivec2 Window::size() const {

@@ -49,7 +49,12 @@ void drawCaptions(OverlaySheet& sheet) {
   const size_t index = size_t(std::clamp(sheet.frame.stage, 0, int(stages.size()) - 1));
   const Pen& pen = sheet.pen;
   const float u = pen.unit();
-  const Box& box = sheet.layout.captions;
+  Box box = sheet.layout.captions;
+  // Beside a column of levels the words take a narrower measure.
+  if (sheet.levelsShown)
+    if (const auto column = levelColumnLeft(sheet))
+      box.right =
+          std::clamp(*column - 26 * u, box.left + std::min(380 * u, box.width()), box.right);
   const std::string heading = std::to_string(index + 1) + "  " + stages[index].name;
   const std::string shownHeading = pen.shortened(heading, box.width(), Cut::Heading);
   const auto all = paragraphs(stages[index]);
@@ -63,6 +68,7 @@ void drawCaptions(OverlaySheet& sheet) {
   const Box paper = Box::at({box.left - 10 * u, box.top - 6 * u}, {width + 20 * u, height + 8 * u});
   pen.fill(paper, ink::kPaper, 0.86f);
   sheet.taken.push_back(paper);
+  sheet.furniture.push_back(paper);
   glm::vec2 at{box.left, box.top};
   pen.text(at, ink::kInk, shownHeading, Cut::Heading);
   at.y += pen.lineHeight(Cut::Heading) * 1.3f;

@@ -13,6 +13,7 @@ void drawLabels(OverlaySheet& sheet) {
   LabelRules rules;
   rules.sheet = sheet.layout.sheet.grown(-6 * u);
   rules.taken = sheet.taken;
+  rules.taken.insert(rules.taken.end(), sheet.lines.begin(), sheet.lines.end());
   rules.gap = 3 * u;
   rules.near = 7 * u;
   rules.reach = 120 * u;
@@ -32,10 +33,12 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
   const float u = sheet.pen.unit();
   const SheetLayout& l = sheet.layout;
   if (overlays.tape)
-    sheet.taken.push_back({l.tape.left, l.tape.top - 30 * u, l.tape.right, l.tape.bottom});
-  if (overlays.titleBlock) sheet.taken.push_back(l.titleBlock);
+    sheet.furniture.push_back({l.tape.left, l.tape.top - 30 * u, l.tape.right, l.tape.bottom});
+  if (overlays.titleBlock) sheet.furniture.push_back(l.titleBlock);
+  sheet.taken = sheet.furniture;
   if (overlays.rod)
-    sheet.taken.push_back({l.rod.left - 40 * u, l.rod.top, l.sheet.right, l.rod.bottom});
+    sheet.taken.push_back(
+        {l.rod.left - (sheet.levelsShown ? 40 : 215) * u, l.rod.top, l.sheet.right, l.rod.bottom});
 }
 
 }  // namespace
@@ -51,8 +54,10 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   }
   Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList());
   const SheetLayout layout =
-      layOutSheet(float(width), float(height), pen.unit(), options.pulledOut);
-  OverlaySheet sheet{model, scene, frame, with, pen, layout, false, {}, {}, {}};
+      layOutSheet(float(width), float(height), pen.unit(), options.pulledOut, overlays.rod);
+  OverlaySheet sheet{model, scene, frame, with, pen, layout, 0, false, {}, {}, {}, {}, {}};
+  sheet.rodTextsTo =
+      overlays.titleBlock ? layout.titleBlock.top - 8 * pen.unit() : layout.rod.bottom;
   sheet.levelsShown = overlays.levels && !isPlan(frame.camera);
   takeFixedPlaces(sheet, overlays);
   // Captions first: they tell how much room they took.

@@ -20,8 +20,9 @@ struct OverlayOptions {
   std::optional<glm::vec2> pointer;  // where the mouse is, for what the tape says under it
   // Staff reading taken on the bench mark; then the rod shows staff readings.
   std::optional<double> staffOnBenchMark;
-  float pulledOut = 0;        // pixels that a sheet of the window stands in from the left
-  bool viewIsButton = false;  // the title block shows that its view can be clicked
+  float pulledOut = 0;            // pixels that a sheet of the window stands in from the left
+  bool viewIsButton = false;      // the title block shows that its view can be clicked
+  bool fieldsAreButtons = false;  // and that job, datum and bench mark can be typed into
 };
 
 // Issues draw calls into the current Dear ImGui frame, whose lettering is loadLettering's.

@@ -29,10 +29,13 @@ struct OverlaySheet {
   const OverlayOptions& options;
   Pen pen;
   SheetLayout layout;
+  float rodTextsTo = 0;      // the rod's texts stay above: the title block may be there
   bool levelsShown = false;  // beside the building: the rod need not name them again
   std::vector<Box> taken;    // by what has a fixed place
   std::vector<LabelRequest> requests;
   std::vector<LabelText> texts;  // one for each request
+  std::vector<Box> lines;        // pieces of strings, which texts keep clear of
+  std::vector<Box> furniture;    // captions, tape and title block, where they are shown
 
   double aspect() const { return double(layout.sheet.width() / layout.sheet.height()); }
   // Pixels; nothing behind the eye.
@@ -54,6 +57,8 @@ void drawRod(OverlaySheet& sheet);
 void drawCornerLetters(OverlaySheet& sheet);
 void drawDimensions(OverlaySheet& sheet);
 void drawLevelMarks(OverlaySheet& sheet);
+// Where the column of level marks begins; nothing where it is not drawn.
+std::optional<float> levelColumnLeft(const OverlaySheet& sheet);
 void drawStringLines(OverlaySheet& sheet);
 void drawScaleBar(OverlaySheet& sheet);
 

@@ -54,13 +54,17 @@ void drawLabels(OverlaySheet& sheet, const RodScale& scale) {
   // Sills and heads are for elevations, where they stand beside their openings.
   if (!isElevation(sheet.frame.camera))
     std::erase_if(marks, [](const RodMark& mark) { return mark.priority == 0; });
-  for (const RodLabel& label : layOutRod(marks, scale, rod, pen.lineHeight() * 1.18f)) {
-    const RodMark& mark = marks[label.mark];
+  // Every level has its mark, at its own height to the pixel; texts as many as there is room for.
+  for (const RodMark& mark : marks) {
+    const float y = scale.yAt(mark.level);
+    if (y < rod.top || y > rod.bottom) continue;
     const bool main = mark.priority == 2;
-    if (!sheet.levelsShown) drawLabel(pen, rod, mark, label);
-    pen.line({rod.left - 8 * u, label.trueY}, {rod.left, label.trueY}, ink::kInk, main ? 1.5f : 1,
-             main ? 1 : 0.7f);
+    pen.line({rod.left - 8 * u, y}, {rod.left, y}, ink::kInk, main ? 1.5f : 1, main ? 1 : 0.7f);
   }
+  if (sheet.levelsShown) return;
+  for (const RodLabel& label :
+       layOutRod(marks, scale, rod, pen.lineHeight() * 1.18f, sheet.rodTextsTo))
+    drawLabel(pen, rod, marks[label.mark], label);
 }
 
 std::vector<std::string> pointerWords(const OverlaySheet& sheet, double level) {

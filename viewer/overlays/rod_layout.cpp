@@ -10,6 +10,8 @@
 namespace viewer {
 namespace {
 
+constexpr float kTooFar = 2.5f;  // heights of a text
+
 // What is asked for all over the job goes before what one opening or one support needs.
 int priorityOf(const model::ScheduledLevel& level) {
   const auto begins = [&](const char* with) { return level.key.rfind(with, 0) == 0; };
@@ -64,38 +66,61 @@ RodScale rodScale(const Camera& camera, const Box& rod, float height, double low
   return scale;
 }
 
-std::vector<RodLabel> layOutColumn(const std::vector<ColumnItem>& items, float textHeight,
-                                   float from, float to) {
-  std::vector<RodLabel> shown;
-  for (size_t i = 0; i < items.size(); ++i)
-    if (items[i].y >= from && items[i].y <= to) shown.push_back({i, items[i].y, items[i].y});
-  std::stable_sort(shown.begin(), shown.end(),
-                   [](const RodLabel& a, const RodLabel& b) { return a.trueY < b.trueY; });
-  const auto room = size_t(std::max(0.0f, (to - from) / textHeight));
-  while (shown.size() > room) {
-    // The least important goes; among equals, the one that its neighbours crowd most.
-    size_t worst = 0;
-    float worstScore = 1e30f;
-    for (size_t i = 0; i < shown.size(); ++i) {
-      const float above = i ? shown[i].trueY - shown[i - 1].trueY : 1e4f;
-      const float below = i + 1 < shown.size() ? shown[i + 1].trueY - shown[i].trueY : 1e4f;
-      const float score = float(items[shown[i].mark].priority) * 1e6f + std::min(above, below);
-      if (score < worstScore) worst = i, worstScore = score;
-    }
-    shown.erase(shown.begin() + long(worst));
+namespace {
+
+// The one to leave out: the least important; among equals, the one that its neighbours crowd most.
+size_t leastWanted(const std::vector<ColumnItem>& items, const std::vector<RodLabel>& shown) {
+  size_t worst = 0;
+  float worstScore = 1e30f;
+  for (size_t i = 0; i < shown.size(); ++i) {
+    const float above = i ? shown[i].trueY - shown[i - 1].trueY : 1e4f;
+    const float below = i + 1 < shown.size() ? shown[i + 1].trueY - shown[i].trueY : 1e4f;
+    const float score = float(items[shown[i].mark].priority) * 1e6f + std::min(above, below);
+    if (score < worstScore) worst = i, worstScore = score;
   }
+  return worst;
+}
+
+// The furthest that any text stands from its own height.
+float spread(std::vector<RodLabel>& shown, float textHeight, const Reach& texts) {
   std::vector<float> wanted;
   for (const RodLabel& label : shown) wanted.push_back(label.trueY);
-  if (const auto placed = stackApart(wanted, textHeight, from, to))
-    for (size_t i = 0; i < shown.size(); ++i) shown[i].y = (*placed)[i];
+  const auto placed = stackApart(wanted, textHeight, texts.from, texts.to);
+  float furthest = 0;
+  for (size_t i = 0; placed && i < shown.size(); ++i) {
+    shown[i].y = (*placed)[i];
+    furthest = std::max(furthest, std::abs(shown[i].y - shown[i].trueY));
+  }
+  return furthest;
+}
+
+}  // namespace
+
+std::vector<RodLabel> layOutColumn(const std::vector<ColumnItem>& items, float textHeight,
+                                   const Reach& seen, const Reach& texts) {
+  std::vector<RodLabel> shown;
+  for (size_t i = 0; i < items.size(); ++i)
+    if (items[i].y >= seen.from && items[i].y <= seen.to)
+      shown.push_back({i, items[i].y, items[i].y});
+  std::stable_sort(shown.begin(), shown.end(),
+                   [](const RodLabel& a, const RodLabel& b) { return a.trueY < b.trueY; });
+  const auto room = size_t(std::max(0.0f, (texts.to - texts.from) / textHeight));
+  const auto leaveOut = [&] { shown.erase(shown.begin() + long(leastWanted(items, shown))); };
+  while (shown.size() > room) leaveOut();
+  // What matters to one opening only is not worth long leaders for all.
+  while (spread(shown, textHeight, texts) > kTooFar * textHeight) {
+    const size_t least = leastWanted(items, shown);
+    if (items[shown[least].mark].priority > 0) break;
+    leaveOut();
+  }
   return shown;
 }
 
 std::vector<RodLabel> layOutRod(const std::vector<RodMark>& marks, const RodScale& scale,
-                                const Box& rod, float textHeight) {
+                                const Box& rod, float textHeight, float textsTo) {
   std::vector<ColumnItem> items;
   for (const RodMark& mark : marks) items.push_back({scale.yAt(mark.level), mark.priority});
-  return layOutColumn(items, textHeight, rod.top, rod.bottom);
+  return layOutColumn(items, textHeight, {rod.top, rod.bottom}, {rod.top, textsTo});
 }
 
 }  // namespace viewer

@@ -40,10 +40,16 @@ struct ColumnItem {
   int priority = 0;
 };
 
-// Texts beside heights, top first, at least `textHeight` apart and within from..to; items outside
-// that are left out, and of the rest those of low priority when there is no room for all.
+// From a height on the sheet down to another.
+struct Reach {
+  float from = 0, to = 0;
+};
+
+// Texts beside heights, top first, at least `textHeight` apart and within `texts`, moved in all as
+// little as that allows; items outside `seen` are left out, and of the rest those of low priority
+// when there is no room for all.
 std::vector<RodLabel> layOutColumn(const std::vector<ColumnItem>& items, float textHeight,
-                                   float from, float to);
+                                   const Reach& seen, const Reach& texts);
 
 // The schedule with equal levels (to a millimetre) joined, lowest first.
 std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule);
@@ -52,8 +58,8 @@ std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule
 // rod. `height` is the window's.
 RodScale rodScale(const Camera& camera, const Box& rod, float height, double low, double high);
 
-// layOutColumn for the marks that are within the rod.
+// layOutColumn for the marks that are within the rod; their texts stay above `textsTo`.
 std::vector<RodLabel> layOutRod(const std::vector<RodMark>& marks, const RodScale& scale,
-                                const Box& rod, float textHeight);
+                                const Box& rod, float textHeight, float textsTo);
 
 }  // namespace viewer

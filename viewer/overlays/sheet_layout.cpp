@@ -4,20 +4,21 @@
 
 namespace viewer {
 
-SheetLayout layOutSheet(float width, float height, float unit, float pulledOut) {
+SheetLayout layOutSheet(float width, float height, float unit, float pulledOut, bool withRod) {
   const float u = unit;
   SheetLayout s;
   s.sheet = {0, 0, width, height};
   const float margin = 22 * u;
-  const float blockWidth = std::min(330 * u, width * 0.34f);
+  const float rodRight = width - margin - 86 * u;
+  s.rod = {rodRight - 30 * u, margin + 12 * u, rodRight, height - margin};
+  const float blockWidth = std::min(318 * u, width * 0.32f);
   const float blockHeight = std::min(176 * u, height * 0.3f);
-  s.titleBlock = {width - margin - blockWidth, height - margin - blockHeight, width - margin,
+  const float blockRight = withRod ? s.rod.left - 36 * u : width - margin;
+  s.titleBlock = {blockRight - blockWidth, height - margin - blockHeight, blockRight,
                   height - margin};
   const float tapeHeight = std::min(66 * u, height * 0.12f);
   s.tape = {margin + 20 * u, height - margin - tapeHeight, s.titleBlock.left - 30 * u,
             height - margin};
-  const float rodRight = width - margin - 86 * u;
-  s.rod = {rodRight - 30 * u, margin + 12 * u, rodRight, s.titleBlock.top - 26 * u};
   s.tabs = {0, margin, 32 * u, s.tape.top - 26 * u};
   const float captionsLeft = margin + 20 * u + pulledOut;
   s.captions = {captionsLeft, margin, std::min(s.rod.left - 290 * u, captionsLeft + 780 * u),

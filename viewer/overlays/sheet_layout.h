@@ -18,6 +18,9 @@ struct SheetLayout {
 // `unit` is the size of one pixel of a plain screen. Parts keep their size and the drawing takes
 // what is left; below about 900 x 560 units the title block shrinks before the drawing vanishes.
 // `pulledOut` is how far a sheet stands in from the left: captions and drawing step aside for it.
-SheetLayout layOutSheet(float width, float height, float unit, float pulledOut = 0);
+// Without a rod the title block has the corner to itself; with one it stands beside the rod, which
+// is as tall as the sheet so that every level of an elevation is on it.
+SheetLayout layOutSheet(float width, float height, float unit, float pulledOut = 0,
+                        bool withRod = true);
 
 }  // namespace viewer

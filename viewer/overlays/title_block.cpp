@@ -39,6 +39,15 @@ std::string benchMarkRow(const OverlaySheet& sheet) {
   return "Bench mark " + model::levelText(mark->level) + ", " + mark->name;
 }
 
+// A row that answers to a click shows it.
+bool underPointer(const OverlaySheet& sheet, TitleRow row) {
+  const OverlayOptions& options = sheet.options;
+  if (!options.pointer || !titleRow(sheet.layout, row).contains(*options.pointer)) return false;
+  if (row == TitleRow::View) return options.viewIsButton;
+  if (row == TitleRow::BenchMark && !sheet.model.job.site.benchMark) return false;
+  return options.fieldsAreButtons;
+}
+
 }  // namespace
 
 Box titleRow(const SheetLayout& layout, TitleRow row) {
@@ -63,9 +72,8 @@ void drawTitleBlock(OverlaySheet& sheet) {
       pen.line({box.left, box.top},
                {box.right - (which == TitleRow::Stage ? northWidth : 0), box.top}, ink::kFaint);
   };
-  if (sheet.options.viewIsButton && sheet.options.pointer &&
-      titleRow(sheet.layout, TitleRow::View).contains(*sheet.options.pointer))
-    pen.fill(titleRow(sheet.layout, TitleRow::View), ink::kTape, 0.5f);
+  for (const TitleRow which : {TitleRow::Job, TitleRow::View, TitleRow::Units, TitleRow::BenchMark})
+    if (underPointer(sheet, which)) pen.fill(titleRow(sheet.layout, which), ink::kTape, 0.5f);
   row(TitleRow::Job, sheet.model.job.name, Cut::Bold);
   row(TitleRow::Stage, stageRow(sheet), Cut::Text);
   row(TitleRow::View, "View: " + viewWords(sheet.frame.camera), Cut::Text);

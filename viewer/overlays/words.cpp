@@ -67,6 +67,28 @@ std::string viewWords(const Camera& camera) {
   return std::string("From the ") + kSides[size_t(side)] + ", " + kind;
 }
 
+std::string stringGroupName(const std::vector<std::string>& names) {
+  if (names.empty()) return {};
+  const size_t space = names.front().find(' ');
+  if (names.size() == 1 || space == std::string::npos) return names.front();
+  const auto edge = [](const std::string& what) {
+    return what == "foundation outer edge" || what == "foundation inner edge";
+  };
+  std::vector<std::string> parts;
+  for (const std::string& name : names)
+    parts.push_back(name.substr(std::min(space + 1, name.size())));
+  // Both edges of the foundation are one matter, said last.
+  const auto edges = std::stable_partition(parts.begin(), parts.end(),
+                                           [&](const std::string& part) { return !edge(part); });
+  if (parts.end() - edges == 2) {
+    parts.erase(edges, parts.end());
+    parts.emplace_back("foundation edges");
+  }
+  std::string text = names.front().substr(0, space) + ":";
+  for (size_t i = 0; i < parts.size(); ++i) text += (i ? ", " : " ") + parts[i];
+  return text;
+}
+
 std::string courseWords(const model::Model& model, double level) {
   const double course = (level - model.settingOut.levels.dampCourse) / model.job.walls.course();
   const double whole = std::round(course);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "model/model.h"
 #include "viewer/camera.h"
@@ -22,6 +23,10 @@ std::string viewWords(const Camera& camera);
 // True for views in which heights stand true on the screen: level and parallel.
 bool isElevation(const Camera& camera);
 bool isPlan(const Camera& camera);
+
+// What the strings between one pair of boards are called together: "A-B: outer face, inner face,
+// foundation edges" from "A-B outer face", "A-B foundation inner edge" and so on.
+std::string stringGroupName(const std::vector<std::string>& names);
 
 // "course 8", "course -13", "course 8.4" by the job's coursing from the damp course.
 std::string courseWords(const model::Model& model, double level);

@@ -85,6 +85,11 @@ void viewPage(SheetsInput& input) {
     if (ImGui::Selectable(label.c_str()))
       input.state.goToView(viewOrder()[i], input.job->scene, input.layout);
   }
+  heading("The stage's own");
+  const StageView own = stageView(input.job->model, input.frame.stage);
+  if (ImGui::Selectable("V   The view that suits this stage"))
+    input.state.goToStageView(own, input.job->scene, input.layout);
+  ImGui::Checkbox("Follow the stages' own views", &input.state.followStages);
   heading("Projection");
   bool parallel = input.state.camera.parallel;
   if (ImGui::Checkbox("Parallel, as on a drawing (P)", &parallel)) {
@@ -133,13 +138,14 @@ void keysPage() {
                                                  {"O", "again and again"},
                                                  {"drag the tape", "to any moment"},
                                                  {"Esc", "stop; close; let go"}}};
-  static constexpr std::array<KeyLine, 8> kView{{{"drag", "turn"},
+  static constexpr std::array<KeyLine, 9> kView{{{"drag", "turn"},
                                                  {"right drag, Shift drag", "move"},
                                                  {"wheel", "nearer, further, at the pointer"},
                                                  {"double click", "fill the view with a thing"},
                                                  {"1", "plan"},
                                                  {"2 3 4 5", "south, east, north, west"},
                                                  {"6 7 8 9", "from the corners, SW SE NE NW"},
+                                                 {"V", "the stage's own view"},
                                                  {"P, F", "parallel; frame"}}};
   static constexpr std::array<KeyLine, 8> kShow{{{"click", "what is this?"},
                                                  {"L, T", "levels; string lines"},

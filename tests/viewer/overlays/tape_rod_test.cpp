@@ -95,7 +95,7 @@ RC_GTEST_PROP(Rod, textsNeverOverlapAndStayOnTheRod, ()) {
     marks.push_back({*rc::gen::inRange(-4000, 9000) / 1000.0, "sill", *rc::gen::inRange(0, 3)});
   const Box rod{1140, 34, 1170, float(*rc::gen::inRange(120, 1800))};
   Camera camera;
-  const auto labels = layOutRod(marks, rodScale(camera, rod, 720, -4, 9), rod, 19);
+  const auto labels = layOutRod(marks, rodScale(camera, rod, 720, -4, 9), rod, 19, rod.bottom);
   for (size_t i = 0; i < labels.size(); ++i) {
     RC_ASSERT(labels[i].y - 9.5f >= rod.top - 0.01f && labels[i].y + 9.5f <= rod.bottom + 0.01f);
     if (i) RC_ASSERT(labels[i].y - labels[i - 1].y >= 19 - 0.01f);
@@ -107,10 +107,28 @@ TEST(Rod, LeavesOutSillsBeforeFloors) {
   for (int i = 0; i < 30; ++i) marks.push_back({i * 0.1, "sill", 0});
   marks.push_back({1.55, "finished floor", 2});
   const Box rod{0, 0, 30, 200};
-  const auto labels = layOutRod(marks, rodScale(Camera(), rod, 720, 0, 3), rod, 20);
+  const auto labels = layOutRod(marks, rodScale(Camera(), rod, 720, 0, 3), rod, 20, rod.bottom);
   EXPECT_EQ(labels.size(), 10u);
   EXPECT_TRUE(std::any_of(labels.begin(), labels.end(),
                           [](const RodLabel& label) { return label.mark == 30; }));
+}
+
+TEST(Rod, LeavesOutSillsThatWouldPushTextsFarFromTheirHeights) {
+  std::vector<ColumnItem> items;
+  for (int i = 0; i < 12; ++i) items.push_back({300.0f + float(i), 0});
+  items.push_back({305, 2});
+  const auto labels = layOutColumn(items, 20, {0, 600}, {0, 600});
+  EXPECT_LT(labels.size(), items.size());
+  for (const RodLabel& label : labels) EXPECT_LE(std::abs(label.y - label.trueY), 50.0f);
+  EXPECT_TRUE(std::any_of(labels.begin(), labels.end(),
+                          [](const RodLabel& label) { return label.mark == 12; }));
+}
+
+TEST(Rod, KeepsTextsAboveWhatStandsBesideItsFootAndMarksTrue) {
+  const auto labels = layOutColumn({{100, 2}, {560, 2}, {590, 1}}, 20, {0, 600}, {0, 500});
+  ASSERT_EQ(labels.size(), 3u);
+  for (const RodLabel& label : labels) EXPECT_LE(label.y + 10, 500.01f);
+  EXPECT_EQ(labels[2].trueY, 590);
 }
 
 TEST(Rod, LinesUpWithAnElevationToThePixel) {
@@ -157,6 +175,14 @@ RC_GTEST_PROP(Sheet, furnitureNeverOverlapsAndStaysInTheWindow, ()) {
   for (size_t i = 0; i < 4; ++i)
     for (size_t j = i + 1; j < 4; ++j) RC_ASSERT(!parts[i].overlaps(parts[j]));
   RC_ASSERT(s.drawing.width() > 0 && s.drawing.height() > 0);
+}
+
+TEST(Sheet, RodRunsItsFullHeightBesideTheTitleBlock) {
+  const SheetLayout with = layOutSheet(1280, 720, 1), without = layOutSheet(1280, 720, 1, 0, false);
+  EXPECT_GT(with.rod.bottom, 720 - 30);
+  EXPECT_LT(with.rod.top, 40);
+  EXPECT_LT(with.titleBlock.right, with.rod.left);
+  EXPECT_GT(without.titleBlock.right, 1280 - 30) << "no rod: the block has the corner";
 }
 
 }  // namespace

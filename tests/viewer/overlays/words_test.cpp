@@ -47,6 +47,16 @@ TEST(ViewWords, SayWhereTheEyeStands) {
   EXPECT_EQ(words("north-east"), "From the north-east, perspective");
 }
 
+TEST(StringGroupName, SaysTheWallOnceAndBothEdgesTogether) {
+  EXPECT_EQ(stringGroupName({"A-B outer face", "A-B inner face", "A-B foundation outer edge",
+                             "A-B foundation inner edge"}),
+            "A-B: outer face, inner face, foundation edges");
+  EXPECT_EQ(stringGroupName({"C-D outer face", "C-D inner face"}), "C-D: outer face, inner face");
+  EXPECT_EQ(stringGroupName({"C-D outer face", "C-D foundation outer edge"}),
+            "C-D: outer face, foundation outer edge");
+  EXPECT_EQ(stringGroupName({"E-F outer face"}), "E-F outer face");
+}
+
 TEST(CourseWords, CountFromTheDampCourse) {
   model::Model m;
   m.settingOut.levels.dampCourse = -0.15;

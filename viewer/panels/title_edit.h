@@ -1,0 +1,37 @@
+// A field of the title block while it is being typed into.
+#pragma once
+
+#include <string>
+
+#include "model/job/job.h"
+#include "viewer/overlays/sheet_layout.h"
+#include "viewer/panels/change_job_file.h"
+
+namespace viewer {
+
+class TitleEdit {
+ public:
+  // Opens the field of the title block's row under a point; false when that row has none.
+  bool openAt(const glm::vec2& at, const model::Job& job, const std::string& path,
+              const SheetLayout& layout);
+  bool open() const { return field_ != TitleField::None; }
+  void close();
+  // Where it lies, its problem included; clicks there belong to it.
+  const Box& box() const { return box_; }
+  // Inside a Dear ImGui frame. Enter saves and closes, or shows beside the field what is wrong.
+  // True when the file has just been saved.
+  bool draw(const std::string& path, const SheetLayout& layout);
+
+ private:
+  void begin(TitleField field, const std::string& text, const std::string& level);
+  bool fields(const Box& row);
+  void problem(const SheetLayout& layout);
+
+  TitleField field_ = TitleField::None;
+  char text_[256] = "", level_[32] = "";
+  std::string problem_;
+  Box box_;
+  bool fresh_ = false;  // takes the keyboard in its first frame
+};
+
+}  // namespace viewer
