@@ -1,10 +1,7 @@
 #include "model/exchange/glb.h"
 
-#include <tiny_gltf.h>
-
 #include <cmath>
 #include <cstdint>
-#include <sstream>
 #include <stdexcept>
 
 #include "model/exchange/glb_buffers.h"
@@ -16,24 +13,7 @@ namespace model {
 
 namespace {
 
-// The text of the document. The library writes all but the buffer: given the bytes, it would copy
-// them three times over, so the one line that names the buffer is put in here.
-std::string documentText(const tinygltf::Model& document, size_t bytesInBuffer) {
-  std::ostringstream stream;
-  tinygltf::TinyGLTF writer;
-  if (!writer.WriteGltfSceneToStream(&document, stream, false, false)) {
-    throw std::runtime_error("the document could not be written");
-  }
-  std::string text = std::move(stream).str();
-  while (!text.empty() && text.back() == '\n') text.pop_back();
-  if (bytesInBuffer > 0) {
-    text.insert(1, "\"buffers\":[{\"byteLength\":" + std::to_string(bytesInBuffer) + "}],");
-  }
-  text.resize((text.size() + 3) / 4 * 4, ' ');
-  return text;
-}
-
-void appendNumber(std::string& out, size_t number) {
+void appendBytes(std::string& out, size_t number) {
   for (int shift = 0; shift < 32; shift += 8) out.push_back(char(number >> shift & 0xff));
 }
 
@@ -45,23 +25,26 @@ std::string glbBytes(const Model& model, const GlbOptions& options) {
     throw std::runtime_error("a stage of the animation must last at least 0.01 seconds");
   }
   GlbBuffers buffers(glbOrigin(model.settingOut));
-  const tinygltf::Model document = glbDocument(model, options, buffers);
+  size_t triangles = 0;
+  for (const Element& element : model.works.elements) triangles += element.solid.triangles.size();
+  buffers.reserve(triangles);
+  std::string text = glbDocument(model, options, buffers);
+  text.resize((text.size() + 3) / 4 * 4, ' ');
   const std::vector<GlbSpan> spans = layout(buffers);
   const size_t binary = chunkSize(spans);
-  const std::string text = documentText(document, binary);
 
   const size_t total = 12 + 8 + text.size() + (binary > 0 ? 8 + binary : 0);
   if (total > UINT32_MAX) throw std::runtime_error("the file would be over 4 GiB");
   std::string out;
   out.reserve(total);
   out += "glTF";
-  appendNumber(out, 2);
-  appendNumber(out, total);
-  appendNumber(out, text.size());
+  appendBytes(out, 2);
+  appendBytes(out, total);
+  appendBytes(out, text.size());
   out += "JSON";
   out += text;
   if (binary > 0) {
-    appendNumber(out, binary);
+    appendBytes(out, binary);
     out.append("BIN\0", 4);
     const size_t start = out.size();
     for (const GlbSpan& span : spans) {

@@ -14,76 +14,86 @@ bool finite(const Vec3& p) {
   return std::isfinite(p.x) && std::isfinite(p.y) && std::isfinite(p.z);
 }
 
-void push(std::vector<float>& out, const Vec3& v) {
-  out.push_back(float(v.x));
-  out.push_back(float(v.z));
-  out.push_back(float(-v.y));
+// Into the format's axes.
+void turn(float* at, const Vec3& v) {
+  at[0] = float(v.x);
+  at[1] = float(v.z);
+  at[2] = float(-v.y);
 }
 
 }  // namespace
 
-void GlbBuffers::addPosition(const Vec3& p, GlbPart& part) {
-  if (!finite(p)) throw std::runtime_error("a coordinate is not a finite number");
-  push(positions, p - origin_);
-  const float* stored = positions.data() + positions.size() - 3;
-  for (size_t axis = 0; axis < 3; ++axis) {
-    part.low[axis] = std::min(part.low[axis], stored[axis]);
-    part.high[axis] = std::max(part.high[axis], stored[axis]);
-  }
-  ++part.vertexCount;
+void GlbBuffers::reserve(size_t triangles) {
+  // Flat faces of four corners are the usual ones: two triangles, four vertices of three numbers.
+  positions.reserve(triangles * 6);
+  normals.reserve(triangles * 6);
+  indices16.reserve(triangles * 3);
 }
 
-std::uint32_t GlbBuffers::vertexFor(std::uint32_t point, const Vec3& normal) {
+void GlbBuffers::store(float* at, const Vec3& position, GlbPart& part) const {
+  turn(at, position - origin_);
+  for (size_t axis = 0; axis < 3; ++axis) {
+    part.low[axis] = std::min(part.low[axis], at[axis]);
+    part.high[axis] = std::max(part.high[axis], at[axis]);
+  }
+}
+
+std::uint32_t GlbBuffers::cornerFor(std::uint32_t point, const Vec3& normal) {
   // Normals of one flat face agree to rounding; faces that meet at a crease differ far more.
   constexpr double kSame = 1 - 1e-9;
-  for (std::uint32_t v = firstAtPoint_[point]; v != kNone; v = nextAtPoint_[v]) {
-    if (glm::dot(vertexNormals_[v], normal) > kSame) return v;
+  for (std::uint32_t c = firstAtPoint_[point]; c != kNone; c = corners_[c].next) {
+    if (glm::dot(corners_[c].normal, normal) > kSame) return c;
   }
-  const auto v = std::uint32_t(vertexPoints_.size());
-  vertexPoints_.push_back(point);
-  vertexNormals_.push_back(normal);
-  nextAtPoint_.push_back(firstAtPoint_[point]);
-  firstAtPoint_[point] = v;
-  return v;
+  const auto c = std::uint32_t(corners_.size());
+  corners_.push_back({point, firstAtPoint_[point], normal});
+  firstAtPoint_[point] = c;
+  return c;
 }
 
-GlbPart GlbBuffers::add(const Solid& solid) {
+void GlbBuffers::findCorners(const Solid& solid) {
   firstAtPoint_.assign(solid.points.size(), kNone);
-  nextAtPoint_.clear();
-  vertexPoints_.clear();
-  vertexNormals_.clear();
-  triangleVertices_.clear();
+  corners_.clear();
+  indices_.clear();
   for (const auto& t : solid.triangles) {
     const Vec3& a = solid.points[t[0]];
     const Vec3 across = glm::cross(solid.points[t[1]] - a, solid.points[t[2]] - a);
     const double area = glm::length(across);
     if (!std::isfinite(area)) throw std::runtime_error("a coordinate is not a finite number");
     if (area < 1e-12) continue;
-    for (std::uint32_t point : t) triangleVertices_.push_back(vertexFor(point, across / area));
+    for (std::uint32_t point : t) indices_.push_back(cornerFor(point, across / area));
   }
+}
 
+GlbPart GlbBuffers::add(const Solid& solid) {
+  findCorners(solid);
   GlbPart part = emptyPart();
-  for (size_t v = 0; v < vertexPoints_.size(); ++v) {
-    addPosition(solid.points[vertexPoints_[v]], part);
-    push(normals, vertexNormals_[v]);
+  part.vertexCount = corners_.size();
+  positions.resize(positions.size() + 3 * corners_.size());
+  normals.resize(normals.size() + 3 * corners_.size());
+  for (size_t c = 0; c < corners_.size(); ++c) {
+    store(&positions[3 * (part.firstVertex + c)], solid.points[corners_[c].point], part);
+    turn(&normals[3 * (part.firstNormal + c)], corners_[c].normal);
   }
-  part.indexCount = triangleVertices_.size();
+  part.indexCount = indices_.size();
   // 65535 itself is kept free: it restarts primitives in some drivers, so glTF forbids it.
   part.wide = part.vertexCount > std::numeric_limits<std::uint16_t>::max();
   if (part.wide) {
     part.firstIndex = indices32.size();
-    indices32.insert(indices32.end(), triangleVertices_.begin(), triangleVertices_.end());
+    indices32.insert(indices32.end(), indices_.begin(), indices_.end());
   } else {
     part.firstIndex = indices16.size();
-    for (std::uint32_t v : triangleVertices_) indices16.push_back(std::uint16_t(v));
+    indices16.insert(indices16.end(), indices_.begin(), indices_.end());
   }
   return part;
 }
 
 GlbPart GlbBuffers::addLine(const Vec3& a, const Vec3& b) {
+  if (!finite(a) || !finite(b)) throw std::runtime_error("a coordinate is not a finite number");
   GlbPart part = emptyPart();
-  addPosition(a, part);
-  addPosition(b, part);
+  part.vertexCount = 2;
+  positions.resize(positions.size() + 6);
+  store(&positions[3 * part.firstVertex], a, part);
+  store(&positions[3 * part.firstVertex + 3], b, part);
   return part;
 }
 

@@ -25,6 +25,9 @@ class GlbBuffers {
  public:
   explicit GlbBuffers(const Vec3& origin) : origin_(origin) {}
 
+  // Room for so many triangles, so that the arrays need not grow and move.
+  void reserve(size_t triangles);
+
   // Every face flat: a corner is shared only by triangles that look the same way. Triangles
   // without area are left out. Throws std::runtime_error when a coordinate is not finite.
   GlbPart add(const Solid& solid);
@@ -36,16 +39,24 @@ class GlbBuffers {
   std::vector<float> animation;  // key times and scales
 
  private:
-  std::uint32_t vertexFor(std::uint32_t point, const Vec3& normal);
+  // A corner of the solid being added: a point as one flat face sees it.
+  struct Corner {
+    std::uint32_t point;
+    std::uint32_t next;  // another one on the same point, or kNone
+    Vec3 normal;
+  };
+  static constexpr std::uint32_t kNone = 0xffffffffu;
+
+  std::uint32_t cornerFor(std::uint32_t point, const Vec3& normal);
+  void findCorners(const Solid& solid);
   GlbPart emptyPart() const;
-  void addPosition(const Vec3& p, GlbPart& part);
+  void store(float* at, const Vec3& position, GlbPart& part) const;
 
   Vec3 origin_;
-  // Of the solid being added: the vertices made so far, listed by the point they stand on.
-  static constexpr std::uint32_t kNone = 0xffffffffu;
-  std::vector<std::uint32_t> firstAtPoint_, nextAtPoint_, vertexPoints_;
-  std::vector<Vec3> vertexNormals_;
-  std::vector<std::uint32_t> triangleVertices_;
+  // Kept from one solid to the next only to save making them anew.
+  std::vector<std::uint32_t> firstAtPoint_;  // into corners_
+  std::vector<Corner> corners_;
+  std::vector<std::uint32_t> indices_;
 };
 
 }  // namespace model

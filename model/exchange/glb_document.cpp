@@ -2,148 +2,119 @@
 
 #include <tiny_gltf.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
-#include <set>
+#include <sstream>
+#include <stdexcept>
 
 #include "model/exchange/glb_extras.h"
 #include "model/exchange/glb_groups.h"
 #include "model/exchange/glb_layout.h"
 #include "model/exchange/glb_materials.h"
+#include "model/exchange/glb_rows.h"
+#include "model/exchange/utf8.h"
 
 namespace model {
 
 namespace {
 
+// The library writes what is varied and short: the asset, the materials with their extension, the
+// animation, the buffer views. What is even and long, a node, a mesh and three accessors for every
+// thing, goes straight into a text: as the library's values it took five times as long as all the
+// rest of the file (see BM_GlbBytes).
 class DocumentWriter {
  public:
   DocumentWriter(const Model& model, const GlbOptions& options, GlbBuffers& buffers)
       : model_(model), buffers_(buffers) {
     clock_.secondsPerStage = options.secondsPerStage;
     clock_.stages = model.programme.stages.size();
+    animation_.name = "Construction sequence";
   }
 
-  tinygltf::Model write() {
+  std::string write() {
     describe();
-    document_.nodes.emplace_back();  // the root
-    document_.nodes[0].name = unique(model_.job.name.empty() ? "Job" : model_.job.name);
-    tinygltf::Animation animation;
-    animation.name = "Construction sequence";
+    const std::string rootName = rows_.unique(model_.job.name.empty() ? "Job" : model_.job.name);
+    std::vector<int> groups;
     for (const GlbGroup& group : groupWorks(model_.programme, model_.works)) {
-      const int node = addGroup(group);
-      document_.nodes[0].children.push_back(node);
-      animate(animation, node, keysOf(group, clock_));
+      groups.push_back(addGroup(group));
     }
-    if (!animation.channels.empty()) document_.animations.push_back(animation);
-    addScene();
+    const int root = rows_.addNode(rootName, {}, groups);
+    if (!animation_.channels.empty()) frame_.animations.push_back(std::move(animation_));
     addBufferViews();
-    return std::move(document_);
+    return joined(root);
   }
 
  private:
-  // Names are kept unique, because readers that find two alike rename one of them.
-  std::string unique(const std::string& name) {
-    std::string candidate = checked(name);
-    for (int& count = uses_[name]; !taken_.insert(candidate).second;) {
-      candidate = name + " (" + std::to_string(++count + 1) + ")";
-    }
-    return candidate;
-  }
-
   void describe() {
-    document_.asset.version = "2.0";
-    document_.asset.generator = "Stringcourse " STRINGCOURSE_VERSION;
+    const auto text = [](const std::string& said) {
+      if (!isUtf8(said)) throw std::runtime_error("a text in the job is not UTF-8");
+      return tinygltf::Value(said);
+    };
     const Vec3 origin = glbOrigin(model_.settingOut);
-    Extras extras;
-    say(extras, "job", model_.job.name);
-    say(extras, "datum", model_.job.datumNote);
-    say(extras, "originEast", origin.x);
-    say(extras, "originNorth", origin.y);
-    say(extras, "originLevel", origin.z);
-    if (model_.job.ordnanceDatum) say(extras, "ordnanceDatum", *model_.job.ordnanceDatum);
-    document_.asset.extras = tinygltf::Value(std::move(extras));
-  }
-
-  int addNode(const std::string& name, Extras extras, int mesh = -1) {
-    tinygltf::Node node;
-    node.name = unique(name);
-    node.mesh = mesh;
-    node.extras = tinygltf::Value(std::move(extras));
-    document_.nodes.push_back(std::move(node));
-    return int(document_.nodes.size()) - 1;
+    tinygltf::Value::Object extras;
+    if (!model_.job.name.empty()) extras["job"] = text(model_.job.name);
+    if (!model_.job.datumNote.empty()) extras["datum"] = text(model_.job.datumNote);
+    extras["originEast"] = tinygltf::Value(origin.x);
+    extras["originNorth"] = tinygltf::Value(origin.y);
+    extras["originLevel"] = tinygltf::Value(origin.z);
+    if (model_.job.ordnanceDatum) {
+      extras["ordnanceDatum"] = tinygltf::Value(*model_.job.ordnanceDatum);
+    }
+    frame_.asset.version = "2.0";
+    frame_.asset.generator = "Stringcourse " STRINGCOURSE_VERSION;
+    frame_.asset.extras = tinygltf::Value(std::move(extras));
   }
 
   int addGroup(const GlbGroup& group) {
-    const int node = addNode(nameOf(group, model_.programme), extrasOf(group, model_.programme));
+    const std::string name = rows_.unique(nameOf(group, model_.programme));
+    const GlbExtras stages = stagesOf(group, model_.programme);
     std::vector<int> children;
     for (size_t index : group.elements) {
       const Element& element = model_.works.elements[index];
+      const int mesh = addMesh(element);
       children.push_back(
-          addNode(element.name, extrasOf(element, group, model_.programme), addMesh(element)));
+          rows_.addNode(rows_.unique(element.name), extrasOf(element, stages), {}, mesh));
     }
     for (size_t index : group.strings) {
       const StringLine& line = model_.works.strings[index];
-      Extras extras;
-      say(extras, "kind", std::string("string line"));
-      sayStages(extras, group, model_.programme);
-      children.push_back(addNode("String " + line.name, std::move(extras), addMesh(line)));
+      const int mesh = addMesh(line);
+      children.push_back(
+          rows_.addNode(rows_.unique("String " + line.name), extrasOfString(stages), {}, mesh));
     }
-    document_.nodes[size_t(node)].children = std::move(children);
+    // The rest pose is the finished building: only what is gone by then rests at scale 0.
+    const std::vector<GlbKey> keys = keysOf(group, clock_);
+    const bool gone = !keys.empty() && keys.back().scale == 0;
+    const int node = rows_.addNode(name, extrasOf(group, model_.programme), children, -1, gone);
+    animate(node, keys);
     return node;
+  }
+
+  int addPositions(const GlbPart& part) {
+    return rows_.addAccessor(GlbView::Positions, part.firstVertex, part.vertexCount, true, part.low,
+                             part.high);
   }
 
   int addMesh(const Element& element) {
     const GlbPart part = buffers_.add(element.solid);
     if (part.indexCount == 0) return -1;
-    tinygltf::Primitive primitive;
-    primitive.mode = TINYGLTF_MODE_TRIANGLES;
-    primitive.material = materialFor(int(element.material));
-    primitive.attributes["POSITION"] = addPositions(part);
-    primitive.attributes["NORMAL"] =
-        addAccessor(GlbView::Normals, part.firstNormal, part.vertexCount, TINYGLTF_TYPE_VEC3);
-    primitive.indices = addAccessor(part.wide ? GlbView::Indices32 : GlbView::Indices16,
-                                    part.firstIndex, part.indexCount, TINYGLTF_TYPE_SCALAR);
-    return addMesh(checked(element.id), std::move(primitive));
+    const int positions = addPositions(part);
+    const int normals =
+        rows_.addAccessor(GlbView::Normals, part.firstNormal, part.vertexCount, true);
+    const int indices = rows_.addAccessor(part.wide ? GlbView::Indices32 : GlbView::Indices16,
+                                          part.firstIndex, part.indexCount, false);
+    return rows_.addMesh(rows_.unique(element.id), materialFor(int(element.material)), positions,
+                         normals, indices);
   }
 
   int addMesh(const StringLine& line) {
-    tinygltf::Primitive primitive;
-    primitive.mode = TINYGLTF_MODE_LINE;
-    primitive.material = materialFor(kStringLine);
-    primitive.attributes["POSITION"] = addPositions(buffers_.addLine(line.a, line.b));
-    return addMesh("string " + checked(line.name), std::move(primitive));
-  }
-
-  int addMesh(const std::string& id, tinygltf::Primitive primitive) {
-    tinygltf::Mesh mesh;
-    mesh.name = unique(id);
-    mesh.primitives.push_back(std::move(primitive));
-    document_.meshes.push_back(std::move(mesh));
-    return int(document_.meshes.size()) - 1;
-  }
-
-  int addAccessor(GlbView view, size_t first, size_t count, int type) {
-    tinygltf::Accessor accessor;
-    accessor.bufferView = int(view);  // renumbered when the views that are used are known
-    accessor.byteOffset = first * elementSize(view);
-    accessor.componentType = componentType(view);
-    accessor.count = count;
-    accessor.type = type;
-    document_.accessors.push_back(std::move(accessor));
-    return int(document_.accessors.size()) - 1;
-  }
-
-  int addPositions(const GlbPart& part) {
-    const int index =
-        addAccessor(GlbView::Positions, part.firstVertex, part.vertexCount, TINYGLTF_TYPE_VEC3);
-    tinygltf::Accessor& accessor = document_.accessors[size_t(index)];
-    accessor.minValues.assign(part.low.begin(), part.low.end());
-    accessor.maxValues.assign(part.high.begin(), part.high.end());
-    return index;
+    const int positions = addPositions(buffers_.addLine(line.a, line.b));
+    return rows_.addMesh(rows_.unique("string " + line.name), materialFor(kStringLine), positions,
+                         -1, -1);
   }
 
   int materialFor(int key) {
-    const auto [place, isNew] = materials_.try_emplace(key, int(document_.materials.size()));
+    const auto [place, isNew] = materials_.try_emplace(key, int(frame_.materials.size()));
     if (!isNew) return place->second;
     const bool line = key == kStringLine;
     const GlbColour colour = line ? stringLineColour() : colourOf(Material(key));
@@ -155,75 +126,71 @@ class DocumentWriter {
     material.pbrMetallicRoughness.roughnessFactor = line ? 1.0 : 0.9;
     if (colour.linear[3] < 1) material.alphaMode = "BLEND";
     if (line) {
-      material.extensions["KHR_materials_unlit"] = tinygltf::Value(Extras{});
-      document_.extensionsUsed.push_back("KHR_materials_unlit");
+      material.extensions["KHR_materials_unlit"] = tinygltf::Value(tinygltf::Value::Object{});
+      frame_.extensionsUsed.push_back("KHR_materials_unlit");
     }
-    document_.materials.push_back(std::move(material));
+    frame_.materials.push_back(std::move(material));
     return place->second;
   }
 
-  // The rest pose is the finished building: only what is gone by then rests at scale 0.
-  void animate(tinygltf::Animation& animation, int node, const std::vector<GlbKey>& keys) {
+  void animate(int node, const std::vector<GlbKey>& keys) {
     if (keys.empty()) return;
-    if (keys.back().scale == 0) document_.nodes[size_t(node)].scale = {0, 0, 0};
-    const size_t first = buffers_.animation.size();
-    for (const GlbKey& key : keys) buffers_.animation.push_back(float(key.seconds));
-    for (const GlbKey& key : keys)
-      buffers_.animation.insert(buffers_.animation.end(), 3, float(key.scale));
+    std::vector<float>& numbers = buffers_.animation;
+    const size_t first = numbers.size();
+    for (const GlbKey& key : keys) numbers.push_back(float(key.seconds));
+    for (const GlbKey& key : keys) numbers.insert(numbers.end(), 3, float(key.scale));
+    const float start[] = {numbers[first]}, end[] = {numbers[first + keys.size() - 1]};
     tinygltf::AnimationSampler sampler;
-    sampler.input = addAccessor(GlbView::Animation, first, keys.size(), TINYGLTF_TYPE_SCALAR);
-    document_.accessors.back().minValues = {double(buffers_.animation[first])};
-    document_.accessors.back().maxValues = {double(buffers_.animation[first + keys.size() - 1])};
-    sampler.output =
-        addAccessor(GlbView::Animation, first + keys.size(), keys.size(), TINYGLTF_TYPE_VEC3);
+    sampler.input = rows_.addAccessor(GlbView::Animation, first, keys.size(), false, start, end);
+    sampler.output = rows_.addAccessor(GlbView::Animation, first + keys.size(), keys.size(), true);
     sampler.interpolation = "STEP";
     tinygltf::AnimationChannel channel;
-    channel.sampler = int(animation.samplers.size());
+    channel.sampler = int(animation_.samplers.size());
     channel.target_node = node;
     channel.target_path = "scale";
-    animation.samplers.push_back(std::move(sampler));
-    animation.channels.push_back(std::move(channel));
+    animation_.samplers.push_back(std::move(sampler));
+    animation_.channels.push_back(std::move(channel));
   }
 
-  void addScene() {
-    tinygltf::Value::Array stages;
-    for (size_t i = 0; i < clock_.stages; ++i) {
-      const Stage& stage = model_.programme.stages[i];
-      Extras entry;
-      say(entry, "stage", int(i) + 1);
-      say(entry, "id", stage.id);
-      say(entry, "name", stage.name);
-      say(entry, "startSeconds", clock_.startOf(int(i)));
-      say(entry, "startDate", stage.start);
-      say(entry, "finishDate", stage.finish);
-      stages.emplace_back(std::move(entry));
-    }
-    tinygltf::Scene scene;
-    scene.name = unique("Site");
-    scene.nodes = {0};
-    if (!stages.empty()) {
-      scene.extras = tinygltf::Value(Extras{{"stages", tinygltf::Value(std::move(stages))}});
-    }
-    document_.scenes.push_back(std::move(scene));
-    document_.defaultScene = 0;
-  }
-
-  // Only the views that hold something: an empty one is not allowed.
+  // Numbered as the accessors have numbered them.
   void addBufferViews() {
-    std::map<int, int> numbers;
-    for (const GlbSpan& span : layout(buffers_)) {
-      numbers[int(span.view)] = int(document_.bufferViews.size());
-      tinygltf::BufferView view;
-      view.buffer = 0;
-      view.byteOffset = span.offset;
-      view.byteLength = span.size;
-      view.target = target(span.view);
-      if (view.target == TINYGLTF_TARGET_ARRAY_BUFFER) view.byteStride = elementSize(span.view);
-      document_.bufferViews.push_back(std::move(view));
+    const std::vector<GlbSpan> spans = layout(buffers_);
+    for (const GlbView used : rows_.views()) {
+      for (const GlbSpan& span : spans) {
+        if (span.view != used) continue;
+        tinygltf::BufferView view;
+        view.buffer = 0;
+        view.byteOffset = span.offset;
+        view.byteLength = span.size;
+        view.target = target(span.view);
+        if (view.target == TINYGLTF_TARGET_ARRAY_BUFFER) view.byteStride = elementSize(span.view);
+        frame_.bufferViews.push_back(std::move(view));
+      }
     }
-    for (tinygltf::Accessor& accessor : document_.accessors) {
-      accessor.bufferView = numbers.at(accessor.bufferView);
+  }
+
+  // The library's object with our members in front of its own.
+  std::string joined(int root) {
+    std::ostringstream stream;
+    tinygltf::TinyGLTF writer;
+    if (!writer.WriteGltfSceneToStream(&frame_, stream, false, false)) {
+      throw std::runtime_error("the document could not be written");
     }
+    std::string text = "{" + rows_.members();
+    if (const size_t bytes = chunkSize(layout(buffers_)); bytes > 0) {
+      text += "\"buffers\":[{\"byteLength\":" + std::to_string(bytes) + "}],";
+    }
+    text += "\"scene\":0,\"scenes\":[{\"name\":";
+    appendQuoted(text, rows_.unique("Site"));
+    text += ",\"nodes\":[" + std::to_string(root) + "]";
+    if (const GlbExtras extras = extrasOf(model_.programme, clock_); !extras.empty()) {
+      text += ",\"extras\":";
+      extras.appendTo(text);
+    }
+    text += "}],";
+    text += stream.view().substr(1);
+    while (text.back() == '\n') text.pop_back();
+    return text;
   }
 
   static constexpr int kStringLine = -1;
@@ -231,10 +198,10 @@ class DocumentWriter {
   const Model& model_;
   GlbBuffers& buffers_;
   GlbClock clock_;
-  tinygltf::Model document_;
+  GlbRows rows_;
+  tinygltf::Model frame_;
+  tinygltf::Animation animation_;
   std::map<int, int> materials_;  // Material, or kStringLine, to its index
-  std::set<std::string> taken_;
-  std::map<std::string, int> uses_;
 };
 
 }  // namespace
@@ -249,7 +216,7 @@ Vec3 glbOrigin(const SettingOut& settingOut) {
   return {std::round((low.x + high.x) / 2), std::round((low.y + high.y) / 2), 0};
 }
 
-tinygltf::Model glbDocument(const Model& model, const GlbOptions& options, GlbBuffers& buffers) {
+std::string glbDocument(const Model& model, const GlbOptions& options, GlbBuffers& buffers) {
   return DocumentWriter(model, options, buffers).write();
 }
 

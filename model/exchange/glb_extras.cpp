@@ -1,69 +1,80 @@
 #include "model/exchange/glb_extras.h"
 
-#include <cmath>
-#include <stdexcept>
-
-#include "model/exchange/utf8.h"
-
 namespace model {
 
-const std::string& checked(const std::string& text) {
-  if (!isUtf8(text)) throw std::runtime_error("a text in the job is not UTF-8");
-  return text;
+namespace {
+
+// The stage, or null when it is none of the programme's.
+const Stage* stageAt(const Programme& programme, int index) {
+  const bool known = index >= 0 && size_t(index) < programme.stages.size();
+  return known ? &programme.stages[size_t(index)] : nullptr;
 }
 
-void say(Extras& extras, const char* key, const std::string& text) {
-  if (!text.empty()) extras[key] = tinygltf::Value(checked(text));
-}
+}  // namespace
 
-void say(Extras& extras, const char* key, double number) {
-  if (!std::isfinite(number)) throw std::runtime_error("a level or quantity is not finite");
-  extras[key] = tinygltf::Value(std::round(number * 1e4) / 1e4 + 0.0);
-}
-
-void say(Extras& extras, const char* key, int number) { extras[key] = tinygltf::Value(number); }
-
-void sayStages(Extras& extras, const GlbGroup& group, const Programme& programme) {
-  const auto& stages = programme.stages;
-  if (group.placed >= 0 && size_t(group.placed) < stages.size()) {
-    say(extras, "stage", stages[size_t(group.placed)].name);
-    say(extras, "stageNumber", group.placed + 1);
+GlbExtras stagesOf(const GlbGroup& group, const Programme& programme) {
+  GlbExtras extras;
+  if (const Stage* placed = stageAt(programme, group.placed)) {
+    extras.say("stage", placed->name);
+    extras.say("stageNumber", group.placed + 1);
   } else {
-    say(extras, "stage", std::string("Before work starts"));
-    say(extras, "stageNumber", 0);
+    extras.say("stage", std::string_view("Before work starts"));
+    extras.say("stageNumber", 0);
   }
-  if (group.removed >= 0 && size_t(group.removed) < stages.size()) {
-    say(extras, "removedIn", stages[size_t(group.removed)].name);
-    say(extras, "removedInNumber", group.removed + 1);
+  if (const Stage* removed = stageAt(programme, group.removed)) {
+    extras.say("removedIn", removed->name);
+    extras.say("removedInNumber", group.removed + 1);
   }
-}
-
-Extras extrasOf(const Element& element, const GlbGroup& group, const Programme& programme) {
-  Extras extras;
-  say(extras, "id", element.id);
-  say(extras, "kind", std::string(nameOf(element.kind)));
-  say(extras, "material", std::string(nameOf(element.material)));
-  sayStages(extras, group, programme);
-  say(extras, "topLevel", element.top);
-  say(extras, "undersideLevel", element.underside);
-  say(extras, "quantity", element.quantity.amount);
-  say(extras, "unit", std::string(nameOf(element.quantity.unit)));
-  say(extras, "wall", element.wall);
   return extras;
 }
 
-Extras extrasOf(const GlbGroup& group, const Programme& programme) {
-  Extras extras;
-  sayStages(extras, group, programme);
-  if (group.placed >= 0 && size_t(group.placed) < programme.stages.size()) {
-    const Stage& stage = programme.stages[size_t(group.placed)];
-    say(extras, "stageId", stage.id);
-    say(extras, "what", stage.what);
-    say(extras, "atEnd", stage.atEnd);
-    say(extras, "holdPoint", stage.holdPoint);
-    say(extras, "start", stage.start);
-    say(extras, "finish", stage.finish);
+GlbExtras extrasOf(const GlbGroup& group, const Programme& programme) {
+  GlbExtras extras = stagesOf(group, programme);
+  if (const Stage* stage = stageAt(programme, group.placed)) {
+    extras.say("stageId", stage->id);
+    extras.say("what", stage->what);
+    extras.say("atEnd", stage->atEnd);
+    extras.say("holdPoint", stage->holdPoint);
+    extras.say("start", stage->start);
+    extras.say("finish", stage->finish);
   }
+  return extras;
+}
+
+GlbExtras extrasOf(const Element& element, const GlbExtras& stages) {
+  GlbExtras extras;
+  extras.say("id", element.id);
+  extras.say("kind", std::string_view(nameOf(element.kind)));
+  extras.say("material", std::string_view(nameOf(element.material)));
+  extras.say(stages);
+  extras.say("topLevel", element.top);
+  extras.say("undersideLevel", element.underside);
+  extras.say("quantity", element.quantity.amount);
+  extras.say("unit", std::string_view(nameOf(element.quantity.unit)));
+  extras.say("wall", element.wall);
+  return extras;
+}
+
+GlbExtras extrasOfString(const GlbExtras& stages) {
+  GlbExtras extras;
+  extras.say("kind", std::string_view("string line"));
+  extras.say(stages);
+  return extras;
+}
+
+GlbExtras extrasOf(const Programme& programme, const GlbClock& clock) {
+  std::vector<GlbExtras> stages(programme.stages.size());
+  for (size_t i = 0; i < stages.size(); ++i) {
+    const Stage& stage = programme.stages[i];
+    stages[i].say("stage", int(i) + 1);
+    stages[i].say("id", stage.id);
+    stages[i].say("name", stage.name);
+    stages[i].say("startSeconds", clock.startOf(int(i)));
+    stages[i].say("startDate", stage.start);
+    stages[i].say("finishDate", stage.finish);
+  }
+  GlbExtras extras;
+  extras.say("stages", stages);
   return extras;
 }
 
