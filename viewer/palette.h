@@ -47,6 +47,7 @@ glm::vec3 encoded(unsigned srgb);
 inline constexpr unsigned kPaper = 0xf7f4ec;
 inline constexpr unsigned kInk = 0x24221f;
 inline constexpr unsigned kAccent = 0x0072b2;  // Okabe and Ito's blue: what is selected
-inline constexpr unsigned kLevel = 0x0072b2;   // the same: the level plane and its line, as all levels
+inline constexpr unsigned kLevel =
+    0x0072b2;  // the same: the level plane and its line, as all levels
 
 }  // namespace viewer
