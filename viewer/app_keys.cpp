@@ -9,7 +9,12 @@ void Session::handleKeys() {
   for (const KeyPress& press : window_.takeKeys()) {
     framesDue_ = 3;
     // While a field is being typed into, keys are letters.
-    if (ImGui::GetIO().WantTextInput && press.key != GLFW_KEY_ESCAPE) continue;
+    if (titleEdit_.open() && (press.key == GLFW_KEY_ENTER || press.key == GLFW_KEY_KP_ENTER)) {
+      titleEdit_.enter();
+      continue;
+    }
+    if ((titleEdit_.open() || ImGui::GetIO().WantTextInput) && press.key != GLFW_KEY_ESCAPE)
+      continue;
     handleKey(press);
   }
 }

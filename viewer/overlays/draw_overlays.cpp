@@ -36,6 +36,8 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
     sheet.furniture.push_back({l.tape.left, l.tape.top - 30 * u, l.tape.right, l.tape.bottom});
   if (overlays.titleBlock) sheet.furniture.push_back(l.titleBlock);
   sheet.taken = sheet.furniture;
+  // The window's tabs and the sheet that stands in from them.
+  if (sheet.options.viewIsButton) sheet.taken.push_back({0, 0, l.drawing.left, l.tape.top});
   if (overlays.rod)
     sheet.taken.push_back(
         {l.rod.left - (sheet.levelsShown ? 40 : 215) * u, l.rod.top, l.sheet.right, l.rod.bottom});

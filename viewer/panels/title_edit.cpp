@@ -2,7 +2,9 @@
 
 #include <imgui.h>
 
+#include <algorithm>
 #include <cstdio>
+#include <utility>
 
 #include "model/level_text.h"
 #include "viewer/overlays/overlay_sheet.h"
@@ -23,6 +25,7 @@ void TitleEdit::begin(TitleField field, const std::string& text, const std::stri
   std::snprintf(level_, sizeof level_, "%s", level.c_str());
   problem_.clear();
   fresh_ = true;
+  entered_ = false;
 }
 
 bool TitleEdit::openAt(const glm::vec2& at, const model::Job& job, const std::string& path,
@@ -49,20 +52,18 @@ void TitleEdit::close() {
   problem_.clear();
 }
 
-bool TitleEdit::fields(const Box& row) {
-  bool entered = false;
+void TitleEdit::fields(const Box& row) {
   const float gap = ImGui::GetStyle().ItemSpacing.x;
   if (fresh_) ImGui::SetKeyboardFocusHere();
   fresh_ = false;
-  constexpr auto kFlags = ImGuiInputTextFlags_EnterReturnsTrue | ImGuiInputTextFlags_AutoSelectAll;
+  constexpr auto kFlags = ImGuiInputTextFlags_AutoSelectAll;
   if (field_ == TitleField::BenchMark) {
     ImGui::SetNextItemWidth(row.width() * 0.28f);
-    entered |= ImGui::InputText("##level", level_, sizeof level_, kFlags);
+    ImGui::InputText("##level", level_, sizeof level_, kFlags);
     ImGui::SameLine(0, gap * 0.5f);
   }
   ImGui::SetNextItemWidth(-1);
-  entered |= ImGui::InputText("##text", text_, sizeof text_, kFlags);
-  return entered;
+  ImGui::InputText("##text", text_, sizeof text_, kFlags);
 }
 
 void TitleEdit::problem(const SheetLayout& layout) {
@@ -90,13 +91,16 @@ bool TitleEdit::draw(const std::string& path, const SheetLayout& layout) {
   ImGui::Begin(
       "title field", nullptr,
       ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings);
-  const bool entered = fields(row);
+  ImGui::PushID(tries_);
+  fields(row);
+  ImGui::PopID();
   ImGui::End();
   ImGui::PopStyleVar(2);
   if (!problem_.empty()) problem(layout);
-  if (!entered) return false;
+  if (!std::exchange(entered_, false)) return false;
   if (auto wrong = changeJobFile(path, field_, {text_, level_})) {
     problem_ = *wrong;
+    ++tries_;
     fresh_ = true;
     return false;
   }

@@ -18,19 +18,25 @@ class TitleEdit {
   void close();
   // Where it lies, its problem included; clicks there belong to it.
   const Box& box() const { return box_; }
-  // Inside a Dear ImGui frame. Enter saves and closes, or shows beside the field what is wrong.
+  // The Enter key: told from outside, for one that goes down and up between two frames is unknown
+  // to the widgets.
+  void enter() { entered_ = open(); }
+  // Inside a Dear ImGui frame. After enter() saves and closes, or shows beside the field what is
+  // wrong.
   // True when the file has just been saved.
   bool draw(const std::string& path, const SheetLayout& layout);
 
  private:
   void begin(TitleField field, const std::string& text, const std::string& level);
-  bool fields(const Box& row);
+  void fields(const Box& row);
   void problem(const SheetLayout& layout);
 
   TitleField field_ = TitleField::None;
   char text_[256] = "", level_[32] = "";
   std::string problem_;
   Box box_;
+  bool entered_ = false;
+  int tries_ = 0;       // each try is a fresh widget, its text marked to be typed over
   bool fresh_ = false;  // takes the keyboard in its first frame
 };
 
