@@ -24,10 +24,7 @@ constexpr double kOff = 0.005;  // clear of other timber
 class FormBuilder {
  public:
   FormBuilder(const Job& job, const SettingOut& out, Works& works)
-      : out_(out),
-        works_(works),
-        bottom_(out.levels.cellarSlabTop),
-        top_(out.levels.cellarWallTop) {
+      : works_(works), bottom_(out.levels.cellarSlabTop), top_(out.levels.cellarWallTop) {
     outer_ = out.cellarOutline;
     inner_ = offsetMitred(outer_, job.cellar->wall);
     const CellarDig dig = deriveCellarDig(job, out);
@@ -132,7 +129,6 @@ class FormBuilder {
 
   Polygon offsetInner() const { return offsetMitred(inner_, kPly); }
 
-  const SettingOut& out_;
   Works& works_;
   double bottom_, top_, roomOutside_ = 0;
   Polygon outer_, inner_;

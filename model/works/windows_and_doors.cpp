@@ -28,8 +28,7 @@ constexpr double kSillNose = 0.040;  // in front of the wall
 class OpeningBuilder {
  public:
   OpeningBuilder(const SettingOut& settingOut, size_t index, Works& works)
-      : settingOut_(settingOut),
-        opening_(settingOut.openings[index]),
+      : opening_(settingOut.openings[index]),
         wall_(settingOut.walls[opening_.wall]),
         label_(openingLabel(settingOut, index)),
         works_(works) {
@@ -129,7 +128,6 @@ class OpeningBuilder {
     if (!lights.empty()) putGlass(lights);
   }
 
-  const SettingOut& settingOut_;
   const BuiltOpening& opening_;
   const WallLine& wall_;
   std::string label_;
