@@ -94,7 +94,7 @@ bool Session::showKey(int key) {
       state_.switches.ghostNext = !state_.switches.ghostNext;
       return true;
     case GLFW_KEY_S:
-      state_.toggleSection(job_->scene);
+      state_.toggleSection(job_->model, job_->scene);
       return true;
     case GLFW_KEY_M:
       state_.toggleMeasuring();

@@ -75,7 +75,7 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
   frame.sun = sunDirection(model.job.site.latitude, dayOfYear(model.job.programme.start.c_str()),
                            kHour, model.job.site.northBearing);
   if (options.view == "section" && !frame.section.on)
-    frame.section = standardSection(scene.buildingLow, scene.buildingHigh);
+    frame.section = standardSection(model, scene);
   return frame;
 }
 

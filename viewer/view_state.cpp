@@ -5,6 +5,8 @@
 
 #include <glm/geometric.hpp>
 
+#include "viewer/section.h"
+
 namespace viewer {
 namespace {
 
@@ -120,19 +122,17 @@ bool ViewState::advance(double seconds) {
   return true;
 }
 
-void ViewState::toggleSection(const Scene& scene) {
+void ViewState::toggleSection(const model::Model& model, const Scene& scene) {
   if (section.on) {
     section.on = false;
     return;
   }
   // Towards the eye lies what is cut away.
   const double azimuth = easing_ ? to_.azimuth : camera.azimuth;
-  const double quarter = std::round(azimuth / 1.5707963267948966) * 1.5707963267948966;
-  const glm::vec3 normal{-float(std::sin(quarter)), -float(std::cos(quarter)), 0};
-  const glm::vec3 middle =
-      scene.buildingLow + (scene.buildingHigh - scene.buildingLow) * glm::vec3(0.46f);
-  section.on = true;
-  section.plane = glm::vec4(normal, -glm::dot(normal, middle));
+  const double east = -std::sin(azimuth), north = -std::cos(azimuth);
+  const Across across = std::abs(east) > std::abs(north) ? Across::X : Across::Y;
+  const double towardsEye = across == Across::X ? east : north;
+  section = sectionAt(scene, across, tellingCut(model, across), towardsEye < 0 ? -1 : 1);
 }
 
 void ViewState::toggleMeasuring() {

@@ -64,9 +64,9 @@ class ViewState {
   void holdStill() { easing_ = false; }
 
   void toggleTab(Tab which) { tab = tab == which ? Tab::None : which; }
-  // An upright plane through the middle of the building, square to the nearest of the four sides
-  // that the camera looks from; or off.
-  void toggleSection(const Scene& scene);
+  // An upright plane where it tells most, square to the nearest of the four sides that the camera
+  // looks from; or off.
+  void toggleSection(const model::Model& model, const Scene& scene);
   void toggleMeasuring();
   void addMeasured(const glm::vec3& point);
   // Takes back the last thing opened; false when there is none.

@@ -175,6 +175,13 @@ TEST_F(Commands, AWrongCommandLineSaysWhatThereIs) {
            {{"picture", job, "--out", inFolder("a.png"), "--stage", "nope"}, "dig-trenches"},
            {{"picture", job, "--out", inFolder("a.png"), "--at", "7"}, "0 to 1"},
            {{"picture", job, "--out", inFolder("a.png"), "--section", "up"}, "north"},
+           {{"picture", job, "--out", inFolder("a.jpg")}, "a.png"},
+           {{"picture", job, "--out", inFolder("a")}, "a.png"},
+           {{"share", job, "--out", inFolder("a.obj")}, "a.glb"},
+           {{"new", inFolder("a.json")}, "a.toml"},
+           {{"picture", job, "--out", inFolder("a.png"), "--show", "none,levels"}, "alone"},
+           {{"picture", job, "--out", inFolder("a.png"), "--section", "x=99"}, "the building from"},
+           {{"picture", job, "--out", inFolder("a.png"), "--section", "y=nan"}, "north"},
            {{"walkthrough", job, "--out", inFolder("w"), "--size", "0x0"}, "1280x720"}}) {
     const ProgramRun run = stringcourse(c.arguments);
     EXPECT_EQ(run.exitCode, 2) << c.arguments[0] << run.err;

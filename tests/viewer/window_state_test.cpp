@@ -87,10 +87,12 @@ TEST(ViewState, ClickingTheViewGoesRoundAllOfThem) {
 
 TEST(ViewState, SectionCutsAwayTheSideTowardsTheEye) {
   const Scene scene = boxScene();
+  model::Model model;
+  model.settingOut.outline = {{0, 0}, {11, 0}, {11, 9}, {0, 9}};
   for (const char* name : {"south", "east", "north", "west", "south-west", "north-east"}) {
     ViewState state;
     state.jumpTo(*standardView(name, scene.buildingLow, scene.buildingHigh, 1.5));
-    state.toggleSection(scene);
+    state.toggleSection(model, scene);
     ASSERT_TRUE(state.section.on);
     const glm::vec3 eye = state.camera.eye();
     EXPECT_GT(state.section.plane.x * eye.x + state.section.plane.y * eye.y +
@@ -102,7 +104,7 @@ TEST(ViewState, SectionCutsAwayTheSideTowardsTheEye) {
                        state.section.plane.w),
               1.0f)
         << name;
-    state.toggleSection(scene);
+    state.toggleSection(model, scene);
     EXPECT_FALSE(state.section.on);
   }
 }

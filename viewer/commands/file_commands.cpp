@@ -12,6 +12,7 @@ namespace viewer {
 
 int runShare(const std::string& job, const std::string& out) {
   if (auto wrong = wouldReplaceJob(job, out)) return wrongUsage(*wrong);
+  if (auto wrong = otherEnding(out, ".glb", "what is shared")) return wrongUsage(*wrong);
   const auto model = loadAndTell(job);
   if (!model) return kProblems;
   if (const auto problem = model::writeGlb(*model, out)) {
@@ -22,6 +23,7 @@ int runShare(const std::string& job, const std::string& out) {
 }
 
 int runNew(const std::string& out) {
+  if (auto wrong = otherEnding(out, ".toml", "a job file")) return wrongUsage(*wrong);
   std::error_code ignored;
   if (std::filesystem::exists(std::filesystem::symlink_status(out, ignored))) {
     std::cerr << out << ": there is a file of this name already; choose another name\n";

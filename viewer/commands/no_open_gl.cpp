@@ -9,7 +9,9 @@ namespace viewer {
 int noOpenGl(const std::string& why) {
   std::cerr << "stringcourse: no OpenGL 3.3 to draw with: " << why
             << "\nInstall a graphics driver, or Mesa's software renderer (Debian: libgl1-mesa-dri, "
-               "libegl1). The tables and `share` need none.\n";
+               "libegl1).\n`check`, `levels`, `takeoff`, `stages`, `share` and `new` draw nothing "
+               "and work without it.\n`picture` and `walkthrough` need no display, but OpenGL all "
+               "the same; without it `walkthrough`\nwrites the tables and the GLB only.\n";
   return kNoOpenGl;
 }
 

@@ -28,6 +28,17 @@ std::optional<std::string> wouldReplaceJob(const std::string& job, const std::st
   return "--out \"" + out + "\" is the job file itself; choose another name";
 }
 
+std::optional<std::string> otherEnding(const std::string& out, const std::string& ending,
+                                       const std::string& what) {
+  const std::filesystem::path path(out);
+  std::string own = path.extension().string();
+  for (char& c : own)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  if (own == ending) return std::nullopt;
+  return "\"" + out + "\": " + what + " is written as " + ending + "; name the file \"" +
+         std::filesystem::path(path).replace_extension(ending).string() + "\"";
+}
+
 int wrongUsage(const std::string& what) {
   std::cerr << "stringcourse: " << what << "\n";
   return kUsage;

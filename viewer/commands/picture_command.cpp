@@ -18,6 +18,7 @@ int runPicture(const PictureCommand& command) {
     if (auto wrong = readSection(command.section, section)) return wrongUsage(*wrong);
   }
   if (auto wrong = wouldReplaceJob(command.job, command.out)) return wrongUsage(*wrong);
+  if (auto wrong = otherEnding(command.out, ".png", "a picture")) return wrongUsage(*wrong);
   const auto model = loadAndTell(command.job);
   if (!model) return kProblems;
   if (auto wrong = readMoment(command.stage, command.at, model->programme, picture)) {
@@ -28,7 +29,10 @@ int runPicture(const PictureCommand& command) {
   if (!offscreen) return noOpenGl(why);
   picture.frame.seeThroughGround = command.seeThrough;
   Picturer picturer(*model, *offscreen);
-  if (!command.section.empty()) applySection(section, *model, picturer.scene(), picture);
+  if (!command.section.empty()) {
+    if (auto wrong = applySection(section, *model, picturer.scene(), picture))
+      return wrongUsage(*wrong);
+  }
   return saveOut(command.out, pngBytes(picturer.picture(picture)));
 }
 

@@ -1,12 +1,13 @@
 #include "viewer/commands/picture_options.h"
 
 #include <charconv>
+#include <cmath>
+#include <cstdio>
 #include <sstream>
-
-#include <glm/geometric.hpp>
 
 #include "viewer/camera.h"
 #include "viewer/scene.h"
+#include "viewer/section.h"
 
 namespace viewer {
 namespace {
@@ -31,6 +32,24 @@ std::optional<Number> wholly(std::string_view text) {
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
   if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
   return value;
+}
+
+std::string range(const char* axis, double low, double high) {
+  char text[64];
+  std::snprintf(text, sizeof text, "%s=%.3f to %s=%.3f", axis, low, axis, high);
+  return text;
+}
+
+std::optional<std::string> cutsNothing(const SectionWish& wish, const Scene& scene) {
+  if (!wish.at) return std::nullopt;
+  const char* axis = wish.alongX ? "x" : "y";
+  const auto along = [&](const glm::vec3& p) {
+    return wish.alongX ? scene.world(p).x : scene.world(p).y;
+  };
+  if (*wish.at > along(scene.low) && *wish.at < along(scene.high)) return std::nullopt;
+  return "--section there cuts nothing; the site lies from " +
+         range(axis, along(scene.low), along(scene.high)) + ", the building from " +
+         range(axis, along(scene.buildingLow), along(scene.buildingHigh));
 }
 
 }  // namespace
@@ -68,6 +87,8 @@ std::optional<std::string> readSize(const std::string& text, PictureOptions& pic
 std::optional<std::string> readOverlays(const std::string& text, Overlays& overlays) {
   std::istringstream list(text);
   for (std::string name; std::getline(list, name, ',');) {
+    if (name == "none" && text != "none")
+      return "--show \"" + text + "\": none goes alone; leave it out to show the others";
     bool known = name.empty() || name == "none";
     for (const NamedOverlay& overlay : kOverlays) {
       if (name != overlay.name && name != "all") continue;
@@ -117,7 +138,8 @@ std::optional<std::string> readSection(const std::string& text, SectionWish& wis
     return std::nullopt;
   }
   if (text.size() > 2 && (text[0] == 'x' || text[0] == 'y') && text[1] == '=') {
-    if (const auto at = wholly<double>(std::string_view(text).substr(2))) {
+    const auto at = wholly<double>(std::string_view(text).substr(2));
+    if (at && std::isfinite(*at)) {
       wish = {text[0] == 'x', *at, std::nullopt};
       return std::nullopt;
     }
@@ -127,20 +149,18 @@ std::optional<std::string> readSection(const std::string& text, SectionWish& wis
          "x=3.5 or y=2 in metres on the drawing";
 }
 
-void applySection(const SectionWish& wish, const model::Model& model, const Scene& scene,
-                  PictureOptions& picture) {
-  const glm::vec3 middle = (scene.buildingLow + scene.buildingHigh) / 2.0f;
-  glm::vec3 at = middle;
-  if (wish.at) at = scene.local(model::Vec3(*wish.at, *wish.at, 0));
-  glm::vec3 normal = wish.alongX ? glm::vec3(1, 0, 0) : glm::vec3(0, 1, 0);
-  if (wish.remove) {
-    normal *= static_cast<float>(*wish.remove);
-  } else {
-    const glm::vec3 eye = frameOf(model, scene, picture).camera.eye();
-    if (glm::dot(normal, eye - at) < 0) normal = -normal;
+std::optional<std::string> applySection(const SectionWish& wish, const model::Model& model,
+                                        const Scene& scene, PictureOptions& picture) {
+  const Across across = wish.alongX ? Across::X : Across::Y;
+  const double at = wish.at ? *wish.at : tellingCut(model, across);
+  if (auto wrong = cutsNothing(wish, scene)) return wrong;
+  int remove = wish.remove.value_or(1);
+  if (!wish.remove) {
+    const model::Vec3 eye = scene.world(frameOf(model, scene, picture).camera.eye());
+    remove = (wish.alongX ? eye.x : eye.y) < at ? -1 : 1;
   }
-  picture.frame.section.on = true;
-  picture.frame.section.plane = glm::vec4(normal, -glm::dot(normal, at));
+  picture.frame.section = sectionAt(scene, across, at, remove);
+  return std::nullopt;
 }
 
 }  // namespace viewer

@@ -58,7 +58,7 @@ void showPage(SheetsInput& input) {
   heading("The building");
   ImGui::Checkbox("See through the ground (G)", &switches.seeThroughGround);
   bool section = input.state.section.on;
-  if (ImGui::Checkbox("Section (S)", &section)) input.state.toggleSection(input.job->scene);
+  if (ImGui::Checkbox("Section (S)", &section)) input.state.toggleSection(input.job->model, input.job->scene);
   ImGui::Checkbox("Level plane, set on the rod", &switches.levelPlane);
   ImGui::Checkbox("Faint outline of what comes next (N)", &switches.ghostNext);
   ImGui::Checkbox("Shadows", &switches.shadows);
