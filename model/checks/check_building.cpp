@@ -4,19 +4,30 @@
 
 namespace model {
 
-void Checking::warning(std::string path, std::string what, std::string instead) const {
-  Place place;
+namespace {
+
+// Of the key, or of the nearest thing above it that the file has.
+Place placeOf(const KeyPlaces& places, std::string path) {
   while (!path.empty()) {
     const auto found = places.find(path);
-    if (found != places.end()) {
-      place = found->second;
-      break;
-    }
+    if (found != places.end()) return found->second;
     const size_t cut = path.find_last_of(".[");
     if (cut == std::string::npos) break;
     path.erase(cut);
   }
-  problems.push_back({file, place, Severity::Warning, std::move(what), std::move(instead)});
+  return {};
+}
+
+}  // namespace
+
+void Checking::warning(std::string path, std::string what, std::string instead) const {
+  problems.push_back({file, placeOf(places, std::move(path)), Severity::Warning, std::move(what),
+                      std::move(instead)});
+}
+
+void Checking::error(std::string path, std::string what, std::string instead) const {
+  problems.push_back({file, placeOf(places, std::move(path)), Severity::Error, std::move(what),
+                      std::move(instead)});
 }
 
 std::string listed(const std::vector<std::string>& names) {
@@ -38,6 +49,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkLintels(checking);
   checkOpeningWidths(checking);
   checkStripsOverTheDig(checking);
+  checkSlopes(checking);
   checkNearBuildings(checking);
   checkRoofOnSite(checking);
   return problems;

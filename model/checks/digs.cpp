@@ -81,13 +81,16 @@ void checkBuildingBeside(const Checking& check, size_t index, const std::vector<
   }
   if (!worst) return;
   const std::string name = building.name.empty() ? "the building" : "\"" + building.name + "\"";
-  std::string ask = "ask an engineer how its foundations are held while it is open";
+  std::string ask = "ask an engineer, before digging, how its foundations are held meanwhile";
   if (building.kind == BuildingKind::Neighbour)
     ask += ", and ask whether notice to the neighbour is due";
   check.warning("site.building[" + std::to_string(index) + "]",
                 worst->what + " goes down to " + levelWords(worst->formation) + ", " +
                     lengthWords(std::round(away * 1000) / 1000) + " from " + name +
-                    " whose foundations go down to about " + levelWords(bottom),
+                    ", whose foundations go down to about " + levelWords(bottom) +
+                    (bottom - away > worst->formation + kDeeper
+                         ? "; that is under a line at 45 degrees from them, and may undermine them"
+                         : ""),
                 ask);
 }
 

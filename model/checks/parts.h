@@ -18,12 +18,15 @@ struct Checking {
 
   // At the place of the key, or of the nearest thing above it that the file has.
   void warning(std::string path, std::string what, std::string instead) const;
+  // Of what must not be built; only where the reader could not know it yet.
+  void error(std::string path, std::string what, std::string instead) const;
 };
 
 void checkLintels(const Checking&);           // room over the opening, and bearing at both ends
 void checkOpeningWidths(const Checking&);     // in whole half bricks
 void checkStripsOverTheDig(const Checking&);  // foundations over the cellar's working space
-void checkNearBuildings(const Checking&);     // digs beside and under what stands
+void checkSlopes(const Checking&);            // of the cellar's dig, under what stands
+void checkNearBuildings(const Checking&);     // digs beside what stands
 void checkRoofOnSite(const Checking&);        // eaves over the boundary or another building
 
 // "A-B", "A-B and B-C", "A-B, B-C and C-D"; beyond a few only how many more there are.

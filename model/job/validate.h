@@ -74,6 +74,9 @@ void validateLevels(const Validation& v, const LevelFacts& levels);
 void validateWalls(const Validation& v, const PlanFacts& plan);
 void validateFoundations(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
 void validateCellar(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
+// The cellar's outline is sound and anticlockwise.
+void validateCellarDig(const Validation& v, const Polygon& cellar);
+void validateTrenches(const Validation& v, const PlanFacts& plan);
 void validateOpenings(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
 void validateRoof(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);

@@ -145,29 +145,6 @@ void staysBelowFoundations(const Validation& v, const Polygon& cellar, const Pla
           "put the cellar deeper or the top of concrete higher");
 }
 
-void validateDig(const Validation& v, const Polygon& cellar) {
-  const Cellar& given = *v.job.cellar;
-  const double reach = std::max(given.toe, given.membrane) + v.job.ground.workingSpace;
-  const Polygon dig = offsetMitred(cellar, -reach);
-  if (crossingEdges(dig)) return;  // parts of a plan that is wrapped round: the dig joins up
-  const Outline& boundary = v.job.site.boundary;
-  if (boundary.size() >= 3 && !crossingEdges(boundary) &&
-      area(subtract({{dig, {}}}, {{boundary, {}}})) > 1e-4) {
-    v.warning("cellar", "the cellar dig with its working space goes over the site's boundary",
-              "agree it with the neighbour, or make ground.working_space less");
-  }
-  for (const StandingBuilding& building : v.job.site.buildings) {
-    if (building.kind == BuildingKind::Demolish || building.outline.size() < 3 ||
-        crossingEdges(building.outline)) {
-      continue;
-    }
-    if (area(intersect({{dig, {}}}, {{building.outline, {}}})) > 1e-4) {
-      v.warning("cellar", "the cellar dig goes under building \"" + building.name + "\"",
-                "its support is for an engineer to design");
-    }
-  }
-}
-
 }  // namespace
 
 void validateCellar(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
@@ -185,7 +162,7 @@ void validateCellar(const Validation& v, const PlanFacts& plan, const LevelFacts
     staysBelowFoundations(v, cellar, plan, levels);
   }
   if (!v.job.cellar->outline.empty()) keepsClearOfWalls(v, cellar, plan);
-  if (v.readable("ground") && v.readable("site")) validateDig(v, cellar);
+  if (v.readable("ground") && v.readable("site")) validateCellarDig(v, cellar);
 }
 
 }  // namespace model

@@ -2,6 +2,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/geometry/grown.h"
+#include "model/job/dig_room.h"
 #include "model/job/validate.h"
 #include "model/job/value_words.h"
 
@@ -59,9 +61,8 @@ std::optional<Polygon> validateBoundary(const Validation& v, const std::optional
     return std::nullopt;
   }
   if (plan && v.readable("walls") && v.readable("foundations")) {
-    const double project = std::max(0.0, (v.job.foundations.width - v.job.walls.total()) / 2);
-    const Polygon concrete = offsetMitred(plan->outline, -project);
-    if (!crossingEdges(concrete) && area(subtract({{concrete, {}}}, {{boundary, {}}})) > kOverlap) {
+    const Regions concrete = grown(plan->outline, roomOutsideWall(v.job));
+    if (area(subtract(concrete, {{boundary, {}}})) > kOverlap) {
       v.warning("site.boundary", "the foundations go over the boundary",
                 "agree it with the neighbour, or move the building");
     }
@@ -139,14 +140,6 @@ void validateBuildings(const Validation& v, const std::optional<PlanFacts>& plan
         overlap(outline, plan->outline) > kOverlap) {
       v.error(buildingPath(i) + ".outline", who + " stands where the new building goes",
               "check both outlines; kind = \"demolish\" if it is taken down first");
-    } else if (plan && building.kind != BuildingKind::Demolish && v.readable("foundations") &&
-               v.readable("walls")) {
-      const double project = std::max(0.0, (v.job.foundations.width - v.job.walls.total()) / 2);
-      const Polygon concrete = offsetMitred(plan->outline, -project);
-      if (!crossingEdges(concrete) && overlap(outline, concrete) > kOverlap) {
-        v.warning(buildingPath(i) + ".outline", "the new foundations go under " + who,
-                  "how they meet is for the drawing to say");
-      }
     }
     for (const size_t other : sound) {
       if (overlap(outline, anticlockwise(buildings[other].outline)) <= kOverlap) continue;
@@ -167,7 +160,11 @@ void validateSite(const Validation& v, const std::optional<PlanFacts>& plan) {
     validateSpots(v, boundary);
     if (plan && v.readable("walls")) warnOfLowDampCourse(v, *plan, levelFacts(v.job));
   }
-  if (v.readable("site.building")) validateBuildings(v, plan);
+  if (!v.readable("site.building")) return;
+  validateBuildings(v, plan);
+  if (plan && v.readable("foundations") && v.readable("walls") && v.readable("ground")) {
+    validateTrenches(v, *plan);
+  }
 }
 
 }  // namespace model

@@ -6,12 +6,13 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/job/dig_room.h"
+
 namespace model {
 
 namespace {
 
-constexpr double kBench = 0.6;    // most that is dug from one standing; common practice, no source
-constexpr double kToeGap = 0.05;  // least room outside the slab's toe
+constexpr double kBench = 0.6;  // most that is dug from one standing; common practice, no source
 
 double highestGround(const SettingOut& out) {
   double high = out.levels.groundHigh;
@@ -55,8 +56,7 @@ void findBenches(const SettingOut& out, const Job& job, CellarDig& dig) {
 
 CellarDig deriveCellarDig(const Job& job, const SettingOut& settingOut) {
   CellarDig dig;
-  const Cellar& cellar = *job.cellar;
-  dig.margin = std::max({job.ground.workingSpace, cellar.toe + kToeGap, cellar.membrane + kToeGap});
+  dig.margin = roomRoundCellar(job);
   dig.bottom = grown(settingOut.cellarOutline, dig.margin);
   findBenches(settingOut, job, dig);
   const double level = settingOut.levels.cellarFormation;

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "model/geometry/grown.h"
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
 
@@ -62,9 +63,6 @@ FoundationBand foundationBand(const Job& job, const SettingOut& settingOut, size
 std::vector<FoundationLap> foundationLaps(const Job& job, const SettingOut& settingOut,
                                           const std::vector<FoundationBand>& bands);
 GroundZones deriveGroundZones(const Job& job, const SettingOut& settingOut);
-
-// Everything within `distance` of the polygon, corners kept sharp.
-Regions grown(const Polygon& polygon, double distance);
 
 // Length by which the concrete laps at a step. Approved Document A (2004 edition incorporating
 // 2010 and 2013 amendments), 2E2(d): strips twice the step, the thickness or 300 mm, trench fill

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdio>
+
 #include "model/settingout/coursing.h"
 #include "tests/support/demo_job.h"
 #include "tests/support/random_job.h"
@@ -139,6 +141,60 @@ TEST(CheckNearBuildings, AskOfAnOwnBuildingOnlyUnderTheLineAndNeverOfNotice) {
   EXPECT_TRUE(says(text, "engineer")) << text;
   EXPECT_FALSE(says(text, "notice")) << text;
   EXPECT_TRUE(found(withBuilding(BuildingKind::Demolish, 0.5, 0.1)).empty());
+}
+
+TEST(CheckNearBuildings, SayWhenTheDigMayUndermine) {
+  const auto text = [](double gap) {
+    return only(found(withBuilding(BuildingKind::Neighbour, gap, 0.2)));
+  };
+  EXPECT_TRUE(says(text(0.4), "may undermine")) << text(0.4);
+  EXPECT_TRUE(says(text(2.5), "the trench for B-C")) << text(2.5);
+  EXPECT_FALSE(says(text(2.5), "may undermine")) << text(2.5);
+}
+
+// The barn stands on the same ground, at -0.150, beside a cellar under all of the plan.
+Job withSlopes(double batter, double fromDig) {
+  Job job = withBuilding(BuildingKind::Neighbour, 0.6 + fromDig, 3);
+  job.cellar = Cellar{};
+  job.ground.workingSpace = 0.6;
+  job.ground.batter = batter;
+  return job;
+}
+
+TEST(CheckSlopes, RefuseASlopeThatRunsUnderABuildingAndSayByHowMuch) {
+  const double formation = deriveSettingOut(withSlopes(45, 9)).levels.cellarFormation;
+  const double needed = -0.150 - 0.150 - formation;  // at 45 degrees, up to the bare subsoil
+  const Problems problems = found(withSlopes(45, 1));
+  ASSERT_EQ(problems.size(), 1u);
+  EXPECT_EQ(problems[0].severity, Severity::Error);
+  char under[64];
+  std::snprintf(under, sizeof under, "runs %.0f mm under \"Barn\"", (needed - 1) * 1000);
+  EXPECT_TRUE(says(problems[0].what, under)) << problems[0].what << " for " << under;
+  EXPECT_TRUE(says(problems[0].what, "1000 mm from the dig's bottom")) << problems[0].what;
+  EXPECT_TRUE(says(problems[0].instead, "ground.batter = 90")) << problems[0].instead;
+  EXPECT_TRUE(found(withSlopes(45, needed + 0.01)).empty());
+  EXPECT_FALSE(found(withSlopes(45, needed - 0.02)).empty());
+}
+
+TEST(CheckSlopes, FollowTheGround) {
+  Job job = withSlopes(45, 3.2);
+  EXPECT_TRUE(found(job).empty());
+  // It rises by 1 in 4 towards the barn: the slope comes out of it later.
+  job.site.spots = {{{0, 0}, -0.15}, {{0, 6}, -0.15}, {{8, 0}, -0.15},
+                    {{8, 6}, -0.15}, {{16, 0}, 1.85}, {{16, 6}, 1.85}};
+  const Problems problems = found(job);
+  ASSERT_FALSE(problems.empty());
+  EXPECT_EQ(problems[0].severity, Severity::Error);
+}
+
+TEST(CheckSlopes, SayThatOneGoesOverTheBoundary) {
+  Job job = withSlopes(60, 30);
+  job.site.boundary = {{-10, -10}, {9.6, -10}, {9.6, 16}, {-10, 16}};
+  const std::string text = only(found(job));
+  EXPECT_TRUE(says(text, "over the boundary")) << text;
+  EXPECT_EQ(found(job)[0].severity, Severity::Warning);
+  job.ground.batter = 90;
+  EXPECT_TRUE(found(job).empty());
 }
 
 // ---- roof ------------------------------------------------------------------------
