@@ -148,6 +148,28 @@ TEST_F(Commands, WarningsAloneAreNoFailure) {
   EXPECT_NE(run.err.find("dig-trenches"), std::string::npos);
 }
 
+// The reader cannot know it: where a slope comes out of the ground is for the ground to say.
+TEST_F(Commands, NothingIsBuiltWhenASlopeOfTheDigRunsUnderABuilding) {
+  const std::string job = writeFile("slope.toml", R"([outline]
+corners = [[0, 0], [8000, 0], [8000, 6000], [0, 6000]]
+[cellar]
+[ground]
+batter = 45
+[[site.building]]
+name = "Barn"
+outline = [[9800, 1000], [12000, 1000], [12000, 5000], [9800, 5000]]
+foundation_depth = 4000
+)");
+  for (const char* command : {"check", "levels", "stages"}) {
+    const ProgramRun run = stringcourse({command, job});
+    EXPECT_EQ(run.exitCode, 1) << command;
+    EXPECT_NE(run.err.find("slope.toml:5:1: error: "), std::string::npos) << run.err;
+    EXPECT_NE(run.err.find("under \"Barn\""), std::string::npos) << run.err;
+  }
+  EXPECT_EQ(stringcourse({"share", job, "--out", inFolder("slope.glb")}).exitCode, 1);
+  EXPECT_FALSE(fs::exists(inFolder("slope.glb")));
+}
+
 TEST_F(Commands, AMissingJobIsNamed) {
   const ProgramRun run = stringcourse({"levels", inFolder("nowhere.toml")});
   EXPECT_EQ(run.exitCode, 1);
