@@ -48,6 +48,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   const Checking checking{job, settingOut, file, places, problems};
   checkLintels(checking);
   checkOpeningWidths(checking);
+  checkConcreteInTheGround(checking);
   checkStripsOverTheDig(checking);
   checkSlopes(checking);
   checkNearBuildings(checking);

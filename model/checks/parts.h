@@ -22,8 +22,9 @@ struct Checking {
   void error(std::string path, std::string what, std::string instead) const;
 };
 
-void checkLintels(const Checking&);           // room over the opening, and bearing at both ends
-void checkOpeningWidths(const Checking&);     // in whole half bricks
+void checkLintels(const Checking&);        // room over the opening, and bearing at both ends
+void checkOpeningWidths(const Checking&);  // in whole half bricks
+void checkConcreteInTheGround(const Checking&);
 void checkStripsOverTheDig(const Checking&);  // foundations over the cellar's working space
 void checkSlopes(const Checking&);            // of the cellar's dig, under what stands
 void checkNearBuildings(const Checking&);     // digs beside what stands

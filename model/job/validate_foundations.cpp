@@ -158,13 +158,7 @@ void validateFoundations(const Validation& v, const PlanFacts& plan, const Level
   validateSection(v);
   if (!v.readable("storey") || !v.readable("ground_floor")) return;
   const Foundations& f = v.job.foundations;
-  if (f.top && topIsUnderTheFloor(v, "foundations.top", "foundations.top", *f.top, levels) &&
-      v.readable("site.spots") && *f.top > levels.lowestGround) {
-    v.warning("foundations.top",
-              "the top of concrete at " + levelWords(*f.top) + " stands out of the ground at " +
-                  levelWords(levels.lowestGround),
-              std::string("it is usually covered by 150 mm or more") + kAskTheDesigner);
-  }
+  if (f.top) topIsUnderTheFloor(v, "foundations.top", "foundations.top", *f.top, levels);
   validateSteps(v, plan, levels);
 }
 

@@ -18,6 +18,10 @@ void deriveRuns(const Job& job, SettingOut& out);      // cellarOutline, foundat
 void deriveLifts(const Job& job, SettingOut& out);     // lifts
 void deriveSchedule(const Job& job, SettingOut& out);  // schedule
 
+// Where trench fill with its top at `top` ends when the job leaves its thickness open: in good
+// ground under the lowest of the ground over it.
+double trenchFillBottom(const Job& job, double groundLow, double top);
+
 // The nearest whole course (from `datum`, `course` high) at, at or under, or at or over a level;
 // levels within a micrometre of a course count as on it.
 double courseNear(double level, double datum, double course);

@@ -1,6 +1,7 @@
 // Lengths of wall by the level of what they stand on.
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include <glm/geometric.hpp>
 
@@ -114,6 +115,30 @@ void runsOf(const Job& job, SettingOut& out, size_t i) {
   }
 }
 
+// The lowest ground along a run's outer face.
+double groundAlong(const SettingOut& out, const FoundationRun& run) {
+  const WallLine& wall = out.walls[run.wall];
+  return levelsAlong(out.terrain, wall.at(run.from), wall.at(run.to)).low;
+}
+
+// Trench fill goes down to good ground wherever it is: lengths of one top share one formation,
+// under the lowest ground over them. A lower top makes the concrete shorter, not the trench deeper.
+void followGoodGround(const Job& job, SettingOut& out) {
+  std::map<double, double> groundOver;  // by top of concrete
+  for (const FoundationRun& run : out.foundations) {
+    if (run.onCellar) continue;
+    const double low = groundAlong(out, run);
+    const auto [found, isNew] = groundOver.emplace(run.top, low);
+    if (!isNew) found->second = std::min(found->second, low);
+  }
+  for (FoundationRun& run : out.foundations) {
+    if (run.onCellar) continue;
+    run.underside = trenchFillBottom(job, groundOver.at(run.top), run.top);
+    run.formation = run.underside - job.foundations.blinding;
+    if (run.top == out.levels.foundationTop) out.levels.foundationFormation = run.formation;
+  }
+}
+
 }  // namespace
 
 void deriveRuns(const Job& job, SettingOut& out) {
@@ -124,6 +149,9 @@ void deriveRuns(const Job& job, SettingOut& out) {
     }
   }
   for (size_t i = 0; i < out.walls.size(); ++i) runsOf(job, out, i);
+  const Foundations& given = job.foundations;
+  if (given.kind == FoundationKind::TrenchFill && !given.thickness && !given.steps.empty())
+    followGoodGround(job, out);
 }
 
 }  // namespace model

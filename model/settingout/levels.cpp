@@ -67,8 +67,7 @@ void foundation(const Job& job, Levels& levels) {
   if (given.kind == FoundationKind::TrenchFill) {
     levels.foundationTop =
         given.top.value_or(courseAtOrUnder(underGround, levels.dampCourse, course));
-    const double bottom = std::min(levels.groundLow - std::max(good, kTrenchFillDepth),
-                                   levels.foundationTop - kTrenchFillThickness);
+    const double bottom = trenchFillBottom(job, levels.groundLow, levels.foundationTop);
     thickness = given.thickness.value_or(levels.foundationTop - bottom);
   } else {
     const double bearing = levels.groundLow - good + given.blinding + thickness;
@@ -110,6 +109,11 @@ void commonHeads(SettingOut& out) {
 }
 
 }  // namespace
+
+double trenchFillBottom(const Job& job, double groundLow, double top) {
+  return std::min(groundLow - std::max(job.ground.goodGround, kTrenchFillDepth),
+                  top - kTrenchFillThickness);
+}
 
 void deriveLevels(const Job& job, SettingOut& out) {
   out.terrain = deriveTerrain(job);

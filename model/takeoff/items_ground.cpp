@@ -3,6 +3,7 @@
 #include "model/level_text.h"
 #include "model/takeoff/items.h"
 #include "model/takeoff/unit_rates.h"
+#include "model/works/ground_parts.h"
 
 namespace model {
 namespace {
@@ -13,12 +14,13 @@ constexpr double kLooseStep = 1.0;
 constexpr double kStoneStep = 0.5;
 constexpr double kConcreteStep = 0.25;
 
-std::string digName(StageKind kind) {
-  switch (kind) {
+// The inside is reduced in the same stage as the trenches are dug, but is a dig of its own.
+std::string digName(const Element& e) {
+  switch (e.removed->stage.kind) {
     case StageKind::CellarDig:
       return "Dig, cellar";
     case StageKind::TrenchDig:
-      return "Dig, foundation trenches";
+      return e.id == kReducedLevelId ? "Dig, reduced level inside" : "Dig, foundation trenches";
     default:
       return "Dig, reduced level";
   }
@@ -64,8 +66,7 @@ void countGroundworks(const TakeoffInput& in, Tally& tally) {
                  lengthText(in.job.ground.topsoil) + " deep, in the bank"},
                 amount, e.removed->stage);
     } else if (e.kind == ElementKind::Spoil && e.removed) {
-      tally.add({digName(e.removed->stage.kind), Unit::CubicMetre, 0, 0, "in the bank"}, amount,
-                e.removed->stage);
+      tally.add({digName(e), Unit::CubicMetre, 0, 0, "in the bank"}, amount, e.removed->stage);
     }
   }
   for (const Element& e : in.works.elements) {

@@ -70,7 +70,7 @@ class Maker {
         "topsoil/stripped", "Topsoil to strip", ElementKind::Topsoil, Material::Topsoil,
         [](Element& e, const Bounds& b) { e.removed = acrossPlan(StageKind::TopsoilStrip, b); });
     result_.reducedLevel =
-        part("spoil/reduced level", "Dig to the oversite formation", ElementKind::Spoil,
+        part(kReducedLevelId, "Dig to the oversite formation", ElementKind::Spoil,
              Material::Earth, sinking(StageKind::TrenchDig, 0, kReducing));
   }
 

@@ -10,6 +10,9 @@
 
 namespace model {
 
+// The dig inside the walls down to the oversite formation, which goes with the trenches' stage.
+inline constexpr const char* kReducedLevelId = "spoil/reduced level";
+
 // An element that waits for its solid; `placing` sets its times once the solid is known.
 struct GroundPart {
   Element element;

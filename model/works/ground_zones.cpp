@@ -53,6 +53,8 @@ void addLap(const Job& job, const SettingOut& out, const std::vector<FoundationB
   const bool rising = second.top > first.top;
   FoundationLap lap{rising ? a : b, rising ? b : a, 0, 0};
   const FoundationRun& upper = out.foundations[lap.upper];
+  // Higher concrete that goes as deep as the lower has no step under it.
+  if (upper.formation <= out.foundations[lap.lower].formation + 1e-6) return;
   const double length = lapAtStep(job.foundations.kind, std::abs(first.top - second.top),
                                   upper.top - upper.underside);
   const FoundationBand& band = bands[upper.wall];

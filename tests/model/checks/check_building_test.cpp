@@ -89,6 +89,37 @@ TEST(CheckOpeningWidths, NameAllThatAreNotWholeHalfBricksInOneLine) {
   EXPECT_FALSE(says(text, "Landing")) << text;
 }
 
+// ---- foundations -----------------------------------------------------------------
+
+Job onASlope() {
+  Job job;
+  job.outline = {{0, 0}, {12, 0}, {12, 6}, {0, 6}};
+  job.site.spots = {{{0, 0}, -0.2}, {{0, 6}, -0.2}, {{12, 0}, -1.1}, {{12, 6}, -1.1}};
+  job.foundations.thickness = 0.6;
+  job.foundations.top = -0.825;
+  return job;
+}
+
+TEST(CheckConcreteInTheGround, NameTheWallsThatStandOutOfIt) {
+  const Problems problems = found(onASlope(), {{"foundations.top", {7, 1}}});
+  ASSERT_EQ(problems.size(), 1u);
+  EXPECT_TRUE(says(problems[0].what, "under A-B, B-C and C-D")) << problems[0].what;
+  EXPECT_TRUE(says(problems[0].what, "-0.825 m where the ground is -1.100 m")) << problems[0].what;
+  EXPECT_EQ(problems[0].place.line, 7);
+}
+
+TEST(CheckConcreteInTheGround, AreContentWithStepsThatFollowTheGround) {
+  Job job = onASlope();
+  job.foundations.steps = {
+      {"A-B", 6, std::nullopt, -1.275}, {"B-C", 0, std::nullopt, -1.275}, {"C-D", 0, 6.0, -1.275}};
+  EXPECT_TRUE(found(job).empty());
+  job.foundations.steps[1].top = -1.05;  // over the ground at B
+  const Problems problems = found(job, {{"foundations.step[1].top", {9, 1}}});
+  ASSERT_EQ(problems.size(), 1u);
+  EXPECT_TRUE(says(problems[0].what, "under B-C")) << problems[0].what;
+  EXPECT_EQ(problems[0].place.line, 9);
+}
+
 // ---- digs ------------------------------------------------------------------------
 
 TEST(CheckStripsOverTheDig, NameTheWallsThatCrossTheWorkingSpace) {

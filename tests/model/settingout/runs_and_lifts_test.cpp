@@ -65,6 +65,47 @@ TEST(FoundationRuns, BlindingLiesBetweenTheConcreteAndTheFormation) {
   }
 }
 
+// Level ground at -0.150, good ground at 600 under it: a lower top makes the concrete shorter.
+TEST(FoundationRuns, TrenchFillWithALowerTopGoesNoDeeperInTheSameGround) {
+  Job job = demoJob("smallest");
+  job.foundations.kind = model::FoundationKind::TrenchFill;
+  job.ground.goodGround = 1.2;
+  job.foundations.top = -0.45;
+  job.foundations.steps = {{"A-B", 4.0, std::nullopt, -0.75}};
+  const auto runs = runsOf(model::deriveSettingOut(job), "A-B");
+  ASSERT_EQ(runs.size(), 2u);
+  EXPECT_NEAR(runs[0].formation, -1.35, 1e-9);
+  EXPECT_NEAR(runs[1].top, -0.75, 1e-9);
+  EXPECT_NEAR(runs[1].formation, -1.35, 1e-9);
+  // Never under half a metre of concrete.
+  job.foundations.steps[0].top = -0.975;
+  EXPECT_NEAR(runsOf(model::deriveSettingOut(job), "A-B")[1].formation, -1.475, 1e-9);
+  // A thickness from the drawing stays what it is.
+  job.foundations.thickness = 0.8;
+  EXPECT_NEAR(runsOf(model::deriveSettingOut(job), "A-B")[1].formation, -1.775, 1e-9);
+}
+
+// The ground falls from -0.2 at A and D to -1.1 at B and C: each length's concrete goes to the good
+// ground under it, not all of it to the lowest on the site.
+TEST(FoundationRuns, TrenchFillFollowsTheGroundStepByStep) {
+  Job job;
+  job.outline = {{0, 0}, {12, 0}, {12, 6}, {0, 6}};
+  job.site.spots = {{{0, 0}, -0.2}, {{0, 6}, -0.2}, {{12, 0}, -1.1}, {{12, 6}, -1.1}};
+  job.foundations.kind = model::FoundationKind::TrenchFill;
+  job.foundations.top = -0.825;
+  job.foundations.steps = {
+      {"A-B", 6, std::nullopt, -1.275}, {"B-C", 0, std::nullopt, -1.275}, {"C-D", 0, 6.0, -1.275}};
+  const auto out = model::deriveSettingOut(job);
+  const auto south = runsOf(out, "A-B");
+  ASSERT_EQ(south.size(), 2u);
+  const double middle = -0.65;  // of the ground, where the concrete steps
+  EXPECT_NEAR(south[0].formation, std::min(middle - 0.6, -0.825 - 0.5), 1e-9);
+  EXPECT_NEAR(south[1].formation, std::min(-1.1 - 0.6, -1.275 - 0.5), 1e-9);
+  EXPECT_NEAR(runsOf(out, "D-A")[0].formation, south[0].formation, 1e-9);
+  EXPECT_NEAR(runsOf(out, "B-C")[0].formation, south[1].formation, 1e-9);
+  EXPECT_NEAR(out.levels.foundationFormation, south[0].formation, 1e-9);
+}
+
 TEST(FoundationRuns, CoverEveryWallOfEveryJobWithoutGaps) {
   for (unsigned seed = 0; seed < 300; ++seed) {
     const auto out = model::deriveSettingOut(test_support::seededJob(seed));

@@ -72,6 +72,15 @@ TEST(Takeoff, SpoilIsCountedInTheBankAndLoose) {
   EXPECT_NEAR(rowOf(t.rows, "Muck away, loose")->amount, 60, 1e-9);
 }
 
+TEST(Takeoff, TheReducedLevelIsALineOfItsOwnBesideTheTrenches) {
+  Element inside = soil({K::TrenchDig}, 5);
+  inside.id = "spoil/reduced level";
+  const Takeoff t = takeoffOf({inside, soil({K::TrenchDig}, 8)});
+  EXPECT_NEAR(rowOf(t.rows, "Dig, foundation trenches")->amount, 8, 1e-9);
+  EXPECT_NEAR(rowOf(t.rows, "Dig, reduced level inside")->amount, 5, 1e-9);
+  EXPECT_NEAR(rowOf(t.rows, "Spoil, loose in the heap")->amount, 13 * Job{}.ground.bulking, 1e-9);
+}
+
 TEST(Takeoff, WhatGoesBackIsNotCartedAway) {
   Job job;
   job.ground.bulking = 1.5;

@@ -105,6 +105,27 @@ TEST(TakeoffOfJobs, ConcreteIsWhatIsDrawn) {
 }
 
 // The slope's area by the slope factor: the plan of the eaves over the cosine of the pitch.
+TEST(TakeoffOfJobs, TrenchesAreTheirPlanTimesTheirDepthUnderWhatIsStripped) {
+  const Job job = test_support::demoJob("smallest");
+  const Model m = buildModel(job);
+  const double plan = 2 * (6.740 + 4.490 - 2 * job.walls.total()) * job.foundations.width;
+  const double depth = -0.150 - job.ground.topsoil - m.settingOut.levels.foundationFormation;
+  double trenches = 0, inside = 0;
+  for (const TakeoffRow& row : m.takeoff.rows) {
+    if (row.item == "Dig, foundation trenches") trenches = row.amount;
+    if (row.item == "Dig, reduced level inside") inside = row.amount;
+  }
+  // The reduced level takes off the trenches' inner part what lies above the oversite formation.
+  EXPECT_GT(inside, 0);
+  const double area = (6.740 - 2 * job.walls.total()) * (4.490 - 2 * job.walls.total());
+  const double reduced = -0.150 - job.ground.topsoil - m.settingOut.levels.oversite;
+  EXPECT_NEAR(inside, area * reduced, 1e-6);
+  const double innerEdge = (job.foundations.width - job.walls.total()) / 2;
+  const double innerBand = area - (6.740 - 2 * (job.walls.total() + innerEdge)) *
+                                      (4.490 - 2 * (job.walls.total() + innerEdge));
+  EXPECT_NEAR(trenches, plan * depth - innerBand * reduced, 1e-6);
+}
+
 TEST(TakeoffOfJobs, RoofCoveringIsThePlanOverTheCosineOfThePitch) {
   forManyJobs([](const Model& m) {
     if (m.settingOut.roof.faces.empty()) return;

@@ -101,6 +101,23 @@ TEST(Ground, TheLowerRunGoesOnUnderTheHigherOneByTheLap) {
   EXPECT_NEAR(test::overlap(low->solid, high->solid), 0, 1e-9);
 }
 
+TEST(Ground, TrenchFillThatIsAsDeepUnderBothTopsHasNoLapAndNoGap) {
+  Job job = plainJob();
+  job.foundations.kind = FoundationKind::TrenchFill;
+  job.ground.goodGround = 1.2;
+  job.foundations.top = -0.45;
+  job.foundations.steps = {{"A-B", 4.0, std::nullopt, -0.75}};
+  const Ground ground(job);
+  const Element *high = ground.find("foundation/wall A-B/1"),
+                *low = ground.find("foundation/wall A-B/2");
+  ASSERT_TRUE(high && low);
+  EXPECT_NEAR(high->underside, -1.35, 1e-9);
+  EXPECT_NEAR(low->underside, -1.35, 1e-9);
+  EXPECT_NEAR(low->top, -0.75, 1e-9);
+  EXPECT_NEAR(bounds(high->solid).high.x, 4, 1e-6);
+  EXPECT_NEAR(bounds(low->solid).low.x, 4, 1e-6);
+}
+
 TEST(Ground, ASteppedCornerLapsRoundTheCorner) {
   Job job = plainJob();
   job.foundations.thickness = 0.225;
