@@ -19,6 +19,7 @@ struct Pieces {
   void clear() { first.clear(), count.clear(); }
   bool empty() const { return first.empty(); }
   std::uint64_t total() const;
+  bool operator==(const Pieces&) const = default;
 };
 
 // A face that time or the section has cut open and that is closed with a flat fill.
@@ -34,8 +35,9 @@ struct DrawList {
   Pieces moving;       // growing, going or cut by the section
   Pieces soils;        // of Scene::indices; soils only when the ground is seen through
   Pieces sky;          // still ones that are large enough to darken a corner
-  Pieces edges;        // of Scene::edges
-  Pieces soilEdges;    // the same split
+  Pieces stillEdges;   // of Scene::edges, split as the faces are
+  Pieces movingEdges;
+  Pieces soilEdges;
   Pieces comingEdges;  // of what the stage and the next one still bring
   std::vector<CutFill> cuts;
 };

@@ -1,9 +1,11 @@
 // A frame of the demo at 1280x720 through EGL, beside a bare program that draws the same triangles
-// under the same sun with the same kind of shadow: no clock, no materials, no ink, no cuts.
+// in the same light, of the sun with its shadow and of the sky: no clock, no materials, no ink, no
+// cuts.
 #include <benchmark/benchmark.h>
 #include <epoxy/gl.h>
 
 #include <stdexcept>
+#include <tuple>
 
 #include <glm/geometric.hpp>
 #include <glm/gtc/matrix_transform.hpp>
@@ -19,7 +21,7 @@ namespace {
 
 constexpr int kWidth = 1280, kHeight = 720;
 // As the renderer's: a slow machine's frame of one sample has a smaller map.
-constexpr int kShadowSize = 2048, kSmallShadowSize = 1024;
+constexpr int kShadowSize = 2048, kSmallShadowSize = 1024, kSkySize = 192;
 
 const model::Model& demo() {
   static const model::Model kModel = [] {
@@ -57,28 +59,40 @@ layout(location = 0) in vec3 aPosition;
 layout(location = 1) in vec3 aNormal;
 uniform mat4 uMatrix, uShadow;
 out vec4 vShadow;
+out vec3 vPosition;
 out vec3 vNormal;
 void main() {
   gl_Position = uMatrix * vec4(aPosition, 1.0);
+  vPosition = aPosition;
   vShadow = uShadow * vec4(aPosition + aNormal * 0.03, 1.0);
   vNormal = aNormal;
 })";
 const char* kBareFragment = R"(#version 330 core
 in vec4 vShadow;
+in vec3 vPosition;
 in vec3 vNormal;
-uniform vec3 uSun;
+uniform vec3 uSun, uLow, uHigh;
 uniform sampler2DShadow uMap;
-uniform float uUsed;  // of the map's side
+uniform sampler2D uSky;
+uniform float uTexel;
 out vec4 oColour;
+float above(vec2 at, float h) {
+  return clamp(mix(uHigh.z, uLow.z, texture(uSky, at).r) - h, 0.0, 1.2);
+}
 void main() {
-  vec2 texel = 0.9 / vec2(2048.0);
   vec3 at = vShadow.xyz * 0.5 + 0.5;
-  at.xy *= uUsed;
-  float lit = texture(uMap, vec3(at.xy + texel * vec2(-0.4, -1.0), at.z)) +
-              texture(uMap, vec3(at.xy + texel * vec2(1.0, -0.4), at.z)) +
-              texture(uMap, vec3(at.xy + texel * vec2(0.4, 1.0), at.z)) +
-              texture(uMap, vec3(at.xy + texel * vec2(-1.0, 0.4), at.z));
-  vec3 c = vec3(0.7, 0.6, 0.5) * (0.55 + 0.57 * max(dot(vNormal, uSun), 0.0) * lit * 0.25);
+  float lit = texture(uMap, vec3(at.xy + uTexel * vec2(-0.4, -1.0), at.z)) +
+              texture(uMap, vec3(at.xy + uTexel * vec2(1.0, -0.4), at.z)) +
+              texture(uMap, vec3(at.xy + uTexel * vec2(0.4, 1.0), at.z)) +
+              texture(uMap, vec3(at.xy + uTexel * vec2(-1.0, 0.4), at.z));
+  vec2 metre = 1.0 / (uHigh.xy - uLow.xy);
+  vec2 over = (vPosition.xy + vNormal.xy * 0.9 - uLow.xy) * metre;
+  float h = vPosition.z + 0.05;
+  float shade = above(over + metre * vec2(0.35, 0.1), h) +
+                above(over + metre * vec2(-0.35, 0.5), h) +
+                above(over + metre * vec2(-0.4, -0.75), h);
+  vec3 c = vec3(0.7, 0.6, 0.5) * (0.55 * (1.0 - 0.085 * shade) +
+                                  0.57 * max(dot(vNormal, uSun), 0.0) * lit * 0.25);
   oColour = vec4(pow(c, vec3(1.0 / 2.2)), 1.0);
 })";
 const char* kDepthFragment = "#version 330 core\nvoid main() {}";
@@ -100,7 +114,7 @@ unsigned compiled(const char* vertex, const char* fragment) {
 // The least program that shows those triangles in that light.
 class Bare {
  public:
-  explicit Bare(double time) {
+  Bare(double time, int samples) {
     for (const auto& range : scene().elements) {
       if (range.appears > time || range.goes <= time) continue;
       const auto first = scene().indices.begin() + range.firstIndex;
@@ -123,17 +137,8 @@ class Bare {
       glVertexAttribPointer(i, 3, GL_FLOAT, GL_FALSE, sizeof(viewer::Vertex),
                             reinterpret_cast<void*>(static_cast<size_t>(i) * 12));
     }
-    glGenTextures(1, &map_);
-    glBindTexture(GL_TEXTURE_2D, map_);
-    glTexImage2D(GL_TEXTURE_2D, 0, GL_DEPTH_COMPONENT24, kShadowSize, kShadowSize, 0,
-                 GL_DEPTH_COMPONENT, GL_UNSIGNED_INT, nullptr);
-    glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MIN_FILTER, GL_LINEAR);
-    glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_COMPARE_MODE, GL_COMPARE_REF_TO_TEXTURE);
-    glGenFramebuffers(1, &shadow_);
-    glBindFramebuffer(GL_FRAMEBUFFER, shadow_);
-    glFramebufferTexture2D(GL_FRAMEBUFFER, GL_DEPTH_ATTACHMENT, GL_TEXTURE_2D, map_, 0);
-    glDrawBuffer(GL_NONE);
-    glReadBuffer(GL_NONE);
+    makeMap(map_, mapFrame_, samples > 1 ? kShadowSize : kSmallShadowSize, true);
+    makeMap(sky_, skyFrame_, kSkySize, false);
   }
   ~Bare() {
     target_.free();
@@ -141,8 +146,8 @@ class Bare {
     glDeleteProgram(depth_);
     glDeleteVertexArrays(1, &array_);
     glDeleteBuffers(2, buffers_);
-    glDeleteTextures(1, &map_);
-    glDeleteFramebuffers(1, &shadow_);
+    for (unsigned* texture : {&map_, &sky_}) glDeleteTextures(1, texture);
+    for (unsigned* framebuffer : {&mapFrame_, &skyFrame_}) glDeleteFramebuffers(1, framebuffer);
   }
   Bare(const Bare&) = delete;
   Bare& operator=(const Bare&) = delete;
@@ -152,22 +157,34 @@ class Bare {
     const float radius = glm::length(scene().high - scene().low) * 0.5f;
     const glm::mat4 shadow = glm::ortho(-radius, radius, -radius, radius, 0.0f, 2 * radius) *
                              glm::lookAt(middle + frame.sun * radius, middle, glm::vec3(0, 0, 1));
+    const glm::vec3 low = scene().low - 0.5f, high = scene().high + 0.5f;
+    const glm::mat4 sky = glm::ortho(low.x, high.x, low.y, high.y, 0.0f, high.z - low.z) *
+                          glm::translate(glm::mat4(1), glm::vec3(0, 0, -high.z));
     glBindVertexArray(array_);
     glEnable(GL_DEPTH_TEST);
-    glBindFramebuffer(GL_FRAMEBUFFER, shadow_);
-    const int size = frame.samples > 1 ? kShadowSize : kSmallShadowSize;
-    glViewport(0, 0, size, size);
-    glClear(GL_DEPTH_BUFFER_BIT);
     glUseProgram(depth_);
     glDisable(GL_CULL_FACE);
-    elements(depth_, shadow, shadow);
+    const int size = frame.samples > 1 ? kShadowSize : kSmallShadowSize;
+    for (const auto& [framebuffer, side, matrix] :
+         {std::tuple(mapFrame_, size, shadow), std::tuple(skyFrame_, kSkySize, sky)}) {
+      glBindFramebuffer(GL_FRAMEBUFFER, framebuffer);
+      glViewport(0, 0, side, side);
+      glClear(GL_DEPTH_BUFFER_BIT);
+      elements(depth_, matrix, matrix);
+    }
     target_.resize(kWidth, kHeight, frame.samples);
     target_.bind();
     glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
     glUseProgram(lit_);
     glUniform3fv(glGetUniformLocation(lit_, "uSun"), 1, glm::value_ptr(frame.sun));
-    glUniform1f(glGetUniformLocation(lit_, "uUsed"),
-                static_cast<float>(size) / static_cast<float>(kShadowSize));
+    glUniform3fv(glGetUniformLocation(lit_, "uLow"), 1, glm::value_ptr(low));
+    glUniform3fv(glGetUniformLocation(lit_, "uHigh"), 1, glm::value_ptr(high));
+    glUniform1f(glGetUniformLocation(lit_, "uTexel"), 0.9f / static_cast<float>(size));
+    glUniform1i(glGetUniformLocation(lit_, "uSky"), 1);
+    glActiveTexture(GL_TEXTURE1);
+    glBindTexture(GL_TEXTURE_2D, sky_);
+    glActiveTexture(GL_TEXTURE0);
+    glBindTexture(GL_TEXTURE_2D, map_);
     glEnable(GL_CULL_FACE);
     constexpr double kAspect = static_cast<double>(kWidth) / kHeight;
     elements(lit_,
@@ -188,8 +205,24 @@ class Bare {
     glDrawElements(GL_TRIANGLES, static_cast<GLsizei>(indices_.size()), GL_UNSIGNED_INT, nullptr);
   }
 
+  static void makeMap(unsigned& texture, unsigned& framebuffer, int size, bool compared) {
+    glGenTextures(1, &texture);
+    glBindTexture(GL_TEXTURE_2D, texture);
+    glTexImage2D(GL_TEXTURE_2D, 0, GL_DEPTH_COMPONENT24, size, size, 0, GL_DEPTH_COMPONENT,
+                 GL_UNSIGNED_INT, nullptr);
+    glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MIN_FILTER, GL_LINEAR);
+    if (compared)
+      glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_COMPARE_MODE, GL_COMPARE_REF_TO_TEXTURE);
+    glGenFramebuffers(1, &framebuffer);
+    glBindFramebuffer(GL_FRAMEBUFFER, framebuffer);
+    glFramebufferTexture2D(GL_FRAMEBUFFER, GL_DEPTH_ATTACHMENT, GL_TEXTURE_2D, texture, 0);
+    glDrawBuffer(GL_NONE);
+    glReadBuffer(GL_NONE);
+  }
+
   std::vector<std::uint32_t> indices_;
-  unsigned lit_ = 0, depth_ = 0, array_ = 0, buffers_[2] = {0, 0}, map_ = 0, shadow_ = 0;
+  unsigned lit_ = 0, depth_ = 0, array_ = 0, buffers_[2] = {0, 0};
+  unsigned map_ = 0, mapFrame_ = 0, sky_ = 0, skyFrame_ = 0;
   viewer::RenderTarget target_;
 };
 
@@ -201,8 +234,9 @@ unsigned boundFramebuffer() {
 
 void BM_BareDraw(benchmark::State& state) {
   const auto offscreen = context();
-  Bare bare(busyTime());
-  viewer::Frame frame = frameAt(busyTime(), static_cast<int>(state.range(0)));
+  const int samples = static_cast<int>(state.range(0));
+  Bare bare(busyTime(), samples);
+  const viewer::Frame frame = frameAt(busyTime(), samples);
   offscreen->begin(kWidth, kHeight, 1);
   bare.draw(frame, boundFramebuffer());
   glFinish();
@@ -276,7 +310,7 @@ BENCHMARK(BM_OrbitFrame)
 void BM_BareFirstFrame(benchmark::State& state) {
   for (auto _ : state) {
     const auto offscreen = context();
-    Bare bare(busyTime());
+    Bare bare(busyTime(), 1);
     offscreen->begin(kWidth, kHeight, 1);
     bare.draw(frameAt(busyTime(), 1), boundFramebuffer());
     glFinish();

@@ -15,7 +15,7 @@ namespace viewer {
 namespace {
 
 constexpr int kSunSize = 2048;
-constexpr int kSmallSunSize = 1024;  // drawn into a corner of the same map, for slow machines
+constexpr int kSmallSunSize = 1024;  // for slow machines
 constexpr int kSkySize = 192;        // coarse on purpose: what it shades is soft
 
 // The box as the sun sees it, in a square; and how large a texel is.
@@ -53,13 +53,10 @@ bool sameLight(const Frame& a, const Frame& b) {
          a.seeThroughGround == b.seeThroughGround && (a.samples > 1) == (b.samples > 1);
 }
 
-}  // namespace
-
-LightMaps::Map LightMaps::make(int size, bool compared) {
-  Map map;
-  map.size = map.used = size;
-  glGenTextures(1, &map.texture);
-  glBindTexture(GL_TEXTURE_2D, map.texture);
+// A depth texture that can be drawn into. Leaves its framebuffer bound.
+void makeDepths(unsigned& texture, unsigned& framebuffer, int size, bool compared) {
+  glGenTextures(1, &texture);
+  glBindTexture(GL_TEXTURE_2D, texture);
   glTexImage2D(GL_TEXTURE_2D, 0, GL_DEPTH_COMPONENT24, size, size, 0, GL_DEPTH_COMPONENT,
                GL_UNSIGNED_INT, nullptr);
   glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MIN_FILTER, GL_LINEAR);
@@ -73,38 +70,67 @@ LightMaps::Map LightMaps::make(int size, bool compared) {
     glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_COMPARE_MODE, GL_COMPARE_REF_TO_TEXTURE);
     glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_COMPARE_FUNC, GL_LEQUAL);
   }
-  glGenFramebuffers(1, &map.framebuffer);
-  glBindFramebuffer(GL_FRAMEBUFFER, map.framebuffer);
-  glFramebufferTexture2D(GL_FRAMEBUFFER, GL_DEPTH_ATTACHMENT, GL_TEXTURE_2D, map.texture, 0);
+  glGenFramebuffers(1, &framebuffer);
+  glBindFramebuffer(GL_FRAMEBUFFER, framebuffer);
+  glFramebufferTexture2D(GL_FRAMEBUFFER, GL_DEPTH_ATTACHMENT, GL_TEXTURE_2D, texture, 0);
   glDrawBuffer(GL_NONE);
   glReadBuffer(GL_NONE);
-  return map;
 }
 
-LightMaps::LightMaps()
-    : still_({{"view.glsl", "shadow.vert"}, {"depth_only.frag"}}),
+void freeDepths(unsigned& texture, unsigned& framebuffer) {
+  if (framebuffer) glDeleteFramebuffers(1, &framebuffer);
+  if (texture) glDeleteTextures(1, &texture);
+  texture = framebuffer = 0;
+}
+
+}  // namespace
+
+void LightMaps::forget() { fresh_ = sun_.fresh = sky_.fresh = false; }
+
+LightMaps::LightMaps(Program& depth)
+    : still_(depth),
       moving_({{"view.glsl", "shadow.vert"}, {"clock.glsl", "shadow.frag"}}),
-      sun_(make(kSunSize, true)),
-      sky_(make(kSkySize, false)) {}
+      sun_(true),
+      sky_(false) {}
 
 LightMaps::~LightMaps() {
   for (Map* map : {&sun_, &sky_}) {
-    glDeleteFramebuffers(1, &map->framebuffer);
-    glDeleteTextures(1, &map->texture);
+    for (Depths* depths : {&map->still, &map->all})
+      freeDepths(depths->texture, depths->framebuffer);
   }
 }
 
-unsigned LightMaps::draw(const Map& map, const Frame& frame, const Pieces& still,
-                         const Pieces& moving, const GpuScene& scene) {
-  glBindFramebuffer(GL_FRAMEBUFFER, map.framebuffer);
-  glViewport(0, 0, map.used, map.used);
-  glEnable(GL_SCISSOR_TEST);
-  glScissor(0, 0, map.used, map.used);
-  glClear(GL_DEPTH_BUFFER_BIT);
-  glDisable(GL_SCISSOR_TEST);
-  still_.use();
-  still_.set("uViewProjection", map.matrix);
-  const unsigned calls = scene.drawFaces(still);
+void LightMaps::look(Map& map, const glm::mat4& matrix, int size) {
+  if (map.matrix != matrix || map.size != size) map.fresh = false;
+  map.matrix = matrix;
+  if (map.size == size) return;
+  map.size = size;
+  for (Depths* depths : {&map.still, &map.all}) freeDepths(depths->texture, depths->framebuffer);
+}
+
+unsigned LightMaps::draw(Map& map, const Frame& frame, const Pieces& still, const Pieces& moving,
+                         const GpuScene& scene) {
+  unsigned calls = 0;
+  const auto into = [&map](Depths& depths) {
+    if (!depths.texture) makeDepths(depths.texture, depths.framebuffer, map.size, map.compared);
+    glBindFramebuffer(GL_FRAMEBUFFER, depths.framebuffer);
+    glViewport(0, 0, map.size, map.size);
+  };
+  if (!map.fresh || map.drawn != still) {
+    into(map.still);
+    glClear(GL_DEPTH_BUFFER_BIT);
+    still_.use();
+    still_.set("uViewProjection", map.matrix);
+    calls += scene.drawFaces(still);
+    map.drawn = still;
+    map.fresh = true;
+  }
+  map.moving = !moving.empty();
+  if (!map.moving) return calls;
+  into(map.all);
+  glBindFramebuffer(GL_READ_FRAMEBUFFER, map.still.framebuffer);
+  glBlitFramebuffer(0, 0, map.size, map.size, 0, 0, map.size, map.size, GL_DEPTH_BUFFER_BIT,
+                    GL_NEAREST);
   moving_.use();
   moving_.set("uViewProjection", map.matrix);
   giveClock(moving_, frame);
@@ -116,9 +142,9 @@ unsigned LightMaps::update(const Frame& frame, const glm::vec3& low, const glm::
   if (!frame.shadows || (fresh_ && sameLight(frame, drawn_))) return 0;
   low_ = low - 0.5f;
   high_ = high + 0.5f;
-  sun_.used = frame.samples > 1 ? kSunSize : kSmallSunSize;
-  sun_.matrix = sunMatrix(frame.sun, low_, high_, sun_.used, texel_);
-  sky_.matrix = skyMatrix(low_, high_);
+  const int size = frame.samples > 1 ? kSunSize : kSmallSunSize;
+  look(sun_, sunMatrix(frame.sun, low_, high_, size, texel_), size);
+  look(sky_, skyMatrix(low_, high_), kSkySize);
   glEnable(GL_DEPTH_TEST);
   glDepthFunc(GL_LEQUAL);
   glDepthMask(GL_TRUE);
@@ -137,16 +163,14 @@ unsigned LightMaps::update(const Frame& frame, const glm::vec3& low, const glm::
 
 void LightMaps::give(Program& program, const Frame& frame, int firstUnit) const {
   glActiveTexture(GL_TEXTURE0 + static_cast<unsigned>(firstUnit));
-  glBindTexture(GL_TEXTURE_2D, sun_.texture);
+  glBindTexture(GL_TEXTURE_2D, sun_.texture());
   glActiveTexture(GL_TEXTURE0 + static_cast<unsigned>(firstUnit) + 1);
-  glBindTexture(GL_TEXTURE_2D, sky_.texture);
+  glBindTexture(GL_TEXTURE_2D, sky_.texture());
   program.set("uShadowMap", firstUnit);
   program.set("uSkyMap", firstUnit + 1);
   const glm::mat4 toTexture =
       glm::scale(glm::translate(glm::mat4(1), glm::vec3(0.5f)), glm::vec3(0.5f));
-  const float used = static_cast<float>(sun_.used) / static_cast<float>(sun_.size);
-  program.set("uShadowMatrix",
-              glm::scale(glm::mat4(1), glm::vec3(used, used, 1)) * toTexture * sun_.matrix);
+  program.set("uShadowMatrix", toTexture * sun_.matrix);
   program.set("uShadowTexel", frame.shadows ? texel_ : 0.0f);
   program.set("uSun", frame.sun);
   // A section is there to be looked into.

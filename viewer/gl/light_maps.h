@@ -1,5 +1,6 @@
 // What the sun sees and what the sky sees: two depth maps, drawn again only when something in them
-// has changed, so not while the camera moves. OpenGL; needs a current context.
+// has changed, so not while the camera moves. What stands still is kept in a map of its own, so
+// that while time is scrubbed only what grows is drawn. OpenGL; needs a current context.
 #pragma once
 
 #include <cstdint>
@@ -17,12 +18,13 @@ namespace viewer {
 
 class LightMaps {
  public:
-  LightMaps();
+  // `depth` draws what stands still: view.glsl, shadow.vert, depth_only.frag. Kept.
+  explicit LightMaps(Program& depth);
   ~LightMaps();
   LightMaps(const LightMaps&) = delete;
   LightMaps& operator=(const LightMaps&) = delete;
 
-  void forget() { fresh_ = false; }  // after a change of scene
+  void forget();  // after a change of scene
   // Draws the maps if the frame needs others than there are. Leaves another framebuffer bound.
   // Returns the number of draw calls.
   unsigned update(const Frame& frame, const glm::vec3& low, const glm::vec3& high,
@@ -31,16 +33,26 @@ class LightMaps {
   void give(Program& program, const Frame& frame, int firstUnit) const;
 
  private:
-  struct Map {
+  struct Depths {
     unsigned texture = 0, framebuffer = 0;
-    int size = 0, used = 0;  // texels a side; of which are drawn
-    glm::mat4 matrix{1};
   };
-  static Map make(int size, bool compared);
-  unsigned draw(const Map& map, const Frame& frame, const Pieces& still, const Pieces& moving,
+  struct Map {
+    explicit Map(bool isCompared) : compared(isCompared) {}
+    Depths still, all;  // without what moves, and with it; made when first drawn
+    bool compared;
+    int size = 0;  // texels a side
+    glm::mat4 matrix{1};
+    Pieces drawn;         // in `still`, if that is fresh
+    bool fresh = false;   // whether `still` shows `drawn` by `matrix`
+    bool moving = false;  // whether `all` is to be used
+    unsigned texture() const { return moving ? all.texture : still.texture; }
+  };
+  static void look(Map& map, const glm::mat4& matrix, int size);
+  unsigned draw(Map& map, const Frame& frame, const Pieces& still, const Pieces& moving,
                 const GpuScene& scene);
 
-  Program still_, moving_;
+  Program& still_;
+  Program moving_;
   Map sun_, sky_;
   glm::vec3 low_{0}, high_{0};
   float texel_ = 0;

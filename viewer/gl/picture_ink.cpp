@@ -34,6 +34,7 @@ PictureInk::PictureInk(float scale, const std::vector<std::string>& samples) : s
   ImGui::GetIO().LogFilename = nullptr;
   ImGui_ImplOpenGL3_Init("#version 330 core");
   loadLettering(scale, samples);
+  lacking_ = lackingLetters(samples);
 }
 
 PictureInk::~PictureInk() {

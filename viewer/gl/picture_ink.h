@@ -3,8 +3,11 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
+
+#include "model/problems.h"
 
 struct ImGuiContext;
 
@@ -21,12 +24,15 @@ class PictureInk {
   PictureInk& operator=(const PictureInk&) = delete;
 
   float scale() const { return scale_; }
+  // What to tell when some letters of the samples cannot be had.
+  const std::optional<model::Problem>& lacking() const { return lacking_; }
   // Runs `draw` inside one frame of that size and puts what it drew into the framebuffer.
   void lay(int width, int height, const std::function<void()>& draw);
 
  private:
   ImGuiContext* context_ = nullptr;
   float scale_ = 1;
+  std::optional<model::Problem> lacking_;
 };
 
 }  // namespace viewer
