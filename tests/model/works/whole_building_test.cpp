@@ -7,6 +7,7 @@
 #include <set>
 
 #include "model/geometry/check_solid.h"
+#include "model/job/read_job.h"
 #include "model/programme/programme.h"
 #include "model/works/build_works.h"
 #include "tests/support/demo_job.h"
@@ -170,6 +171,20 @@ TEST_P(DrawnJob, SolidsAreClosedAndNoTwoStandInOnePlace) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Seeds, DrawnJob, testing::Range(0u, 16u));
+
+TEST(WholeBuilding, SteppedTrenchFillFollowsTheGroundWithoutGapsOrOverlaps) {
+  int jobs = 0;
+  for (unsigned seed = 1; jobs < 2 && seed < 400; ++seed) {
+    Job job = test_support::seededJob(seed);
+    if (job.foundations.steps.empty() || job.site.spots.empty()) continue;
+    job.foundations.kind = FoundationKind::TrenchFill;
+    job.foundations.thickness.reset();
+    if (hasErrors(validateJob(job, "", {}))) continue;
+    ++jobs;
+    for (const std::string& fault : faultsOf(Building(job))) ADD_FAILURE() << seed << ": " << fault;
+  }
+  EXPECT_EQ(jobs, 2);
+}
 
 RC_GTEST_PROP(WholeBuilding, EverySolidIsClosedAndTurnedOutward, ()) {
   const Building building(*test_support::randomJob());
