@@ -130,6 +130,26 @@ TEST_F(RendererTest, TheSameFrameGivesTheSamePicture) {
   EXPECT_EQ(differing(draw(frameAt(2.5)), draw(frameAt(2.5))), 0);
 }
 
+// Shadows of what stands are kept between frames; none may be kept too long.
+TEST_F(RendererTest, AFrameDoesNotDependOnTheFramesBeforeIt) {
+  const auto cutFrame = [&](double time) {
+    Frame frame = frameAt(time);
+    frame.samples = 1;
+    frame.section.on = std::fmod(time, 1.0) > 0.6;
+    frame.section.plane = {-1, 0, 0, static_cast<float>(time) - 2};
+    frame.sun = time < 3 ? glm::vec3(-0.36f, -0.48f, 0.8f) : glm::vec3(0.48f, -0.36f, 0.8f);
+    return frame;
+  };
+  const std::vector<double> times{0, 4.7, 4.2, 1.3, 1.35, 3.8, 2.5, 2.9, 5, 1.3, 0};
+  std::vector<Image> scrubbed;
+  for (const double time : times) scrubbed.push_back(draw(cutFrame(time)));
+  for (size_t i = 0; i < times.size(); ++i) {
+    renderer_ = std::make_unique<viewer::Renderer>();
+    renderer_->setScene(scene_);
+    EXPECT_EQ(differing(scrubbed[i], draw(cutFrame(times[i]))), 0) << times[i];
+  }
+}
+
 TEST_F(RendererTest, ABrickWallIsBrickRedWithPaleJoints) {
   const Frame frame = frameAt(3, "south");
   const auto colours = around(draw(frame), frame, {0, -3, 1}, 12);
