@@ -56,6 +56,7 @@ const char* reminder(StageKind kind) {
     case K::TrenchBackfill:
       return "Fill both sides evenly: green walls push over.";
     case K::ScaffoldLift:
+    case K::ScaffoldRoof:
       return "Only use what has been handed over. Looked at before use, every seven days, and "
              "after wind or change. Ties stay in.";
     case K::Lintels:
@@ -118,6 +119,7 @@ std::string holdPointFor(StageKind kind) {
     case K::DampCourse:
       return "Building control usually sees the damp course.";
     case K::ScaffoldLift:
+    case K::ScaffoldRoof:
       return "Scaffolder's handover note before anyone goes up.";
     case K::UpperFloor:
       return "Building control usually sees structural timbers before they are covered.";

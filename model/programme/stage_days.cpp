@@ -57,6 +57,7 @@ double fixedDays(StageKind kind) {
     case K::CellarSlab:  // steel
     case K::CellarForms:
     case K::ScaffoldLift:
+    case K::ScaffoldRoof:
     case K::StrikeScaffold:
     case K::Completion:
       return 1;

@@ -131,6 +131,8 @@ void addRoof(Facts& facts, const Job& job, const SettingOut& settingOut) {
   const bool gabled =
       std::any_of(settingOut.walls.begin(), settingOut.walls.end(),
                   [](const WallLine& wall) { return wall.eaves == EavesKind::Gable; });
+  facts["gable-scaffold"] = gabled ? "go on up the gables as far as they need boards, " : "";
+  facts["gable-boards"] = gabled ? ", and boards within reach of every gable's top" : "";
   facts["edge-boards"] = gabled ? "fascia and barge boards" : "fascia boards";
   facts["wall-top"] = levelText(levels.wallTop);
   facts["plate-top"] = levelText(levels.plateTop);

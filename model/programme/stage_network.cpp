@@ -62,8 +62,10 @@ Kinds before(StageKind kind) {
       return {K::Oversite};
     case K::DampCourse:
       return {K::GroundSlab, K::FloorOverCellar};
-    case K::WallPlate:
+    case K::ScaffoldRoof:
       return {K::UpperFloor, K::Lintels, K::RunIn, K::DampCourse};
+    case K::WallPlate:
+      return {K::ScaffoldRoof};
     case K::Gables:
       return {K::WallPlate};
     case K::Rafters:

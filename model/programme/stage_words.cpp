@@ -139,6 +139,10 @@ constexpr std::array kWallWords{
                "Bear the joists at {joist-bearing}, strap them to the walls and deck over: top of "
                "deck {structural-floor}.",
                "A floor to stand on at {structural-floor}."},
+    StageWords{K::ScaffoldRoof, "scaffold-roof", "Scaffold for the roof",
+               "Scaffolders bring boards and rails to the eaves at {eaves}, {gable-scaffold}and "
+               "hand it over in writing.",
+               "Rails all round above the edge of the roof{gable-boards}."},
     StageWords{
         K::WallPlate, "wall-plate", "Bed the wall plates",
         "Bed the plates level on the inner leaf at {wall-top}, half-lapped at the corners, and "

@@ -44,6 +44,7 @@ enum class StageKind {
   RunIn,         // storey, lift
   Lintels,       // storey
   UpperFloor,    // storey: joists and deck of that storey's floor
+  ScaffoldRoof,  // rails or a platform at the eaves, platforms up the gables
   WallPlate,
   Gables,
   Rafters,
@@ -105,6 +106,7 @@ enum class ElementKind {
   InnerLeaf,
   CavityFill,
   CavityInsulation,
+  CavityCloser,
   DampCourse,
   Lintel,
   Joist,

@@ -43,6 +43,8 @@ const char* nameOf(ElementKind kind) {
       return "cavity fill";
     case ElementKind::CavityInsulation:
       return "cavity insulation";
+    case ElementKind::CavityCloser:
+      return "cavity closer";
     case ElementKind::DampCourse:
       return "damp course";
     case ElementKind::Lintel:

@@ -3,7 +3,6 @@
 
 #include "model/works/scaffold_plan.h"
 #include "model/works/wall_layer.h"
-#include "model/works/wall_names.h"
 
 namespace model {
 
@@ -60,39 +59,53 @@ Solid solidOf(const WallLine& wall, const Ladder& ladder) {
   return solid;
 }
 
-Element ladderTo(const Job& job, const WallLine& line, const Lift& lift, Solid solid) {
+Element ladderTo(const WallLine& line, const std::string& place, const Platform& platform,
+                 Solid solid) {
   Element element;
-  element.id = "scaffold/" + liftId(lift) + "/wall " + line.name + "/ladder";
-  element.name = "Scaffold for " + liftName(job, lift) + ", wall " + line.name + ", ladder";
+  element.id = "scaffold/" + platform.id + "/" + place + "/ladder";
+  element.name = "Scaffold for " + platform.purpose + ", " + place + ", ladder";
   element.kind = ElementKind::Scaffold;
   element.material = Material::Timber;
   element.solid = std::move(solid);
   element.quantity = {1, Unit::Each};
-  element.placed = whole({StageKind::ScaffoldLift, lift.storey, lift.number}, 0.9);
+  element.placed = whole(platform.stage, 0.9);
   element.wall = line.name;
   return element;
 }
 
+// One ladder for each stage that adds boards, to the highest of them.
+std::vector<Platform> reached(const std::vector<Platform>& platforms) {
+  std::vector<Platform> highest;
+  for (const Platform& platform : platforms) {
+    if (!platform.boards) continue;
+    if (!highest.empty() && highest.back().stage == platform.stage) highest.pop_back();
+    highest.push_back(platform);
+  }
+  return highest;
+}
+
 }  // namespace
 
-void addLadders(const Job& job, const SettingOut& settingOut, size_t wall, const ScaffoldRows& rows,
-                const std::vector<Platform>& platforms, std::vector<Polygon>& taken, Works& works) {
-  if (platforms.empty()) return;
-  const WallLine& line = settingOut.walls[wall];
+void addLadders(const Job& job, const SettingOut& settingOut, const ScaffoldLength& length,
+                const std::string& place, const std::vector<Platform>& platforms,
+                std::vector<Polygon>& taken, Works& works) {
+  const std::vector<Platform> all = reached(platforms);
+  if (all.empty()) return;
+  const WallLine& line = settingOut.walls[length.wall];
+  const double from = std::max(0.0, length.from), to = std::min(line.length, length.to);
   Ladder ladder;
-  ladder.distance = rows.outer + kTube * 1.5 + kClearOfRails;
-  ladder.top = platforms.back().level + kOverBoards;
-  ladder.bottom = levelsAlong(settingOut.terrain, line.at(0, -ladder.distance),
-                              line.at(line.length, -ladder.distance))
+  ladder.distance = scaffoldRows(job).outer + kTube * 1.5 + kClearOfRails;
+  ladder.top = all.back().level + kOverBoards;
+  ladder.bottom = levelsAlong(settingOut.terrain, line.at(from, -ladder.distance),
+                              line.at(to, -ladder.distance))
                       .low;
-  ladder.foot = (line.length + ladder.run()) / 2;
-  if (ladder.foot - ladder.run() < kFromCorner) return;
+  ladder.foot = (from + to + ladder.run()) / 2;
+  if (ladder.foot - ladder.run() < from + kFromCorner) return;
   const Polygon area = planOf(line, ladder);
   if (!hasRoom(job, settingOut, area, taken)) return;
   taken.push_back(area);
-  for (size_t i = 0; i < platforms.size(); ++i) {
-    const Lift& lift = platforms[i].lift;
-    ladder.top = platforms[i].level + kOverBoards;
+  for (size_t i = 0; i < all.size(); ++i) {
+    ladder.top = all[i].level + kOverBoards;
     // Its foot stands where the longest one's will, on ground whose topsoil is off.
     const double s = ladder.foot;
     ladder.bottom =
@@ -102,11 +115,9 @@ void addLadders(const Job& job, const SettingOut& settingOut, size_t wall, const
                      line.at(s + kStileDepth, -ladder.distance), line.at(s, -ladder.distance)})
             .high -
         job.ground.topsoil;
-    Element element = ladderTo(job, line, lift, solidOf(line, ladder));
-    const bool last = i + 1 == platforms.size();
-    element.removed = last ? whole({StageKind::StrikeScaffold}, 0.9)
-                           : whole({StageKind::ScaffoldLift, platforms[i + 1].lift.storey,
-                                    platforms[i + 1].lift.number});
+    Element element = ladderTo(line, place, all[i], solidOf(line, ladder));
+    const bool last = i + 1 == all.size();
+    element.removed = last ? whole({StageKind::StrikeScaffold}, 0.9) : whole(all[i + 1].stage);
     add(works, std::move(element));
   }
 }

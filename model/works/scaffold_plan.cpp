@@ -6,7 +6,9 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/works/gable_profile.h"
 #include "model/works/wall_layer.h"
+#include "model/works/wall_names.h"
 
 namespace model {
 
@@ -18,8 +20,12 @@ constexpr double kReach = 1.000;
 constexpr double kUnderWork = 0.150;  // boards under the bed that is laid first from them
 constexpr double kClearOfFace = 0.300;
 constexpr double kClearOfEaves = 0.150;
-constexpr double kOutside = 0.150;  // room outside the outer row
-constexpr double kShortest = 0.600;
+constexpr double kLeastStep = 0.300;
+constexpr double kGableStep = 1.350;
+constexpr double kUnderEaves = 0.100;    // the roof's boards under the rafters' feet
+constexpr double kNearEaves = 0.600;     // nearer than this the last platform serves the roof
+constexpr double kClearOfVerge = 0.060;  // of inside boards, barge boards taken in
+constexpr double kNoInside = 1e9;
 
 Bounds boundsOf(const Polygon& polygon) {
   Bounds b;
@@ -40,6 +46,37 @@ Polygon anticlockwise(Polygon polygon) {
   return polygon;
 }
 
+// Level of the rafters' underside at the edge of the roof.
+double underEaves(const Job& job, const SettingOut& settingOut) {
+  const double pitchCos = std::cos(job.roof.pitch * std::numbers::pi / 180);
+  return settingOut.levels.eaves - (job.roof.rafterDepth + job.roof.covering) / pitchCos;
+}
+
+void follow(std::vector<Platform>& all, Platform platform) {
+  platform.first = all.empty();
+  platform.previous = all.empty() ? 0 : all.back().level;
+  all.push_back(std::move(platform));
+}
+
+void addRoofPlatform(const Job& job, const SettingOut& settingOut, std::vector<Platform>& all) {
+  const double wanted = underEaves(job, settingOut) - kUnderEaves;
+  if (settingOut.lifts.empty()) return;
+  if (all.empty() && wanted - settingOut.levels.groundLow <= kFromGround) return;
+  Platform roof;
+  roof.stage = {StageKind::ScaffoldRoof};
+  roof.id = "roof";
+  roof.purpose = "the roof";
+  roof.lift = settingOut.lifts.back();
+  roof.level = wanted;
+  if (!all.empty() && all.back().level >= wanted - kNearEaves) {
+    roof.level = all.back().level;
+    roof.boards = false;
+  }
+  // The upper rails guard the edge that the roofers work at.
+  roof.guardTo = std::max(kGuardHeight, settingOut.levels.eaves + kGuardHeight - roof.level);
+  follow(all, std::move(roof));
+}
+
 }  // namespace
 
 ScaffoldRows scaffoldRows(const Job& job) {
@@ -53,30 +90,54 @@ ScaffoldRows scaffoldRows(const Job& job) {
 
 std::vector<Platform> platforms(const Job& job, const SettingOut& settingOut) {
   std::vector<Platform> all;
-  const double pitchCos = std::cos(job.roof.pitch * std::numbers::pi / 180);
-  const double thickness = (job.roof.rafterDepth + job.roof.covering) / pitchCos;
-  const double underEaves = settingOut.levels.eaves - thickness;
+  const Levels& levels = settingOut.levels;
   for (const Lift& lift : settingOut.lifts) {
-    if (lift.bottom - settingOut.levels.groundLow <= kFromGround) continue;
+    if (lift.bottom - levels.groundLow <= kFromGround) continue;
     const double level = lift.bottom - kUnderWork;
-    if (!all.empty() && level - all.back().level < kReach) continue;
+    if (!all.empty()) {
+      const double step = level - all.back().level;
+      const bool outOfReach = lift.top - all.back().level > kMostReach;
+      if (step < (outOfReach ? kLeastStep : kReach)) continue;
+    }
     Platform platform;
+    platform.stage = {StageKind::ScaffoldLift, lift.storey, lift.number};
+    platform.id = liftId(lift);
+    platform.purpose = liftName(job, lift);
     platform.lift = lift;
     platform.level = level;
-    platform.first = all.empty();
-    platform.previous = all.empty() ? 0 : all.back().level;
-    platform.insideBoards = level < underEaves - 0.050;
-    all.push_back(platform);
+    if (level >= underEaves(job, settingOut) - 0.050) platform.insideFrom = kNoInside;
+    follow(all, platform);
   }
+  addRoofPlatform(job, settingOut, all);
   return all;
 }
 
-Polygon scaffoldBand(const SettingOut& settingOut, size_t wall, const ScaffoldRows& rows) {
-  const WallLayer layer = layerOf(settingOut, wall, -(rows.outer + kOutside), -1e-3);
-  if (layer.to - layer.from < kShortest) return {};
-  const WallLine& line = settingOut.walls[wall];
-  return {line.at(layer.startFront, layer.outer), line.at(layer.endFront, layer.outer),
-          line.at(layer.endBack, layer.inner), line.at(layer.startBack, layer.inner)};
+std::vector<Platform> gablePlatforms(const Job& job, const SettingOut& settingOut, size_t wall,
+                                     double base) {
+  std::vector<Platform> all;
+  const double inner = job.walls.total();
+  double apex = base;
+  for (const double to : {job.walls.outerLeaf, inner}) {
+    const WallLayer layer = layerOf(settingOut, wall, 0, to);
+    for (const FacePair& pair : rafterLineOn(settingOut, layer)) {
+      apex = std::max({apex, pair.front.y, pair.back.y});
+    }
+  }
+  for (double level = base; apex - level > kMostReach;) {
+    Platform platform;
+    level += kGableStep;
+    const std::string number = std::to_string(all.size() + 1);
+    platform.stage = {StageKind::ScaffoldRoof};
+    platform.id = "gable " + number;
+    platform.purpose = "the gable, lift " + number;
+    platform.lift = settingOut.lifts.back();
+    platform.level = level;
+    platform.previous = level - kGableStep;
+    platform.endsFree = true;
+    platform.insideFrom = std::max(platform.insideFrom, job.roof.verge + kClearOfVerge);
+    all.push_back(platform);
+  }
+  return all;
 }
 
 bool hasRoom(const Job& job, const SettingOut& settingOut, const Polygon& area,
@@ -90,18 +151,6 @@ bool hasRoom(const Job& job, const SettingOut& settingOut, const Polygon& area,
     if (overlap(area, anticlockwise(building.outline))) return false;
   }
   return model::area(subtract({{area, {}}}, {{settingOut.terrain.boundary, {}}})) < 1e-4;
-}
-
-std::vector<bool> wallsWithRoom(const Job& job, const SettingOut& settingOut,
-                                const ScaffoldRows& rows) {
-  std::vector<bool> room;
-  std::vector<Polygon> taken;
-  for (size_t i = 0; i < settingOut.walls.size(); ++i) {
-    const Polygon band = scaffoldBand(settingOut, i, rows);
-    room.push_back(hasRoom(job, settingOut, band, taken));
-    if (room.back()) taken.push_back(band);
-  }
-  return room;
 }
 
 }  // namespace model
