@@ -26,14 +26,6 @@ std::string idOf(const StageKey& key, const std::vector<std::string>& slugs) {
   return id;
 }
 
-// A caution is read once: where the same kind of stage comes again (lifts), only the first has it.
-std::string firstCaution(const std::vector<StageKey>& order, size_t i) {
-  for (size_t j = 0; j < i; ++j) {
-    if (order[j].kind == order[i].kind) return "";
-  }
-  return cautionFor(order[i].kind);
-}
-
 void applyOverrides(const Job& job, Programme& programme) {
   for (const StageOverride& change : job.programme.stages) {
     const auto index = programme.find(change.stage);
@@ -58,19 +50,22 @@ Programme deriveProgramme(const Job& job, const SettingOut& settingOut, const Wo
   const std::vector<StageKey> order = stageOrder(settingOut, works);
   const std::vector<std::vector<size_t>> after = stagePredecessors(order);
   const std::vector<std::string> slugs = storeySlugs(job.storeys);
+  const StageTraits traits = traitsOf(job, settingOut, works);
+  const StageFacts facts(job, settingOut, works);
+  const UsualDays days(works);
   for (size_t i = 0; i < order.size(); ++i) {
     const StageKey& key = order[i];
-    const StageWords& words = wordsFor(key.kind);
+    const StageWords& words = wordsFor(key.kind, traits);
     Stage stage;
     stage.key = key;
     stage.id = idOf(key, slugs);
-    stage.name = withFacts(words.name, key, job, settingOut);
-    stage.what = withFacts(words.what, key, job, settingOut);
-    stage.atEnd = withFacts(words.atEnd, key, job, settingOut);
-    stage.caution = firstCaution(order, i);
+    stage.name = facts.fill(words.name, key);
+    stage.what = facts.fill(words.what, key);
+    stage.atEnd = facts.fill(words.atEnd, key);
+    stage.caution = cautionFor(key, traits);
     stage.holdPoint = holdPointFor(key.kind);
-    stage.days = usualDays(key, works);
-    stage.waitDays = usualWaitDays(key.kind);
+    stage.days = days.of(key);
+    stage.waitDays = usualWaitDays(key.kind, traits.beamFloor);
     stage.after = after[i];
     programme.stages.push_back(std::move(stage));
   }

@@ -10,6 +10,8 @@ using K = StageKind;
 constexpr const char* kDeference =
     " Reminder only: follow local law, your risk assessment and competent people.";
 
+constexpr const char* kNoMachine = "No machine beside the cellar wall until the engineer says so.";
+
 // Common practice after the Health and Safety Executive's public pages on excavations, scaffolds
 // and temporary works; own words.
 const char* reminder(StageKind kind) {
@@ -26,6 +28,9 @@ const char* reminder(StageKind kind) {
              "shift. Spoil and wheels back from the edge, a ladder in reach, no engines in the "
              "hole.";
     case K::CellarBlinding:
+      return "The sides of the hole are looked at every shift before anyone goes down. Wet "
+             "concrete "
+             "burns: gloves, boots, wash it off.";
     case K::CellarSlab:
       return "Cap the bars. Wet concrete burns: gloves, boots, wash it off.";
     case K::CellarForms:
@@ -35,15 +40,24 @@ const char* reminder(StageKind kind) {
       return "Nobody below the forms while they fill. Watch the hose end; it whips. Wet concrete "
              "burns.";
     case K::CellarMembrane:
-      return "Solvents and primers: keep air moving, no flames.";
+      return "Solvents and primers: keep air moving, no flames. The sides of the hole are still "
+             "looked at every shift.";
     case K::TrenchDig:
       return "Trench depth is not the test, the ground is. Stop and ask at water, cracks, old "
-             "walls, odd smells or a neighbour's footing.";
+             "walls, odd smells or another building's footing.";
+    case K::TrenchBlinding:
+    case K::LevelPins:
+      return "Nobody in a trench that has not been looked at this shift. Cap pins and bars. Wet "
+             "concrete burns.";
+    case K::LinesBack:
+      return "The trenches are still open: look at their sides before anyone gets in.";
     case K::FoundationPour:
     case K::GroundSlab:
       return "Plan the lorry's way in, with someone guiding it. Look up for wires. Wet concrete "
              "burns.";
     case K::WallsBelowDampCourse:
+      return "Look at the sides of the trenches before anyone gets in. Two people or a machine for "
+             "heavy blocks. Wet or extract the dust when cutting.";
     case K::RaiseCorners:
     case K::RunIn:
       return "Keep away from new walls in wind. Two people or a machine for heavy blocks. Wet "
@@ -51,10 +65,11 @@ const char* reminder(StageKind kind) {
     case K::FloorOverCellar:
       return "Cover and fence every hole the moment it is there. Do not load a new floor.";
     case K::CellarBackfill:
-      return "No machine beside the cellar wall until the engineer says so. Support comes out from "
-             "the bottom up, as the fill rises.";
+      return kNoMachine;
     case K::TrenchBackfill:
       return "Fill both sides evenly: green walls push over.";
+    case K::Oversite:
+      return "Plates and rollers: feet and cables clear, and keep off the new walls.";
     case K::ScaffoldLift:
     case K::ScaffoldRoof:
       return "Only use what has been handed over. Looked at before use, every seven days, and "
@@ -64,6 +79,9 @@ const char* reminder(StageKind kind) {
     case K::UpperFloor:
       return "Nobody walks on open joists: boards, nets or a platform below. Do not stack bricks "
              "on the new floor.";
+    case K::WallPlate:
+      return "Work from boards, never off the top of the wall. Nothing loose at the edge, nobody "
+             "below.";
     case K::Gables:
       return "A bare gable is weak in wind until it is strapped to the roof: prop it, keep clear.";
     case K::Fascia:
@@ -73,19 +91,40 @@ const char* reminder(StageKind kind) {
     case K::RoofCovering:
       return "Nobody on the roof in wind, ice or rain. Braces first. Sheets fly. Keep the lifting "
              "path clear.";
+    case K::WindowsAndDoors:
+      return "Glass is heavy and cuts: gloves, two people to a big pane, upstairs from the "
+             "scaffold.";
     case K::StrikeScaffold:
       return "Strike in order, from the top, with a fenced zone below.";
     case K::FloorFinish:
       return "Screed and insulation dust: cover skin and eyes. Keep air moving while it dries.";
+    case K::OutsideWorks:
+      return "One person guides the machine: off the drains, away from the walls and from people.";
     default:
       return "";
   }
 }
 
+// The reminder for this job's way of doing it.
+std::string reminderFor(const StageKey& key, const StageTraits& traits) {
+  if (key.kind == K::CellarBackfill && !traits.slopedDig)
+    return std::string(kNoMachine) + " Support comes out from the bottom up, as the fill rises.";
+  if (key.kind == K::GroundSlab && traits.beamFloor)
+    return "Beams by machine or with hands enough, nobody under them. Nobody stands on a block, "
+           "and "
+           "nothing is stacked on the floor, before the grout is hard.";
+  const bool walls = key.kind == K::RaiseCorners || key.kind == K::RunIn;
+  const bool first = key.storey == 0 && key.lift <= 1;
+  if (walls && !first && traits.scaffold)
+    return "Only from the scaffold handed over for this lift. Spread the stacks, nothing loose at "
+           "the edge, nobody below. Keep away from new walls in wind.";
+  return reminder(key.kind);
+}
+
 }  // namespace
 
-std::string cautionFor(StageKind kind) {
-  const std::string text = reminder(kind);
+std::string cautionFor(const StageKey& key, const StageTraits& traits) {
+  const std::string text = reminderFor(key, traits);
   return text.empty() ? text : text + kDeference;
 }
 
@@ -96,8 +135,8 @@ std::string holdPointFor(StageKind kind) {
     case K::SiteSetUp:
       return "Building control: notice of start. Neighbours' notices served, where any are due.";
     case K::SettingOut:
-      return "Your own: a second person checks diagonals, boundary and floor level. The client "
-             "sees it.";
+      return "Your own: a second person checks every length, the boundary and the floor level. The "
+             "client sees it.";
     case K::CellarDig:
       return "Building control and the engineer usually see the bottom before it is covered.";
     case K::CellarSlab:
@@ -111,7 +150,7 @@ std::string holdPointFor(StageKind kind) {
     case K::FoundationPour:
       return "Building control usually looks at the concrete before it is built on.";
     case K::LinesBack:
-      return "Your own: diagonals and levels again before the first course.";
+      return "Your own: lengths and levels again before the first course.";
     case K::CellarBackfill:
       return "Engineer says when fill may go against the cellar walls.";
     case K::Oversite:

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace model {
 namespace {
@@ -80,24 +81,36 @@ double amountOf(const Element& element, Unit unit) {
   return element.quantity.unit == unit ? element.quantity.amount : 0;
 }
 
+const Output* outputOf(ElementKind kind) {
+  const auto* const found = std::find_if(std::begin(kOutputs), std::end(kOutputs),
+                                         [&](const Output& o) { return o.kind == kind; });
+  return found == std::end(kOutputs) ? nullptr : found;
+}
+
 }  // namespace
 
-double usualDays(const StageKey& stage, const Works& works) {
-  double days = fixedDays(stage.kind);
+UsualDays::UsualDays(const Works& works) {
   for (const Element& element : works.elements) {
-    const bool appears = element.placed.stage == stage;
+    const Output* output = outputOf(element.kind);
+    if (!output) continue;
+    const double days = amountOf(element, output->unit) / output->aDay;
+    counted_[element.placed.stage] += days;
     // Only digging and taking down are work in proportion; forms and boards come off quickly.
-    const bool dug =
-        element.removed && element.removed->stage == stage && !isTemporary(element.kind);
-    if (!appears && !dug) continue;
-    for (const Output& output : kOutputs) {
-      if (output.kind == element.kind) days += amountOf(element, output.unit) / output.aDay;
-    }
+    const bool dug = element.removed && !isTemporary(element.kind);
+    if (dug && element.removed->stage != element.placed.stage)
+      counted_[element.removed->stage] += days;
   }
+}
+
+double UsualDays::of(const StageKey& stage) const {
+  const auto counted = counted_.find(stage);
+  const double days = fixedDays(stage.kind) + (counted == counted_.end() ? 0 : counted->second);
   return std::max(0.5, std::ceil(days * 2 - 1e-9) / 2);
 }
 
-double usualWaitDays(StageKind kind) {
+double usualWaitDays(StageKind kind, bool beamFloor) {
+  // Grouted beams carry the next day: common practice, no source.
+  if (kind == K::GroundSlab && beamFloor) return 1;
   switch (kind) {
     case K::CellarBlinding:  // walk on it next day: common practice, no source
     case K::TrenchBlinding:

@@ -14,7 +14,7 @@ constexpr std::array kGroundWords{
     StageWords{
         K::SiteSetUp, "site-set-up", "Set up the site",
         "Fence the site, mark the services on the ground, agree where lorries turn and where "
-        "the heaps go. Photograph the neighbours' walls. Mark and box in the bench mark.",
+        "the heaps go. {photograph}{bench-mark}",
         "A fenced site with a bench mark that nobody can knock."},
     StageWords{
         K::Demolition, "demolish", "Take down what is in the way",
@@ -27,15 +27,14 @@ constexpr std::array kGroundWords{
                "Bare subsoil under the building; topsoil heaped apart for later."},
     StageWords{K::SettingOut, "set-out", "Set out the building",
                "Peg corners {corners}, put up profile boards clear of the dig and pull the lines. "
-               "Check every wall length, the diagonals and the distance to the boundary twice.",
+               "Check {lengths} twice.",
                "Boards and lines stand for every wall; the building can be seen on the ground."},
-    StageWords{
-        K::CellarDig, "dig-cellar", "Dig the cellar",
-        "Lines off, boards stay. Dig in benches, with support or battered sides going in as "
-        "the hole deepens, down to formation at {cellar-formation}. Trim the last of it by "
-        "hand just before blinding.",
-        "A trimmed hole with its bottom at {cellar-formation}, fenced at the top, with a way "
-        "out."},
+    StageWords{K::CellarDig, "dig-cellar", "Dig the cellar",
+               "Lines off, boards stay. Dig in benches, {dig-sides}, down to formation at "
+               "{cellar-formation}. Trim the last of it by hand just before blinding.",
+               "A trimmed hole with its bottom at {cellar-formation}, {dug-sides}, fenced at the "
+               "top, with "
+               "a way out."},
     StageWords{
         K::CellarBlinding, "blind-cellar", "Blind the cellar bottom",
         "Pour a thin layer of lean concrete over the trimmed bottom, from {cellar-formation} "
@@ -58,35 +57,34 @@ constexpr std::array kGroundWords{
                "Clean and dry the walls, fix the membrane and its protection without a break, lay "
                "the drain round the foot.",
                "The cellar is wrapped from toe to top; every joint photographed."},
-    StageWords{
-        K::TrenchDig, "dig-trenches", "Dig the foundation trenches",
-        "Dig {foundation-width} wide to formation at {formations}, clean the bottom and keep "
-        "the sides upright. Stop and ask where the bottom is soft or made ground.",
-        "Clean trenches, formation at {formations}."},
+    StageWords{K::TrenchDig, "dig-trenches", "Dig the foundation trenches",
+               "{dig} {foundation-width} wide to formation at {formations}, clean the bottom and "
+               "{trench-sides}. Stop and ask where the bottom is soft or made ground.",
+               "Clean trenches, formation at {formations}."},
     StageWords{K::TrenchBlinding, "blind-trenches", "Blind the trenches",
-               "Pour a thin layer of lean concrete on the trench bottoms the same day as they are "
+               "Pour {blinding} of lean concrete on the trench bottoms the same day as they are "
                "trimmed.",
                "Hard, clean trench bottoms."},
-    StageWords{
-        K::LevelPins, "level-pins", "Set the level pins",
-        "Drive pins along the trenches and set their tops to top of concrete: {tops}. Shutter "
-        "the steps, put the drain ducts through.",
-        "Pin tops at {tops}, read back to the bench mark."},
+    StageWords{K::LevelPins, "level-pins", "Set the level pins",
+               "Drive pins along the trenches and set their tops to top of concrete: {tops}. "
+               "{shutter-steps}.",
+               "Pin tops at {tops}, read back to the bench mark."},
     StageWords{K::FoundationPour, "pour-foundations", "Pour the foundations",
                "Pour each length in one go and tamp it to the pins: top of concrete {tops}.",
                "Foundations, top of concrete {tops}."},
     StageWords{
         K::LinesBack, "lines-back", "Lines back, mark the walls",
         "Pull the lines again, plumb them down and mark both leaves on the concrete. Check the "
-        "diagonals again and take the level of the concrete at every corner.",
+        "{diagonals} again and take the level of the concrete at every corner.",
         "Wall faces marked on the concrete; as-built levels written down."},
-    StageWords{K::WallsBelowDampCourse, "walls-below-damp-course", "Build up to the damp course",
-               "Both leaves up together from the concrete in whole courses to {damp-course}, tied "
-               "across, with ducts and drain lintels built in.",
-               "Walls stand to {damp-course}, ready for the damp course."},
+    StageWords{
+        K::WallsBelowDampCourse, "walls-below-damp-course", "Build up to the damp course",
+        "Both leaves up together from the concrete{whole-courses} to {damp-course}{tied}, with "
+        "ducts and drain lintels built in.{odd-height}",
+        "Walls stand to {damp-course}, ready for the damp course."},
     StageWords{K::CavityFill, "cavity-fill", "Fill the cavity below ground",
                "When the mortar is firm, fill the foot of the cavity with lean concrete, sloped "
-               "outward, stopping three courses under the damp course.",
+               "outward, stopping {cavity-fill}.",
                "The cavity is filled below ground and clear above."},
     StageWords{K::FloorOverCellar, "floor-over-cellar", "Lay the floor over the cellar",
                "Land the floor on the cellar walls, its underside at {cellar-wall-top}. Fence or "
@@ -99,19 +97,19 @@ constexpr std::array kGroundWords{
         "Ground is back round the cellar; the hole is gone."},
     StageWords{K::TrenchBackfill, "backfill-trenches", "Fill in the trenches",
                "Fill both sides of the walls evenly in thin layers, each compacted.",
-               "Trenches filled; level ground to build from."},
+               "Trenches filled and compacted on both sides of the walls."},
     StageWords{K::Oversite, "oversite", "Make up under the floor",
-               "From formation at {oversite}, or the stripped ground where it lies lower, up to "
+               "From formation at {oversite}{or-lower} up to "
                "{slab-underside}: stone in compacted layers, blinded, with drains and sleeves in "
                "place first.",
                "A firm, level bed at {slab-underside}."},
     StageWords{K::GroundSlab, "ground-slab", "Lay the ground floor",
-               "Check the depth on a grid, then bring the floor up to {structural-floor}, the "
-               "structural level; the finished floor comes later.",
+               "Check the depth on a grid, then bring the floor up to "
+               "{structural-floor}{finish-later}.",
                "Ground floor at {structural-floor}, ready to walk on next day."},
     StageWords{K::DampCourse, "damp-course", "Bed the damp course",
-               "Lay the first facing course out dry right round the outline with every opening "
-               "marked, then bed the damp course on both leaves at {damp-course}, lapped at joints "
+               "Lay the first facing course out dry right round the outline{marked}, then bed the "
+               "damp course on both leaves at {damp-course}, lapped at joints "
                "and corners.",
                "The damp course is down at {damp-course}; the bond is settled."},
 };
@@ -123,17 +121,16 @@ constexpr std::array kWallWords{
         "it over in writing.",
         "A handed-over platform with rails, boards and a ladder."},
     StageWords{K::RaiseCorners, "corners", "Raise the corners, lift {lift}, {storey}",
-               "Raise the corners to {lift-top}, {course}, off the gauge rod: plumb on both faces, "
+               "Raise the corners to {corner-top}, {course}, off the gauge rod: plumb on both faces, "
                "stepped back half a brick a course.",
-               "Stepped corners at {lift-top} with nothing between them yet."},
-    StageWords{
-        K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",
-        "Line from corner to corner, course by course up to {lift-top}. Both leaves together, "
-        "ties and insulation as they rise. Cover the tops at night.",
-        "{leaves-at-top}."},
+               "Stepped corners at {corner-top} with nothing between them yet."},
+    StageWords{K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",
+               "Line from corner to corner, course by course up to {lift-top}. Both leaves together"
+               "{as-they-rise}. Cover the tops at night.",
+               "{leaves-at-top}."},
     StageWords{K::Lintels, "lintels", "Set the lintels, {storey}",
                "Check the bearing course right round, then bed the lintels at {lintels} with full "
-               "bearings, and the trays over them.",
+               "bearings{trays}.",
                "Openings are bridged at {lintels}."},
     StageWords{K::UpperFloor, "floor", "Joists and deck, {storey}",
                "Bear the joists at {joist-bearing}, strap them to the walls and deck over: top of "
@@ -145,7 +142,7 @@ constexpr std::array kWallWords{
                "Rails all round above the edge of the roof{gable-boards}."},
     StageWords{
         K::WallPlate, "wall-plate", "Bed the wall plates",
-        "Bed the plates level on the inner leaf at {wall-top}, half-lapped at the corners, and "
+        "Bed the plates level on the inner leaf at {wall-top}, half-lapped {lapped}, and "
         "strap them down. Every rafter is cut from them, so take their levels and diagonals.",
         "Plates strapped down, top at {plate-top}."},
     StageWords{K::Gables, "gables", "Build up the gables",
@@ -153,39 +150,73 @@ constexpr std::array kWallWords{
                "the rafters' underside, off a template, with raking props until they are strapped.",
                "Gables stand propped to the slope of the roof."},
     StageWords{K::Rafters, "rafters", "Cut and fix the rafters",
-               "Cut a pattern pair and try it at both ends, then fix ridge, hips and rafters at "
-               "{pitch} degrees, braced as they go, and strap the gables if there are any.",
-               "The whole roof frame is up, braced and strapped."},
+               "Cut a pattern pair and try it at both ends, then fix {roof-timbers} at "
+               "{pitch} degrees, braced as they go{strap-gables}.",
+               "The whole roof frame is up, {roof-held}."},
     StageWords{K::Fascia, "fascia", "Fix {edge-boards}",
                "Check the rafters' feet with a line and trim them plumb, then fix {edge-boards}: "
-               "mitred at the corners, straight by eye from end to end. Prime the cut ends first.",
+               "{mitred}straight by eye from end to end. Prime the cut ends first.",
                "The edge of the roof is closed all round, ready for the underlay and the gutters."},
     StageWords{
         K::RoofCovering, "roof-covering", "Cover the roof",
         "Underlay, battens to a counted gauge, then the covering from the eaves at {eaves} up "
-        "to the ridge at {ridge}, both slopes loaded evenly.",
-        "The roof sheds water; top of the ridge at {ridge}."},
-    StageWords{K::WindowsAndDoors, "windows-and-doors", "Fit the windows and doors",
-               "Fix frames in their openings, plumb and packed, and seal round them.",
-               "A closed shell."},
+        "to the {roof-top} at {ridge}, {slopes} loaded evenly.",
+        "The roof sheds water; top of the {roof-top} at {ridge}."},
+    StageWords{K::WindowsAndDoors, "windows-and-doors", "Fit the {frames}",
+               "Fix frames in their openings, plumb and packed, and seal round them.", "{closed}."},
     StageWords{
         K::StrikeScaffold, "strike-scaffold", "Strike the scaffold",
         "Finish everything high first: pointing, gutters, wash-down. Then strike from the top "
         "down.",
         "Walls clear from ground to eaves."},
-    StageWords{K::FloorFinish, "floor-finish", "Insulate and screed the floors",
-               "Lay the insulation and the screed up to the finished floor: {finished-floors}.",
+    StageWords{K::FloorFinish, "floor-finish", "{finish-floors} the floors",
+               "Lay the {floor-layers} up to the finished floor: {finished-floors}.",
                "Finished floor at {finished-floors}."},
-    StageWords{
-        K::OutsideWorks, "outside-works", "Put the ground back outside",
-        "Spread the topsoil, lay paths that fall away from the walls and stay well under the "
-        "damp course at {damp-course}.",
-        "Tidy ground falling away from the building."},
+    StageWords{K::OutsideWorks, "outside-works", "Put the ground back outside",
+               "{spread-topsoil} paths that fall away from the walls and stay well under the "
+               "damp course at {damp-course}.",
+               "Tidy ground falling away from the building."},
     StageWords{K::Completion, "completion", "Tests and handing over",
                "Test drains and services, clean through, write down the levels as built, hand over "
                "certificates and spare bricks and tiles.",
                "A finished building with its papers."},
 };
+
+// Where this job does the same stage differently.
+constexpr StageWords kLeanConcrete{
+    K::TrenchBlinding, "blind-trenches", "Lean concrete beside the cellar",
+    "Where the foundations cross what was dug for the cellar, fill up from the bottom of the dig "
+    "with lean concrete to {lean-tops}, so that they stand on firm ground.",
+    "Lean concrete beside the cellar at {lean-tops}, ready for the foundations."};
+
+constexpr StageWords kBlindingAndLeanConcrete{
+    K::TrenchBlinding, "blind-trenches", "Blind the trenches",
+    "Where the foundations cross what was dug for the cellar, fill up from the bottom of the dig "
+    "with lean concrete to {lean-tops}. Then pour {blinding} of it on the trench bottoms the same "
+    "day as they are trimmed.",
+    "Hard, clean trench bottoms; lean concrete beside the cellar at {lean-tops}."};
+
+constexpr StageWords kSlopesFilled{
+    K::CellarBackfill, "backfill-cellar", "Fill in round the cellar",
+    "With the floor over the cellar in, fill the working space and the slopes in thin layers, each "
+    "compacted, both sides of a corner evenly.",
+    "Ground is back round the cellar; the hole is gone."};
+
+constexpr StageWords kBeamsAndBlocks{
+    K::GroundSlab, "ground-slab", "Lay the ground floor",
+    "Check that the bearings are level, set the beams across with their underside at "
+    "{slab-underside}, fill in the blocks and brush in the grout: top at "
+    "{structural-floor}{finish-later}. The void under them, {void} or more, stays clear and "
+    "vented.",
+    "Ground floor of beams and blocks at {structural-floor}."};
+
+const StageWords* differently(StageKind kind, const StageTraits& traits) {
+  if (kind == K::TrenchBlinding && traits.besideCellar)
+    return traits.blinding ? &kBlindingAndLeanConcrete : &kLeanConcrete;
+  if (kind == K::CellarBackfill && traits.slopedDig) return &kSlopesFilled;
+  if (kind == K::GroundSlab && traits.beamFloor) return &kBeamsAndBlocks;
+  return nullptr;
+}
 
 template <typename Words>
 const StageWords* among(const Words& words, StageKind kind) {
@@ -196,7 +227,8 @@ const StageWords* among(const Words& words, StageKind kind) {
 
 }  // namespace
 
-const StageWords& wordsFor(StageKind kind) {
+const StageWords& wordsFor(StageKind kind, const StageTraits& traits) {
+  if (const StageWords* words = differently(kind, traits)) return *words;
   if (const StageWords* words = among(kGroundWords, kind)) return *words;
   if (const StageWords* words = among(kWallWords, kind)) return *words;
   throw std::logic_error("a kind of stage without words");

@@ -1,6 +1,8 @@
-// What is said about each stage: to the client in plain words, to the crew with the numbers.
+// What is said about each stage: to the client in plain words, to the crew with the numbers, and
+// nothing that is not so on this job.
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -10,8 +12,18 @@
 
 namespace model {
 
-// The words for one kind of stage. In the first four, "{...}" stands for a number of this job; see
-// stage_facts.cpp for those that there are.
+// What a job has of the things that stages are done differently for.
+struct StageTraits {
+  bool beamFloor = false;     // the ground floor is beams and blocks over a void
+  bool slopedDig = false;     // the sides of the cellar's dig lean back, and nothing holds them
+  bool blinding = false;      // under the foundations
+  bool besideCellar = false;  // lean concrete carries foundations over the cellar's dig
+  bool scaffold = false;      // before the walls are finished
+};
+StageTraits traitsOf(const Job& job, const SettingOut& settingOut, const Works& works);
+
+// The words for one kind of stage. In the last three, "{...}" stands for a number, or for words,
+// of this job; see StageFacts.
 struct StageWords {
   StageKind kind;
   const char* id;
@@ -20,11 +32,11 @@ struct StageWords {
   const char* atEnd;
 };
 
-// The words for a kind of stage; every kind but Existing has some.
-const StageWords& wordsFor(StageKind kind);
+// The words for a kind of stage; every kind but Existing has some. The id is the kind's alone.
+const StageWords& wordsFor(StageKind kind, const StageTraits& traits = {});
 
 // What to look out for, ending in deference to those who are competent; empty when none is due.
-std::string cautionFor(StageKind kind);
+std::string cautionFor(const StageKey& key, const StageTraits& traits = {});
 // Who usually looks at what before work goes on; empty when nobody does.
 std::string holdPointFor(StageKind kind);
 
@@ -32,8 +44,19 @@ std::string holdPointFor(StageKind kind);
 // gives "ground".
 std::vector<std::string> storeySlugs(const std::vector<Storey>& storeys);
 
-// A text with every "{...}" replaced by this job's numbers for this stage.
-std::string withFacts(const char* text, const StageKey& key, const Job& job,
-                      const SettingOut& settingOut);
+// This job's numbers and words for every "{...}". The three must outlive it.
+class StageFacts {
+ public:
+  StageFacts(const Job& job, const SettingOut& settingOut, const Works& works);
+  // The text with every "{...}" replaced, for this stage. Throws for one that there is not.
+  std::string fill(const char* text, const StageKey& key) const;
+
+ private:
+  std::string factOf(const std::string& name, const StageKey& key) const;
+
+  const Job& job_;
+  const SettingOut& settingOut_;
+  std::map<std::string, std::string> facts_;  // of the whole job
+};
 
 }  // namespace model

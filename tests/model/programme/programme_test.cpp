@@ -70,12 +70,10 @@ TEST(Programme, TheJobRenamesRetimesAndNotesAStage) {
   for (const Stage& stage : changed.stages) EXPECT_NE(stage.name, "Never");
 }
 
-TEST(Programme, ACautionIsReadOnce) {
+TEST(Programme, EveryLiftHasItsCaution) {
   const Programme programme = deriveProgramme(twoStoreyJob(), twoStoreys(), someWorks());
-  const auto first = programme.indexOf({K::RaiseCorners, 0, 1});
-  const auto again = programme.indexOf({K::RaiseCorners, 1, 2});
-  EXPECT_NE(programme.stages[*first].caution, "");
-  EXPECT_EQ(programme.stages[*again].caution, "");
+  for (const StageKey& key : {StageKey{K::RaiseCorners, 0, 1}, StageKey{K::RaiseCorners, 1, 2}})
+    EXPECT_NE(programme.stages[*programme.indexOf(key)].caution, "");
 }
 
 TEST(Programme, MoreSoilTakesMoreDays) {

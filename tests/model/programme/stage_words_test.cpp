@@ -18,14 +18,21 @@ std::vector<StageKind> allKinds() {
   return kinds;
 }
 
+std::string filled(const char* text, const StageKey& key, const Job& job, const SettingOut& out) {
+  return StageFacts(job, out, Works{}).fill(text, key);
+}
+
 std::string everythingSaid(StageKind kind, const Job& job, const SettingOut& out) {
   const StageKey key{kind, 0, 1};
-  const StageWords& words = wordsFor(kind);
   std::string all;
-  for (const char* text : {words.name, words.what, words.atEnd}) {
-    all += withFacts(text, key, job, out) + " ";
+  for (const StageTraits& traits : {StageTraits{}, StageTraits{true, true, true, true, true},
+                                    StageTraits{false, false, false, true, true}}) {
+    const StageWords& words = wordsFor(kind, traits);
+    for (const char* text : {words.name, words.what, words.atEnd})
+      all += filled(text, key, job, out) + " ";
+    all += cautionFor(key, traits) + " ";
   }
-  return all + cautionFor(kind) + " " + holdPointFor(kind);
+  return all + holdPointFor(kind);
 }
 
 TEST(StageWords, EveryKindHasANameItsWorkAndItsEnd) {
@@ -59,7 +66,7 @@ TEST(StageWords, NothingIsPromisedAndNoProgrammersWordIsUsed) {
 TEST(StageWords, EveryCautionDefersToTheCompetent) {
   int cautions = 0;
   for (StageKind kind : allKinds()) {
-    const std::string caution = cautionFor(kind);
+    const std::string caution = cautionFor({kind});
     if (caution.empty()) continue;
     ++cautions;
     EXPECT_TRUE(caution.ends_with(
@@ -78,15 +85,14 @@ TEST(StageWords, TheCrewReadsTheLevelsOfThisJob) {
   onWall.onCellar = true;
   out.foundations = {deep, shallow, deep, onWall};
   const Job job;
-  EXPECT_NE(withFacts(wordsFor(StageKind::CellarDig).what, {StageKind::CellarDig}, job, out)
+  EXPECT_NE(filled(wordsFor(StageKind::CellarDig).what, {StageKind::CellarDig}, job, out)
                 .find("formation at -3.075"),
             std::string::npos);
+  EXPECT_NE(filled(wordsFor(StageKind::FoundationPour).what, {StageKind::FoundationPour}, job, out)
+                .find("top of concrete -0.975 and -1.200."),
+            std::string::npos);
   EXPECT_NE(
-      withFacts(wordsFor(StageKind::FoundationPour).what, {StageKind::FoundationPour}, job, out)
-          .find("top of concrete -0.975 and -1.200."),
-      std::string::npos);
-  EXPECT_NE(
-      withFacts(wordsFor(StageKind::RaiseCorners).what, {StageKind::RaiseCorners, 0, 1}, job, out)
+      filled(wordsFor(StageKind::RaiseCorners).what, {StageKind::RaiseCorners, 0, 1}, job, out)
           .find("Raise the corners to +1.350, course 18"),
       std::string::npos);
 }
@@ -95,8 +101,7 @@ TEST(StageWords, UnderTheEavesTheOuterLeafStopsLower) {
   SettingOut out = twoStoreys();
   out.levels.outerLeafTop = 4.875;
   const auto atEnd = [&](int storey, int lift) {
-    return withFacts(wordsFor(StageKind::RunIn).atEnd, {StageKind::RunIn, storey, lift}, Job{},
-                     out);
+    return filled(wordsFor(StageKind::RunIn).atEnd, {StageKind::RunIn, storey, lift}, Job{}, out);
   };
   EXPECT_EQ(atEnd(1, 2),
             "Inner leaf level all round at +5.100, course 68; outer leaf at the eaves at +4.875.");

@@ -1,0 +1,97 @@
+#include <algorithm>
+#include <cstdio>
+#include <set>
+
+#include "model/level_text.h"
+#include "model/programme/fact_text.h"
+
+namespace model {
+namespace {
+
+bool hasKind(const Works& works, ElementKind kind) {
+  return std::any_of(works.elements.begin(), works.elements.end(),
+                     [&](const Element& e) { return e.kind == kind; });
+}
+
+void addWalls(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
+  const WallBuildUp& walls = job.walls;
+  std::vector<std::string> rising;
+  if (walls.cavity > 0) rising.push_back("ties");
+  if (walls.cavity > 0 && walls.insulation > 0) rising.push_back("insulation");
+  facts["as-they-rise"] = rising.empty() ? "" : ", " + inSeries(rising) + " as they rise";
+  facts["tied"] = walls.cavity > 0 ? ", tied across" : "";
+  facts["trays"] = walls.cavity > 0 ? ", and the trays over them" : "";
+  facts["marked"] = out.openings.empty() ? "" : " with every opening marked";
+  const bool windows = hasKind(works, ElementKind::Window),
+             doors = hasKind(works, ElementKind::Door);
+  facts["frames"] = !windows ? "doors" : doors ? "windows and doors" : "windows";
+  const bool open =
+      std::any_of(out.openings.begin(), out.openings.end(),
+                  [](const BuiltOpening& o) { return o.kind == OpeningKind::Opening; });
+  facts["closed"] = open ? "Every frame is in" : "A closed shell";
+}
+
+void addFloors(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
+  bool insulation = false, screed = false;
+  for (const Element& e : works.elements) {
+    insulation |= e.kind == ElementKind::FloorInsulation;
+    screed |= e.kind == ElementKind::Screed;
+  }
+  facts["finish-floors"] = !screed ? "Insulate" : insulation ? "Insulate and screed" : "Screed";
+  facts["floor-layers"] = !screed      ? "insulation"
+                          : insulation ? "insulation and the screed"
+                                       : "screed";
+  facts["finish-later"] = job.groundFloor.screed + job.groundFloor.insulation > 0
+                              ? ", the structural level; the finished floor comes later"
+                              : "";
+  std::vector<double> floors;
+  if (!out.levels.finishedFloor.empty()) floors.push_back(out.levels.finishedFloor.front());
+  if (job.cellar) floors.push_back(out.levels.cellarFinishedFloor);
+  facts["finished-floors"] = levelsInSeries(floors);
+}
+
+bool gableAt(const SettingOut& out, size_t wall) {
+  return out.walls[wall % out.walls.size()].eaves == EavesKind::Gable;
+}
+
+void addRoofShape(const SettingOut& out, Facts& facts) {
+  bool gabled = false, eavesMeet = false;
+  for (size_t i = 0; i < out.walls.size(); ++i) {
+    gabled = gabled || gableAt(out, i);
+    eavesMeet = eavesMeet || (!gableAt(out, i) && !gableAt(out, i + 1));
+  }
+  std::set<RoofLineKind> lines;
+  for (const RoofLine& line : out.roof.lines) lines.insert(line.kind);
+  std::vector<std::string> timbers;
+  if (lines.count(RoofLineKind::Ridge)) timbers.push_back("ridge");
+  if (lines.count(RoofLineKind::Hip)) timbers.push_back("hips");
+  if (lines.count(RoofLineKind::Valley)) timbers.push_back("valleys");
+  timbers.push_back("rafters");
+  facts["roof-timbers"] = inSeries(timbers);
+  facts["strap-gables"] = gabled ? ", and strap the gables" : "";
+  facts["roof-held"] = gabled ? "braced and strapped" : "braced";
+  facts["lapped"] = eavesMeet ? "at the corners" : "where two lengths meet";
+  facts["mitred"] = eavesMeet ? "mitred at the corners, " : "";
+  facts["edge-boards"] = gabled ? "fascia and barge boards" : "fascia boards";
+  facts["gable-scaffold"] = gabled ? "go on up the gables as far as they need boards, " : "";
+  facts["gable-boards"] = gabled ? ", and boards within reach of every gable's top" : "";
+  facts["roof-top"] = lines.count(RoofLineKind::Ridge) ? "ridge" : "peak";
+  facts["slopes"] = out.roof.faces.size() == 2 ? "both slopes" : "all slopes";
+}
+
+}  // namespace
+
+void addBuildingFacts(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
+  addWalls(job, out, works, facts);
+  addFloors(job, out, works, facts);
+  addRoofShape(out, facts);
+  char pitch[32];
+  std::snprintf(pitch, sizeof pitch, "%g", job.roof.pitch);
+  facts["pitch"] = pitch;
+  facts["wall-top"] = levelText(out.levels.wallTop);
+  facts["plate-top"] = levelText(out.levels.plateTop);
+  facts["eaves"] = levelText(out.levels.eaves);
+  facts["ridge"] = levelText(out.levels.ridge);
+}
+
+}  // namespace model

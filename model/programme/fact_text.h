@@ -1,0 +1,29 @@
+// Lists and levels as sentences have them; private to this folder.
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "model/job/job.h"
+#include "model/settingout/setting_out.h"
+#include "model/works/element.h"
+
+namespace model {
+
+using Facts = std::map<std::string, std::string>;
+
+// "a", "a and b", "a, b and c".
+std::string inSeries(const std::vector<std::string>& parts);
+// Each different level once, highest first; "its level" when there is none.
+std::string levelsInSeries(std::vector<double> levels);
+
+// Lean concrete that carries a foundation down to firm ground beside the cellar.
+bool isLeanFill(const Element& element);
+
+// Facts of the ground, the cellar and the foundations; of the ground floor, roof and openings.
+void addGroundFacts(const Job& job, const SettingOut& settingOut, const Works& works, Facts& facts);
+void addBuildingFacts(const Job& job, const SettingOut& settingOut, const Works& works,
+                      Facts& facts);
+
+}  // namespace model

@@ -1,0 +1,147 @@
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "model/level_text.h"
+#include "model/programme/fact_text.h"
+#include "model/works/cellar_dig.h"
+#include "model/works/ground_parts.h"
+
+namespace model {
+namespace {
+
+constexpr double kTolerance = 0.001;
+
+std::string quotedName(const StandingBuilding& building, const char* otherwise) {
+  return building.name.empty() ? otherwise : "\"" + building.name + "\"";
+}
+
+std::vector<std::string> namesOf(const Job& job, bool stays) {
+  std::vector<std::string> names;
+  for (const StandingBuilding& b : job.site.buildings) {
+    if ((b.kind != BuildingKind::Demolish) == stays)
+      names.push_back(quotedName(b, "a standing building"));
+  }
+  return names;
+}
+
+std::string benchMark(const Job& job) {
+  if (!job.site.benchMark)
+    return "Choose a bench mark that nobody can knock, level it and box it in.";
+  const BenchMark& mark = *job.site.benchMark;
+  const bool named = !mark.name.empty() && mark.name != BenchMark{}.name;
+  return "Mark and box in the bench mark" + (named ? ", \"" + mark.name + "\", at " : " at ") +
+         levelText(mark.level) + ".";
+}
+
+void addSite(const Job& job, const SettingOut& out, Facts& facts) {
+  const std::vector<std::string> staying = namesOf(job, true);
+  facts["demolished"] = inSeries(namesOf(job, false));
+  facts["photograph"] =
+      staying.empty() ? "" : "Photograph " + inSeries(staying) + " as it stands now, every wall. ";
+  if (staying.size() > 1)
+    facts["photograph"] = "Photograph " + inSeries(staying) + " as they stand now, every wall. ";
+  facts["bench-mark"] = benchMark(job);
+  facts["topsoil"] = lengthText(job.ground.topsoil);
+  facts["spread-topsoil"] = job.ground.topsoil > 0 ? "Spread the topsoil, lay" : "Lay";
+  const size_t corners = out.corners.size();
+  facts["corners"] =
+      corners == 0 ? "" : out.corners.front().letter + " to " + cornerLetter(corners - 1);
+  const bool diagonals = corners > 3;
+  std::vector<std::string> lengths{"every wall length"};
+  if (diagonals) lengths.push_back("the diagonals");
+  std::vector<std::string> to = staying;
+  if (job.site.boundary.size() >= 3) to.insert(to.begin(), "the boundary");
+  if (!to.empty())
+    lengths.push_back((to.size() > 1 ? "the distances to " : "the distance to ") + inSeries(to));
+  facts["lengths"] = inSeries(lengths);
+  facts["diagonals"] = diagonals ? "diagonals" : "lengths";
+}
+
+void addCellar(const Job& job, const SettingOut& out, Facts& facts) {
+  const Levels& levels = out.levels;
+  facts["cellar-formation"] = levelText(levels.cellarFormation);
+  facts["cellar-slab-underside"] = levelText(levels.cellarSlabUnderside);
+  facts["cellar-slab-top"] = levelText(levels.cellarSlabTop);
+  facts["cellar-wall-top"] = levelText(levels.cellarWallTop);
+  const bool sloped = job.ground.batter < kUprightBatter;
+  char slope[96];
+  std::snprintf(slope, sizeof slope, "the sides sloped back at %g degrees as the hole deepens",
+                job.ground.batter);
+  facts["dig-sides"] = sloped ? slope : "support going in to hold the sides as the hole deepens";
+  facts["dug-sides"] = sloped ? "its sides sloped back" : "its sides held up";
+}
+
+void addTrenches(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
+  std::vector<double> tops, formations, leanTops;
+  for (const FoundationRun& run : out.foundations) {
+    if (run.onCellar) continue;
+    tops.push_back(run.top);
+    formations.push_back(run.formation);
+  }
+  bool reduced = false, sheeted = false;
+  for (const Element& e : works.elements) {
+    reduced |= e.id == kReducedLevelId;
+    sheeted |= e.kind == ElementKind::TrenchSupport && e.placed.stage.kind == StageKind::TrenchDig;
+    if (!isLeanFill(e)) continue;
+    for (const double formation : formations)
+      if (std::abs(e.top - formation) < kTolerance) leanTops.push_back(e.top);
+  }
+  facts["foundation-width"] = lengthText(job.foundations.width);
+  facts["tops"] = levelsInSeries(tops);
+  facts["formations"] = levelsInSeries(formations);
+  facts["lean-tops"] = levelsInSeries(leanTops);
+  facts["blinding"] = lengthText(job.foundations.blinding);
+  facts["dig"] =
+      reduced ? "Take the ground inside down to " + levelText(out.levels.oversite) + ", then dig"
+              : "Dig";
+  facts["trench-sides"] = sheeted ? "hold up the sides where it is deep" : "keep the sides upright";
+  const auto [low, high] = std::minmax_element(tops.begin(), tops.end());
+  const bool steps = !tops.empty() && *high - *low > kTolerance;
+  facts["shutter-steps"] =
+      steps ? "Shutter the steps, put the drain ducts through" : "Put the drain ducts through";
+}
+
+// Up to the damp course, in whole courses where the concrete is so many under it.
+void addFootings(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
+  const double course = job.walls.course();
+  std::vector<double> odd;
+  for (const FoundationRun& run : out.foundations) {
+    if (course <= 0) break;
+    const double courses = (out.levels.dampCourse - run.top) / course;
+    if (std::abs(courses - std::round(courses)) * course > kTolerance) odd.push_back(run.top);
+  }
+  facts["damp-course"] = levelText(out.levels.dampCourse);
+  facts["whole-courses"] = odd.empty() ? " in whole courses" : "";
+  facts["odd-height"] = odd.empty() ? ""
+                                    : " From " + levelsInSeries(odd) +
+                                          " that is no whole number of courses: agree first where "
+                                          "the odd height is taken up.";
+  double fill = -1e300;
+  for (const Element& e : works.elements)
+    if (e.kind == ElementKind::CavityFill) fill = std::max(fill, e.top);
+  facts["cavity-fill"] = fill < -1e299 ? "under the damp course"
+                                       : "at " + levelText(fill) + ", " +
+                                             lengthText(out.levels.dampCourse - fill) +
+                                             " under the damp course";
+}
+
+}  // namespace
+
+bool isLeanFill(const Element& element) { return element.id.rfind("lean concrete/", 0) == 0; }
+
+void addGroundFacts(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
+  addSite(job, out, facts);
+  addCellar(job, out, facts);
+  addTrenches(job, out, works, facts);
+  addFootings(job, out, works, facts);
+  const Levels& levels = out.levels;
+  facts["oversite"] = levelText(levels.oversite);
+  facts["or-lower"] = levels.groundLow - job.ground.topsoil < levels.oversite - kTolerance
+                          ? ", or the stripped ground where it lies lower,"
+                          : "";
+  facts["slab-underside"] = levelText(levels.slabUnderside);
+  facts["void"] = lengthText(levels.slabUnderside - levels.oversite);
+}
+
+}  // namespace model
