@@ -32,4 +32,16 @@ int halfBricksOfOpening(const WallBuildUp& walls, double width) {
   return std::max(1, static_cast<int>(std::lround((width - walls.joint) / half)));
 }
 
+double outerLeafStop(const Job& job, const Levels& levels, double level) {
+  return std::min(courseAtOrOver(level, levels.dampCourse, job.walls.course()),
+                  levels.outerLeafTop);
+}
+
+double cutBlockCourse(const WallBuildUp& walls, double height) {
+  constexpr double kOut = 5e-4;  // metres: nobody cuts less
+  const double course = walls.blockHeight + walls.joint;
+  const double left = height - course * std::floor((height + kOut) / course);
+  return left > kOut ? left : 0;
+}
+
 }  // namespace model

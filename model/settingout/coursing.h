@@ -1,7 +1,7 @@
 // Lengths that brickwork comes out at without cutting.
 #pragma once
 
-#include "model/job/job.h"
+#include "model/settingout/setting_out.h"
 
 namespace model {
 
@@ -13,5 +13,14 @@ double coordinatingLength(const WallBuildUp& walls, int halfBricks, int joints);
 
 // The half bricks whose length is nearest to that of an opening; at least one.
 int halfBricksOfOpening(const WallBuildUp& walls, double width);
+
+// Where the outer leaf stops when a lift ends at `level`: on the whole course at or over it, and
+// not over its top at the eaves. (The inner leaf stops at the level itself, with cut blocks if need
+// be.)
+double outerLeafStop(const Job& job, const Levels& levels, double level);
+
+// What is left at the top of a height that is built in whole blocks from its bottom, each with its
+// joint; 0 when they come out.
+double cutBlockCourse(const WallBuildUp& walls, double height);
 
 }  // namespace model

@@ -2,6 +2,8 @@
 // of each lift, and the gables.
 #include <algorithm>
 
+#include "model/level_text.h"
+#include "model/settingout/coursing.h"
 #include "model/works/gable_profile.h"
 #include "model/works/leaf_plan.h"
 #include "model/works/parts.h"
@@ -25,7 +27,6 @@ class LeafBuilder {
     const bool brick = side == LeafSide::Outer;
     racking_.unitLength = (brick ? job.walls.brickLength : job.walls.blockLength) + job.walls.joint;
     racking_.unitHeight = (brick ? job.walls.brickHeight : job.walls.blockHeight) + job.walls.joint;
-    racking_.datum = settingOut.levels.dampCourse;
   }
 
   void build() {
@@ -58,23 +59,42 @@ class LeafBuilder {
         upward({StageKind::WallsBelowDampCourse}, lowestConcrete(settingOut_), top));
   }
 
+  // Where this leaf stands level when a lift ends: the outer leaf on a whole course.
+  double stop(double level) const {
+    if (plan_.side == LeafSide::Outer) level = outerLeafStop(job_, settingOut_.levels, level);
+    return std::min(level, plan_.levelTop);
+  }
+
+  // ", top blocks cut to 198" where whole blocks do not come out.
+  std::string cutOf(double bottom, double top) const {
+    constexpr double kLeastBlock = 0.040;  // a thinner one is no block: the bed makes it up
+    if (plan_.side == LeafSide::Outer) return "";
+    const double left = cutBlockCourse(job_.walls, top - bottom), block = left - job_.walls.joint;
+    if (left == 0) return "";
+    return block < kLeastBlock ? ", " + lengthText(left) + " made up at the top"
+                               : ", top blocks cut to " + lengthText(block);
+  }
+
   void raise(const Lift& lift) {
-    const double top = std::min(lift.top, plan_.levelTop);
-    if (top - lift.bottom < 1e-6) return;
+    const double bottom = stop(lift.bottom), top = stop(lift.top);
+    if (top - bottom < 1e-6) return;
+    const std::string cut = cutOf(bottom, top);
+    // Each lift of blocks starts on a whole one; bricks keep to the courses from the damp course.
+    racking_.datum = plan_.side == LeafSide::Outer ? settingOut_.levels.dampCourse : bottom;
     const std::vector<Rect> cuts = plan_.cuts();
     std::vector<Rect> notRun = cuts;
     for (const bool atStart : {true, false}) {
-      const double free = freeLength(plan_, atStart, lift.bottom, top);
-      const auto corner = rackedCorner(plan_.layer, atStart, free, lift.bottom, top, racking_);
+      const double free = freeLength(plan_, atStart, bottom, top);
+      const auto corner = rackedCorner(plan_.layer, atStart, free, bottom, top, racking_);
       notRun.insert(notRun.end(), corner.begin(), corner.end());
       const std::string name =
           "corner " + settingOut_.corners[atStart ? wall_.from : wall_.to].letter;
-      put(liftId(lift) + "/" + name, liftName(job_, lift) + ", " + name,
+      put(liftId(lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
           plan_.layer.solid(fromRectangles(corner, cuts)),
           upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top));
     }
-    const Rect whole{plan_.layer.from, lift.bottom, plan_.layer.to, top};
-    put(liftId(lift) + "/run", liftName(job_, lift) + ", between the corners",
+    const Rect whole{plan_.layer.from, bottom, plan_.layer.to, top};
+    put(liftId(lift) + "/run", liftName(job_, lift) + ", between the corners" + cut,
         plan_.layer.solid(fromRectangles({whole}, notRun)),
         upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top));
   }

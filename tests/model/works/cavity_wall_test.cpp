@@ -136,6 +136,43 @@ TEST(CavityWall, CornersAreRackedBackHalfABrickACourse) {
   }
 }
 
+TEST(CavityWall, TheOuterLeafStopsOnWholeCoursesInEveryLift) {
+  int offCourse = 0;
+  for (unsigned seed = 0; seed < 60; ++seed) {
+    const Job job = test_support::seededJob(seed);
+    const SettingOut out = deriveSettingOut(job);
+    for (const Lift& lift : out.lifts) {
+      const double courses = (lift.top - out.levels.dampCourse) / job.walls.course();
+      offCourse += std::fabs(courses - std::round(courses)) > 1e-3;
+    }
+    for (const Element& e : wallsOf(job, out).elements) {
+      const StageKind kind = e.placed.stage.kind;
+      const bool inLift = kind == StageKind::RunIn || kind == StageKind::RaiseCorners;
+      if (e.kind != ElementKind::OuterLeaf || !inLift || !out.openings.empty()) continue;
+      for (const Vec3& p : e.solid.points) {
+        const double courses = (p.z - out.levels.dampCourse) / job.walls.course();
+        EXPECT_NEAR(courses, std::round(courses), 1e-3) << seed << " " << e.id;
+      }
+    }
+  }
+  EXPECT_GT(offCourse, 10);  // so that it was looked at
+}
+
+TEST(CavityWall, UnderAFloorTheInnerLeafStopsAtTheJoistsAndTheOuterAtTheCourseOver) {
+  const Job job = demoJob("orchard-house");
+  const Works works = wallsOf(job, deriveSettingOut(job));
+  const Element* inner = find(works, "wall B-C/inner leaf/storey 0/lift 3/run");
+  const Element* outer = find(works, "wall B-C/outer leaf/storey 0/lift 3/run");
+  EXPECT_NEAR(inner->top, 2.458, 1e-9);
+  EXPECT_NEAR(outer->top, 2.475, 1e-9);  // course 33
+  EXPECT_NEAR(find(works, "wall B-C/outer leaf/storey 1/lift 1/run")->underside, 2.475, 1e-9);
+  EXPECT_NEAR(find(works, "wall B-C/inner leaf/storey 1/lift 1/run")->underside, 2.458, 1e-9);
+  // 358 from the heads: a whole course of 225, and 133 of which the bed is 10.
+  EXPECT_EQ(
+      inner->name,
+      "Wall B-C, inner leaf, ground floor lift 3, between the corners, top blocks cut to 123");
+}
+
 TEST(CavityWall, CornersComeBeforeTheRunBetweenThem) {
   const Job job = demoJob("orchard-house");
   const SettingOut out = deriveSettingOut(job);
