@@ -21,10 +21,8 @@ void Session::handleKeys() {
 
 void Session::handleKey(const KeyPress& press) {
   if (press.modifiers & (GLFW_MOD_CONTROL | GLFW_MOD_ALT | GLFW_MOD_SUPER)) return;
-  // An example that plays by itself only stops at the first key.
-  const bool wasShowing = playWhenLoaded_ && playback_.playing();
-  touched();
-  if (wasShowing && press.key == GLFW_KEY_SPACE) return;
+  // An example that plays by itself only stops at the keys that stop.
+  if (touched() && (press.key == GLFW_KEY_SPACE || press.key == GLFW_KEY_ESCAPE)) return;
   if (press.key == GLFW_KEY_ESCAPE) {
     if (titleEdit_.open())
       titleEdit_.close();

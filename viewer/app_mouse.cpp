@@ -1,6 +1,7 @@
 // What the mouse does: one hand turns, moves, pulls the tape, slides the rod and asks.
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include <glm/geometric.hpp>
 
@@ -23,20 +24,21 @@ double metresPerUnit(const Camera& camera, double depth, float height) {
 
 }  // namespace
 
-void Session::touched() {
+bool Session::touched() {
   // An example that plays by itself stops at the first touch.
-  if (playWhenLoaded_) {
-    playWhenLoaded_ = false;
-    playback_.pause();
-    playback_.setSpeed(1);
-    state_.followStages = false;
-  }
+  if (!std::exchange(playWhenLoaded_, false)) return false;
+  const bool showed = playback_.playing();
+  playback_.pause();
+  playback_.setPace({});
+  state_.followStages = false;
+  return showed;
 }
 
 void Session::handleMouse() {
   const ImGuiIO& io = ImGui::GetIO();
   for (const ButtonEvent& event : window_.takeButtons()) {
     if (!job_ || event.button > 2) continue;
+    if (event.down && covered(event.at)) touched();
     if (event.down && drag_ == Drag::None && !covered(event.at)) press(event);
     if (!event.down && drag_ != Drag::None && event.button == dragButton_) {
       continueDrag(event.at);
@@ -58,14 +60,16 @@ bool Session::covered(const glm::vec2& at) const {
 }
 
 void Session::press(const ButtonEvent& event) {
-  touched();
+  clickSpent_ = touched();
   titleEdit_.close();  // a click elsewhere leaves the field
   const double now = window_.now();
   const bool twice = event.button == 0 && now - lastPress_ < kDoubleClickSeconds &&
                      glm::distance(event.at, lastPressAt_) < kClickSlack * letteringNow().unit;
-  lastPress_ = event.button == 0 && !twice ? now : -1e9;
+  lastPress_ = event.button == 0 && !twice && !clickSpent_ ? now : -1e9;
   lastPressAt_ = event.at;
-  if (event.button == 0 && beginOnFurniture(event.at)) return;
+  // A touch that ends the show may turn and pull, but asks nothing yet.
+  const bool asks = !clickSpent_ || layoutNow().tape.contains(event.at);
+  if (event.button == 0 && asks && beginOnFurniture(event.at)) return;
   if (twice && !state_.measuring)
     doubleClick(event.at);
   else
@@ -155,7 +159,7 @@ void Session::endDrag(const glm::vec2& at) {
   const bool wasView = drag_ == Drag::Orbit;
   drag_ = Drag::None;
   framesDue_ = 3;
-  if (wasView && !dragged_ && dragButton_ == 0) click(at);
+  if (wasView && !dragged_ && dragButton_ == 0 && !clickSpent_) click(at);
 }
 
 std::optional<Pick> Session::pickAt(const glm::vec2& at) const {
@@ -178,7 +182,7 @@ Snap Session::snapAt(const glm::vec2& at) const {
 void Session::click(const glm::vec2& at) {
   const auto pick = pickAt(at);
   if (state_.measuring) {
-    if (pick) state_.addMeasured(snapAt(at).point);
+    if (pick) state_.addMeasured(snapAt(at).point, pick->element);
     return;
   }
   state_.selected = pick ? pick->element : kNothing;

@@ -7,7 +7,11 @@
 #include <algorithm>
 #include <chrono>
 #include <thread>
+#include <utility>
 
+#include "viewer/carry_over.h"
+#include "viewer/job_words.h"
+#include "viewer/opening_pace.h"
 #include "viewer/overlays/words.h"
 #include "viewer/panels/measure.h"
 #include "viewer/panels/paper_style.h"
@@ -47,53 +51,70 @@ void Session::setUp() {
   renderer_ = std::make_unique<Renderer>();
 }
 
-void Session::letter(bool jobIsNew) {
+std::vector<std::string> Session::texts() const {
+  std::vector<std::string> words{path_, titleEdit_.text(), sheets_.filter};
+  for (const model::Problem& problem : problems_)
+    words.insert(words.end(), {problem.what, problem.instead});
+  if (!job_) return words;
+  const std::vector<std::string> more = jobWords(job_->model);
+  words.insert(words.end(), more.begin(), more.end());
+  return words;
+}
+
+void Session::letter(bool textsAreNew) {
   const float scale = window_.contentScale();
-  std::vector<std::string> samples{path_};
-  if (job_) {
-    samples.push_back(job_->model.job.name);
-    samples.push_back(job_->model.job.datumNote);
-    for (const auto& stage : job_->model.programme.stages) {
-      samples.push_back(stage.name);
-      samples.push_back(stage.note);
-    }
-    for (const auto& element : job_->model.works.elements) samples.push_back(element.name);
-  }
-  const bool lacking = jobIsNew && !letteringCovers(samples);
-  if (scale == lettered_ && !lacking) return;
-  loadLettering(scale, samples);
+  if (scale == lettered_ && !textsAreNew) return;
+  const std::vector<std::string> words = texts();
+  if (scale == lettered_ && letteringCovers(words)) return;
+  loadLettering(scale, words);
   ImGui_ImplOpenGL3_DestroyFontsTexture();
   ImGui_ImplOpenGL3_CreateFontsTexture();
   setPaperStyle(scale);
   lettered_ = scale;
 }
 
+void Session::letterTyped() {
+  const std::string typed = titleEdit_.text() + " " + sheets_.filter;
+  if (typed == typed_) return;
+  typed_ = typed;  // once for each text: some letters cannot be had
+  if (!letteringCovers({typed})) letter(true);
+}
+
 void Session::takeLoaded() {
   if (watch_.changed(window_.now())) loader_.start(window_.now());
+  if (std::exchange(gone_, watch_.gone()) != watch_.gone()) framesDue_ = 3;
   auto result = loader_.take(window_.now());
   if (!result) return;
   framesDue_ = 3;
   ownSave_ = false;
   problems_ = std::move(result->problems);
   if (model::hasErrors(problems_)) state_.tab = Tab::Problems;
-  if (!result->job) return;
+  if (result->job) takeJob(std::move(result->job));
+  letter(true);
+  if (auto lacking = lackingLetters(texts())) {
+    lacking->file = path_;
+    problems_.push_back(*lacking);
+  }
+}
+
+void Session::takeJob(std::unique_ptr<ReadyJob> job) {
   if (!model::hasErrors(problems_) && state_.tab == Tab::Problems) state_.tab = Tab::None;
-  job_ = std::move(result->job);
-  state_.selected = kNothing;
-  state_.measured.clear();
+  if (job_) carryOver(state_, *job_, *job);
+  job_ = std::move(job);
   playback_.setStageCount(int(job_->model.programme.stages.size()));
   renderer_->setScene(job_->scene);
-  letter(true);
   window_.setTitle(job_->model.job.name + " - Stringcourse");
-  if (!firstView_) return;
-  firstView_ = false;
+  if (std::exchange(firstView_, false)) firstLook();
+}
+
+void Session::firstLook() {
   const int last = playback_.stageCount() - 1;
   state_.goToStageView(stageView(job_->model, playWhenLoaded_ ? 0 : last), job_->scene,
                        layoutNow());
   state_.advance(1e9);
   if (playWhenLoaded_) {
     state_.followStages = true;
-    playback_.setSpeed(0.5);
+    playback_.setPace(openingPace(job_->model));
     playback_.play();
   } else {
     playback_.goTo(playback_.stageCount());
@@ -180,7 +201,8 @@ Frame Session::frameNow() const {
 }
 
 void Session::drawFrame() {
-  if (window_.contentScale() != lettered_) letter(false);
+  letter(false);
+  letterTyped();
   ImGui_ImplOpenGL3_NewFrame();
   ImGui_ImplGlfw_NewFrame();
   ImGui::NewFrame();
@@ -212,6 +234,7 @@ void Session::drawSheet(const Frame& frame) {
   const glm::vec2 mouse = glmOf(ImGui::GetIO().MousePos);
   SheetsInput input{state_, playback_, problems_, path_, job_.get(), frame, layout};
   input.reading = loader_.slow(window_.now()) && !ownSave_;
+  input.gone = gone_;
   if (job_) {
     OverlayOptions options;
     options.picker = &job_->picker;
@@ -233,6 +256,7 @@ void Session::drawSheet(const Frame& frame) {
   drawSheets(sheets_, input);
   if (titleEdit_.draw(path_, layout)) {
     // What was typed a moment ago appears without a notice of reading.
+    watch_.accept();
     ownSave_ = true;
     framesDue_ = 3;
     loader_.start(window_.now());

@@ -34,8 +34,14 @@ class Session {
 
   // app_session.cpp
   void setUp();
-  void letter(bool jobIsNew);
+  // Every text that may have to be lettered.
+  std::vector<std::string> texts() const;
+  void letter(bool textsAreNew);
+  // What is being typed may bring letters that no text has had.
+  void letterTyped();
   void takeLoaded();
+  void takeJob(std::unique_ptr<ReadyJob> job);
+  void firstLook();
   void step(double seconds);
   bool moving() const;
   void drawFrame();
@@ -65,7 +71,8 @@ class Session {
   void click(const glm::vec2& at);
   void doubleClick(const glm::vec2& at);
   void wheel(const glm::vec2& at, float steps);
-  void touched();
+  // True when this has just ended the example's showing of itself.
+  bool touched();
   std::optional<Pick> pickAt(const glm::vec2& at) const;
   // The point to measure from, pulled to a corner or edge that is near on the screen.
   Snap snapAt(const glm::vec2& at) const;
@@ -87,11 +94,14 @@ class Session {
   int dragButton_ = 0;
   glm::vec2 dragFrom_{0, 0}, dragAt_{0, 0};
   bool dragged_ = false;
+  bool clickSpent_ = false;  // the button that is down has ended the example's show
   double lastPress_ = -1e9;
   glm::vec2 lastPressAt_{0, 0};
   bool playWhenLoaded_ = false, firstView_ = true;
   int framesDue_ = 3;  // to draw although nothing moves: what has just changed must settle
   float lettered_ = 0;
+  std::string typed_;  // what the lettering has been asked for while it was typed
+  bool gone_ = false;  // the job file is
 };
 
 }  // namespace viewer

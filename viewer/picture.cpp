@@ -5,6 +5,7 @@
 
 #include "viewer/gl/picture_ink.h"
 #include "viewer/gl/renderer.h"
+#include "viewer/job_words.h"
 #include "viewer/overlays/draw_overlays.h"
 #include "viewer/picking.h"
 #include "viewer/scene.h"
@@ -41,20 +42,6 @@ void frameBetween(Camera& camera, const glm::vec3& low, const glm::vec3& high, d
   camera.frame(low, high, aspect * wide / tall);
   camera.distance /= tall;
   camera.pan(glm::vec2(-right / 2, (top - bottom) / 2), aspect);
-}
-
-// Every text of the job that may be lettered, so that its characters are there.
-std::vector<std::string> textsOf(const model::Model& model) {
-  std::vector<std::string> texts{model.job.name, model.job.datumNote};
-  if (model.job.site.benchMark) texts.push_back(model.job.site.benchMark->name);
-  for (const auto& stage : model.programme.stages) {
-    texts.insert(texts.end(),
-                 {stage.name, stage.what, stage.atEnd, stage.caution, stage.holdPoint, stage.note});
-  }
-  for (const auto& level : model.settingOut.schedule)
-    texts.insert(texts.end(), {level.name, level.where});
-  for (const auto& line : model.works.strings) texts.push_back(line.name);
-  return texts;
 }
 
 }  // namespace
@@ -95,7 +82,7 @@ void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& optio
   const float scale = letteringScale(options.width, options.height);
   if (!ink || ink->scale() != scale) {
     ink.reset();
-    ink = std::make_unique<PictureInk>(scale, textsOf(model));
+    ink = std::make_unique<PictureInk>(scale, jobWords(model));
   }
   if (!picker) picker = std::make_unique<Picker>(scene);
   OverlayOptions how;
@@ -111,6 +98,10 @@ Picturer::Picturer(const model::Model& model, Offscreen& offscreen)
 }
 
 Picturer::~Picturer() = default;
+
+std::optional<model::Problem> Picturer::lackingLetters() const {
+  return impl_->ink ? impl_->ink->lacking() : std::nullopt;
+}
 
 const Scene& Picturer::scene() const { return impl_->scene; }
 

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "model/model.h"
+#include "model/problems.h"
 #include "viewer/frame.h"
 #include "viewer/gl/offscreen.h"
 
@@ -44,6 +46,8 @@ class Picturer {
   ~Picturer();
   Image picture(const PictureOptions& options);
   const Scene& scene() const;
+  // A warning, without a file, when letters of the job were lacking in the pictures made so far.
+  std::optional<model::Problem> lackingLetters() const;
 
  private:
   struct Impl;

@@ -23,16 +23,33 @@ void Playback::play() {
 
 bool Playback::advance(double seconds) {
   if (!playing_ || seconds <= 0) return false;
-  time_ += seconds * speed_ / kSecondsPerStage;
+  double left = seconds * speed_;
+  if (loop_) {
+    double round = 0;
+    for (int stage = 0; stage < stageCount_; ++stage) round += secondsOf(stage);
+    left = std::fmod(left, round);
+  }
+  while (left > 0 && time_ < stageCount_) {
+    const double stage = secondsOf(time_);
+    // To the end of this stage at most: the next may be longer or shorter.
+    const double toEnd = (std::floor(time_) + 1 - time_) * stage;
+    if (left >= toEnd)
+      time_ = std::floor(time_) + 1;
+    else
+      time_ += left / stage;
+    left -= toEnd;
+    if (loop_ && time_ >= stageCount_) time_ = 0;
+  }
   if (time_ >= stageCount_) {
-    if (loop_) {
-      time_ = std::fmod(time_, double(stageCount_));
-    } else {
-      time_ = stageCount_;
-      playing_ = false;
-    }
+    time_ = stageCount_;
+    playing_ = false;
   }
   return true;
+}
+
+double Playback::secondsOf(double time) const {
+  const auto stage = static_cast<size_t>(std::max(0.0, std::floor(time)));
+  return stage < pace_.size() && pace_[stage] > 0 ? pace_[stage] : kSecondsPerStage;
 }
 
 void Playback::stepForward() { goTo(std::floor(time_ + kClose) + 1); }

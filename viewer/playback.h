@@ -1,6 +1,9 @@
 // The player of the programme's clock: plays, steps, scrubs. Knows nothing of the screen.
 #pragma once
 
+#include <utility>
+#include <vector>
+
 namespace viewer {
 
 class Playback {
@@ -33,8 +36,14 @@ class Playback {
   void slower();
   void setSpeed(double speed);
   void setLoop(bool on) { loop_ = on; }
+  // How long each stage takes at speed 1, seconds over 0; stages beyond the list, and all of them
+  // when it is empty, take kSecondsPerStage.
+  void setPace(std::vector<double> secondsOfStages) { pace_ = std::move(secondsOfStages); }
 
  private:
+  double secondsOf(double time) const;
+
+  std::vector<double> pace_;
   int stageCount_ = 0;
   double time_ = 0, speed_ = 1;
   bool playing_ = false, loop_ = false;

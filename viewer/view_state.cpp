@@ -50,17 +50,42 @@ ViewState::ViewState() {
   overlays.lines = true;
 }
 
+namespace {
+
+// Where the corners of the box fall, pixels; nothing when one is behind the eye.
+std::optional<Box> seenBox(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
+                           float width, float height) {
+  Box seen{1e30f, 1e30f, -1e30f, -1e30f};
+  for (int i = 0; i < 8; ++i) {
+    const glm::vec3 corner{i & 1 ? high.x : low.x, i & 2 ? high.y : low.y, i & 4 ? high.z : low.z};
+    const auto at = camera.project(corner, double(width / height));
+    if (!at) return std::nullopt;
+    seen = {std::min(seen.left, at->x * width), std::min(seen.top, at->y * height),
+            std::max(seen.right, at->x * width), std::max(seen.bottom, at->y * height)};
+  }
+  return seen;
+}
+
+}  // namespace
+
 Camera framed(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
               const SheetLayout& layout) {
-  Camera result = camera;
+  constexpr float kMargin = 1.03f;
+  constexpr int kSteps = 12;  // of nearing: in perspective neither move is exact
   const Box& d = layout.drawing;
   const float width = layout.sheet.width(), height = layout.sheet.height();
-  const float dw = std::max(d.width(), width * 0.2f), dh = std::max(d.height(), height * 0.2f);
-  result.frame(low, high, double(dw / dh));
-  // What fills the drawing area must be that much smaller than what fills the window.
-  result.distance *= double(height / dh);
-  const glm::vec2 aside{(d.centre().x - width / 2) / width, (d.centre().y - height / 2) / height};
-  result.pan(aside, double(width / height));
+  Camera result = camera;
+  result.frame(low, high, double(width / height));
+  for (int i = 0; i < kSteps; ++i) {
+    const auto seen = seenBox(result, low, high, width, height);
+    if (!seen) break;
+    const float larger = std::max(seen->width() / d.width(), seen->height() / d.height());
+    result.distance *= double(std::clamp(larger * kMargin, 0.2f, 5.0f));
+    const auto now = seenBox(result, low, high, width, height);
+    if (!now) break;
+    const glm::vec2 aside = (d.centre() - now->centre()) / glm::vec2(width, height);
+    result.pan(aside, double(width / height));
+  }
   return result;
 }
 
@@ -138,16 +163,28 @@ void ViewState::toggleSection(const model::Model& model, const Scene& scene) {
 void ViewState::toggleMeasuring() {
   measuring = !measuring;
   selected = kNothing;
-  measured.clear();
+  clearMeasured();
 }
 
-void ViewState::addMeasured(const glm::vec3& point) {
-  if (measured.size() >= 2) measured.clear();
+void ViewState::addMeasured(const glm::vec3& point, std::uint32_t on) {
+  if (measured.size() >= 2) clearMeasured();
   measured.push_back(point);
+  measuredOn.push_back(on);
+}
+
+void ViewState::clearMeasured() {
+  measured.clear();
+  measuredOn.clear();
+}
+
+void ViewState::originMoved(const glm::vec3& by) {
+  for (Camera* each : {&camera, &from_, &to_}) each->target -= by;
+  for (glm::vec3& point : measured) point -= by;
+  section.plane.w += glm::dot(glm::vec3(section.plane), by);
 }
 
 bool ViewState::backOut() {
-  if (!measured.empty()) return measured.clear(), true;
+  if (!measured.empty()) return clearMeasured(), true;
   if (measuring) return measuring = false, true;
   if (tab != Tab::None) return tab = Tab::None, true;
   if (selected != kNothing) return selected = kNothing, true;

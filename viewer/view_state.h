@@ -39,8 +39,9 @@ class ViewState {
   std::uint32_t selected = kNothing;
   Tab tab = Tab::None;
   bool measuring = false;
-  bool followStages = false;        // the camera goes to each stage's own view
-  std::vector<glm::vec3> measured;  // none, one or two points, local
+  bool followStages = false;              // the camera goes to each stage's own view
+  std::vector<glm::vec3> measured;        // none, one or two points, local
+  std::vector<std::uint32_t> measuredOn;  // the things that they are on, as far as known
   std::optional<double> staffOnBenchMark;
 
   // Eases to a standard view that fills the drawing area; nothing for an unknown name.
@@ -68,7 +69,10 @@ class ViewState {
   // looks from; or off.
   void toggleSection(const model::Model& model, const Scene& scene);
   void toggleMeasuring();
-  void addMeasured(const glm::vec3& point);
+  void addMeasured(const glm::vec3& point, std::uint32_t on = kNothing);
+  void clearMeasured();
+  // The scene's origin has moved by `by`: what is seen, cut and measured stays where it is.
+  void originMoved(const glm::vec3& by);
   // Takes back the last thing opened; false when there is none.
   bool backOut();
 

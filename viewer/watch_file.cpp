@@ -23,6 +23,7 @@ bool WatchFile::changed(double now) {
   const Look found = look();
   const bool settled = found == last_;
   last_ = found;
+  gone_ = known_.there && settled && !found.there;
   // A file that has gone for a moment is being replaced: wait for what comes.
   if (!settled || !found.there || found == known_) return false;
   known_ = found;

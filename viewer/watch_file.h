@@ -15,6 +15,10 @@ class WatchFile {
   // `now` in seconds of any steady clock. True once for each change, when two looks running have
   // found the file the same: an editor may still be writing at the first.
   bool changed(double now);
+  // True while a file that was there has gone, by two looks running.
+  bool gone() const { return gone_; }
+  // What is there now is known: whoever calls this has just written it.
+  void accept() { known_ = last_ = look(); }
 
  private:
   struct Look {
@@ -28,6 +32,7 @@ class WatchFile {
   std::string path_;
   Look known_, last_;
   double lastLook_ = -1e9;
+  bool gone_ = false;
 };
 
 }  // namespace viewer

@@ -36,5 +36,5 @@ set(CPACK_DEBIAN_PACKAGE_SECTION science)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 # Found at run time, so the linker does not know them: the graphics drivers and the typefaces.
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "libgl1, libegl1")
-set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "fonts-b612, fonts-noto-core, libgl1-mesa-dri, libegl-mesa0")
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "fonts-b612, fonts-noto-core, fonts-droid-fallback, libgl1-mesa-dri, libegl-mesa0")
 include(CPack)

@@ -6,6 +6,10 @@
 #include <cmath>
 #include <limits>
 
+#include "tests/support/demo_job.h"
+#include "viewer/opening_pace.h"
+#include "viewer/scene.h"
+
 namespace viewer {
 namespace {
 
@@ -115,6 +119,48 @@ RC_GTEST_PROP(Playback, neverLeavesTheProgrammeWhateverIsDone, (int stages)) {
     }
     RC_ASSERT(playback.time() >= 0 && playback.time() <= playback.stageCount());
     RC_ASSERT(playback.speed() >= Playback::kSlowest && playback.speed() <= Playback::kFastest);
+  }
+}
+
+TEST(Playback, KeepsToThePaceOfEachStage) {
+  Playback playback;
+  playback.setStageCount(3);
+  playback.setPace({0.5, 2});
+  playback.play();
+  playback.advance(0.25);
+  EXPECT_NEAR(playback.time(), 0.5, 1e-9);
+  playback.advance(1.25);  // the rest of the first and half of the second
+  EXPECT_NEAR(playback.time(), 1.5, 1e-9);
+  playback.advance(1 + Playback::kSecondsPerStage / 2);
+  EXPECT_NEAR(playback.time(), 2.5, 1e-9);
+  playback.advance(100);
+  EXPECT_EQ(playback.time(), 3);
+  EXPECT_FALSE(playback.playing());
+}
+
+// However the job begins: what changes first is seen to change within the first second, and most of
+// the time goes to stages where there is something to see.
+TEST(OpeningPace, ShowsSomethingWithinASecond) {
+  for (const std::string& name : test_support::demoNames()) {
+    const model::Model model = model::buildModel(test_support::demoJob(name));
+    const std::vector<double> pace = openingPace(model);
+    ASSERT_EQ(pace.size(), model.programme.stages.size());
+    const Scene scene = buildScene(model);
+    double first = 1e9;  // on the programme's clock
+    for (const ElementRange& range : scene.elements) {
+      if (range.appears > 0) first = std::min(first, double(range.appears));
+      if (range.fades < double(pace.size())) first = std::min(first, double(range.fades));
+    }
+    Playback playback;
+    playback.setStageCount(int(pace.size()));
+    playback.setPace(pace);
+    playback.play();
+    playback.advance(1);
+    EXPECT_GT(playback.time(), first) << name;
+    double whole = 0;
+    for (const double seconds : pace) whole += seconds;
+    EXPECT_LT(whole, 100) << name << ": nobody waits longer";
+    EXPECT_FALSE(playback.loop());
   }
 }
 

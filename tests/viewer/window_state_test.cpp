@@ -241,6 +241,32 @@ TEST_F(WatchedFile, IsPatientWhileTheFileIsGone) {
   EXPECT_TRUE(watch.changed(4));
 }
 
+TEST_F(WatchedFile, SaysWhenTheFileHasGoneAndWhenItIsBack) {
+  WatchFile watch(path_);
+  EXPECT_FALSE(watch.changed(1));
+  EXPECT_FALSE(watch.gone());
+  const std::string aside = path_ + ".aside";
+  std::filesystem::rename(path_, aside);
+  EXPECT_FALSE(watch.changed(2));
+  EXPECT_FALSE(watch.gone()) << "it may only be being replaced";
+  EXPECT_FALSE(watch.changed(3));
+  EXPECT_TRUE(watch.gone());
+  std::filesystem::rename(aside, path_);
+  EXPECT_FALSE(watch.changed(4)) << "the same file again is nothing new";
+  EXPECT_FALSE(watch.changed(5));
+  EXPECT_FALSE(watch.gone());
+}
+
+TEST_F(WatchedFile, TakesItsOwnSavingAsKnown) {
+  WatchFile watch(path_);
+  write("what the program itself has written");
+  watch.accept();
+  for (double now = 1; now < 6; ++now) EXPECT_FALSE(watch.changed(now));
+  write("and then somebody else");
+  EXPECT_FALSE(watch.changed(6));
+  EXPECT_TRUE(watch.changed(7));
+}
+
 TEST_F(WatchedFile, LooksNoMoreThanAFewTimesASecond) {
   WatchFile watch(path_);
   EXPECT_FALSE(watch.changed(0));

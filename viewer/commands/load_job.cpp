@@ -27,6 +27,12 @@ void printProblems(const model::Problems& problems) {
   for (const model::Problem& problem : problems) std::cerr << model::format(problem) << "\n";
 }
 
+void printAbout(const std::string& path, std::optional<model::Problem> problem) {
+  if (!problem) return;
+  problem->file = path;
+  printProblems({*problem});
+}
+
 std::optional<model::Model> loadAndTell(const std::string& path) {
   LoadedJob loaded = loadJob(path);
   printProblems(loaded.problems);

@@ -19,6 +19,9 @@ LoadedJob loadJob(const std::string& path);
 // Every problem on a line of its own, to standard error.
 void printProblems(const model::Problems& problems);
 
+// One that knows no file yet, or none at all, about the job at `path`.
+void printAbout(const std::string& path, std::optional<model::Problem> problem);
+
 // loadJob and printProblems: what every command but `check` begins with.
 std::optional<model::Model> loadAndTell(const std::string& path);
 

@@ -33,7 +33,9 @@ int runPicture(const PictureCommand& command) {
     if (auto wrong = applySection(section, *model, picturer.scene(), picture))
       return wrongUsage(*wrong);
   }
-  return saveOut(command.out, pngBytes(picturer.picture(picture)));
+  const Image image = picturer.picture(picture);
+  printAbout(command.job, picturer.lackingLetters());
+  return saveOut(command.out, pngBytes(image));
 }
 
 }  // namespace viewer

@@ -117,7 +117,9 @@ int runWalkthrough(const WalkthroughCommand& command) {
   }
   Picturer picturer(*model, *offscreen);
   for (Piece& piece : picturePieces(*model, picturer, base)) pieces.push_back(std::move(piece));
-  return writePieces(pieces, command.out);
+  const int result = writePieces(pieces, command.out);
+  printAbout(command.job, picturer.lackingLetters());
+  return result;
 }
 
 }  // namespace viewer

@@ -7,6 +7,7 @@
 #include "viewer/fonts.h"
 #include "viewer/overlays/words.h"
 #include "viewer/panels/sheet_pages.h"
+#include "viewer/panels/sheet_words.h"
 
 namespace viewer {
 namespace {
@@ -30,7 +31,7 @@ void datumWords(const model::Job& job) {
   std::string words = "0.000 is " + job.datumNote;
   if (job.ordnanceDatum)
     words += ", " + model::levelText(*job.ordnanceDatum) + " above ordnance datum";
-  ImGui::TextWrapped("%s. Levels in metres, courses from the damp course.", words.c_str());
+  wrappedWords(words + ". Levels in metres, courses from the damp course.");
 }
 
 // The staff reading on the bench mark gives the height of the sight; then every level has one.
@@ -77,12 +78,8 @@ void levelsPage(SheetsInput& input) {
     }
     ImGui::SameLine(0, 0);
     ImGui::PopID();
-    ImGui::TextWrapped("%s", line.name.c_str());
-    if (!line.where.empty()) {
-      ImGui::PushStyleColor(ImGuiCol_Text, ImGui::GetColorU32(ImGuiCol_TextDisabled));
-      ImGui::TextWrapped("%s", line.where.c_str());
-      ImGui::PopStyleColor();
-    }
+    wrappedWords(line.name);
+    if (!line.where.empty()) quietWords(line.where);
     ImGui::TableNextColumn();
     bold(model::levelText(line.level));
     ImGui::TableNextColumn();
@@ -116,7 +113,7 @@ void quantitiesPage(SheetsState& sheets, SheetsInput& input) {
     ++rows;
     ImGui::TableNextRow();
     ImGui::TableNextColumn();
-    ImGui::TextWrapped("%s", row.item.c_str());
+    wrappedWords(row.item);
     if (ImGui::IsItemHovered() && !row.basis.empty()) ImGui::SetTooltip("%s", row.basis.c_str());
     ImGui::TableNextColumn();
     rightAligned(amountText(row.amount) + " " + row.unit);

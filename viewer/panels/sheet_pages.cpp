@@ -8,6 +8,7 @@
 
 #include "viewer/fonts.h"
 #include "viewer/overlays/words.h"
+#include "viewer/reading_order.h"
 
 namespace viewer {
 namespace {
@@ -47,7 +48,7 @@ void stageLine(SheetsInput& input, size_t i) {
   const bool current = int(i) == input.frame.stage;
   const std::string name = std::to_string(i + 1) + "  " + stage.name;
   if (current) ImGui::PushFont(letteringNow().bold);
-  if (ImGui::Selectable(name.c_str(), current)) input.playback.goTo(double(i + 1));
+  if (ImGui::Selectable(asSeen(name).c_str(), current)) input.playback.goTo(double(i + 1));
   if (current) ImGui::PopFont();
   std::string when = stage.start.empty() ? "" : dateWords(stage.start);
   if (!stage.holdPoint.empty()) when += when.empty() ? "hold point" : ", hold point";

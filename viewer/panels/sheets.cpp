@@ -89,14 +89,19 @@ void drawSheet(SheetsState& sheets, SheetsInput& input) {
   ImGui::End();
 }
 
-void drawReading(const SheetsInput& input) {
+// A line of words at the top of the drawing, for as long as it is so.
+void drawNotice(const SheetsInput& input, const std::string& words, bool warns) {
   const Pen pen(ImGui::GetForegroundDrawList());
-  const std::string words = "Reading the job file ...";
-  const glm::vec2 size = pen.size(words, Cut::Bold);
-  const glm::vec2 at{input.layout.drawing.centre().x - size.x / 2, input.layout.drawing.top};
-  pen.fill(Box::at(at, size).grown(8 * pen.unit()), ink::kCard, 0.95f);
-  pen.outline(Box::at(at, size).grown(8 * pen.unit()), ink::kInk, 1.3f);
-  pen.text(at, ink::kInk, words, Cut::Bold);
+  const float u = pen.unit(), mark = warns ? 26 * u : 0;
+  const Box& room = input.layout.drawing;
+  const float inside = std::min(pen.size(words, Cut::Bold).x, room.width() - mark - 16 * u);
+  const float height = pen.paragraph({0, 0}, inside, ink::kInk, words, Cut::Bold, true);
+  const glm::vec2 at{room.centre().x - (inside + mark) / 2, room.top + 9 * u};
+  const Box card = Box::at(at, {inside + mark, height}).grown(9 * u);
+  pen.fill(card, ink::kCard, 0.97f);
+  pen.outline(card, warns ? ink::kCaution : ink::kInk, 1.4f);
+  if (warns) pen.caution({at.x + 8 * u, card.centre().y}, 8 * u);
+  pen.paragraph({at.x + mark, at.y}, inside + 1, ink::kInk, words, Cut::Bold);
 }
 
 // Before any good file the sheet is empty but for what to do.
@@ -145,7 +150,13 @@ void drawSheets(SheetsState& sheets, SheetsInput& input) {
   if (!input.job && !input.reading && !input.problems.empty()) drawEmptySheet(input);
   if (sheets.shown() != Tab::None) drawSheet(sheets, input);
   drawTabs(input);
-  if (input.reading) drawReading(input);
+  if (input.reading)
+    drawNotice(input, "Reading the job file ...", false);
+  else if (input.gone)
+    drawNotice(input,
+               input.job ? "The job file is gone from disk; what you see is the last good one"
+                         : "The job file is gone from disk",
+               true);
 }
 
 }  // namespace viewer

@@ -43,6 +43,7 @@ struct SheetsInput {
   const Frame& frame;
   const SheetLayout& layout;
   bool reading = false;  // a file is being read and it takes a while
+  bool gone = false;     // the file is no longer there
 };
 
 // Tabs, the open sheet and the small notices. Inside a Dear ImGui frame.

@@ -6,6 +6,7 @@
 #include "viewer/fonts.h"
 #include "viewer/overlays/words.h"
 #include "viewer/panels/sheet_pages.h"
+#include "viewer/panels/sheet_words.h"
 
 namespace viewer {
 namespace {
@@ -15,12 +16,6 @@ void heading(const char* text) {
   ImGui::PushFont(letteringNow().bold);
   ImGui::TextUnformatted(text);
   ImGui::PopFont();
-}
-
-void quiet(const char* text) {
-  ImGui::PushStyleColor(ImGuiCol_Text, ImGui::GetColorU32(ImGuiCol_TextDisabled));
-  ImGui::TextWrapped("%s", text);
-  ImGui::PopStyleColor();
 }
 
 struct KeyLine {
@@ -58,18 +53,19 @@ void showPage(SheetsInput& input) {
   heading("The building");
   ImGui::Checkbox("See through the ground (G)", &switches.seeThroughGround);
   bool section = input.state.section.on;
-  if (ImGui::Checkbox("Section (S)", &section)) input.state.toggleSection(input.job->model, input.job->scene);
+  if (ImGui::Checkbox("Section (S)", &section))
+    input.state.toggleSection(input.job->model, input.job->scene);
   ImGui::Checkbox("Level plane, set on the rod", &switches.levelPlane);
   ImGui::Checkbox("Faint outline of what comes next (N)", &switches.ghostNext);
   ImGui::Checkbox("Shadows", &switches.shadows);
   heading("Measuring");
   bool measuring = input.state.measuring;
   if (ImGui::Checkbox("Measure between two clicks (M)", &measuring)) input.state.toggleMeasuring();
-  quiet("Near a corner or an edge the mark is pulled to it.");
+  quietWords("Near a corner or an edge the mark is pulled to it.");
 }
 
 void viewPage(SheetsInput& input) {
-  quiet("Drag to turn, drag with the right button to move, wheel to come nearer.");
+  quietWords("Drag to turn, drag with the right button to move, wheel to come nearer.");
   ImGui::Spacing();
   static constexpr std::array<const char*, 9> kNames{"Plan",
                                                      "South elevation",
@@ -120,11 +116,10 @@ void problemsPage(SheetsInput& input) {
       if (problem.place.column > 0) place += ":" + std::to_string(problem.place.column);
     }
     ImGui::PushFont(letteringNow().bold);
-    ImGui::TextWrapped("%s%s", problem.severity == model::Severity::Error ? "" : "Look at: ",
-                       problem.what.c_str());
+    wrappedWords((problem.severity == model::Severity::Error ? "" : "Look at: ") + problem.what);
     ImGui::PopFont();
-    if (!problem.instead.empty()) ImGui::TextWrapped("%s", problem.instead.c_str());
-    quiet(place.c_str());
+    if (!problem.instead.empty()) wrappedWords(problem.instead);
+    quietWords(place);
     ImGui::Spacing();
   }
   ImGui::EndChild();
@@ -160,7 +155,7 @@ void keysPage() {
   keyTable("View", kView.data(), kView.size());
   keyTable("Showing and asking", kShow.data(), kShow.size());
   ImGui::Spacing();
-  quiet("H or ? brings this sheet.");
+  quietWords("H or ? brings this sheet.");
   ImGui::EndChild();
 }
 

@@ -15,6 +15,8 @@ class TitleEdit {
   bool openAt(const glm::vec2& at, const model::Job& job, const std::string& path,
               const SheetLayout& layout);
   bool open() const { return field_ != TitleField::None; }
+  // What is typed so far; empty when closed.
+  std::string text() const { return open() ? text_ : ""; }
   void close();
   // Where it lies, its problem included; clicks there belong to it.
   const Box& box() const { return box_; }

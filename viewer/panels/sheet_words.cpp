@@ -1,0 +1,29 @@
+#include "viewer/panels/sheet_words.h"
+
+#include <imgui.h>
+
+#include "viewer/line_breaks.h"
+#include "viewer/reading_order.h"
+
+namespace viewer {
+
+void wrappedWords(const std::string& text) {
+  if (seenAsWritten(text)) {
+    ImGui::TextWrapped("%s", text.c_str());
+    return;
+  }
+  // Broken before it is turned round: what is read first stands on the first line.
+  const auto widthOf = [](const std::string& part) {
+    return ImGui::CalcTextSize(asSeen(part).c_str()).x;
+  };
+  for (const std::string& line : brokenLines(text, ImGui::GetContentRegionAvail().x, widthOf))
+    ImGui::TextUnformatted(asSeen(line).c_str());
+}
+
+void quietWords(const std::string& text) {
+  ImGui::PushStyleColor(ImGuiCol_Text, ImGui::GetColorU32(ImGuiCol_TextDisabled));
+  wrappedWords(text);
+  ImGui::PopStyleColor();
+}
+
+}  // namespace viewer
