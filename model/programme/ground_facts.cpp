@@ -58,6 +58,19 @@ void addSite(const Job& job, const SettingOut& out, Facts& facts) {
   facts["diagonals"] = diagonals ? "diagonals" : "lengths";
 }
 
+// The walls that have lines pulled for them.
+std::string linedWalls(const SettingOut& out, const Works& works) {
+  std::vector<std::string> without;
+  for (const WallLine& wall : out.walls) {
+    const bool lined = std::any_of(
+        works.strings.begin(), works.strings.end(),
+        [&](const StringLine& line) { return line.name.rfind(wall.name + " ", 0) == 0; });
+    if (!lined) without.push_back(wall.name);
+  }
+  if (without.empty() || without.size() == out.walls.size()) return "every wall";
+  return "every wall but " + inSeries(without);
+}
+
 void addCellar(const Job& job, const SettingOut& out, Facts& facts) {
   const Levels& levels = out.levels;
   facts["cellar-formation"] = levelText(levels.cellarFormation);
@@ -132,6 +145,7 @@ bool isLeanFill(const Element& element) { return element.id.rfind("lean concrete
 
 void addGroundFacts(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
   addSite(job, out, facts);
+  facts["lined-walls"] = linedWalls(out, works);
   addCellar(job, out, facts);
   addTrenches(job, out, works, facts);
   addFootings(job, out, works, facts);

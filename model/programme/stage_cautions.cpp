@@ -46,17 +46,19 @@ const char* reminder(StageKind kind) {
       return "Trench depth is not the test, the ground is. Stop and ask at water, cracks, old "
              "walls, odd smells or another building's footing.";
     case K::TrenchBlinding:
+      return "Nobody in a trench that has not been looked at this shift. Wet concrete burns: "
+             "gloves, "
+             "boots, wash it off.";
     case K::LevelPins:
-      return "Nobody in a trench that has not been looked at this shift. Cap pins and bars. Wet "
-             "concrete burns.";
+      return "Nobody in a trench that has not been looked at this shift. Cap the pins.";
     case K::LinesBack:
-      return "The trenches are still open: look at their sides before anyone gets in.";
+      return "The dig is still open: look at its sides before anyone gets in.";
     case K::FoundationPour:
     case K::GroundSlab:
       return "Plan the lorry's way in, with someone guiding it. Look up for wires. Wet concrete "
              "burns.";
     case K::WallsBelowDampCourse:
-      return "Look at the sides of the trenches before anyone gets in. Two people or a machine for "
+      return "Look at the sides of the dig before anyone gets in. Two people or a machine for "
              "heavy blocks. Wet or extract the dust when cutting.";
     case K::RaiseCorners:
     case K::RunIn:
@@ -92,7 +94,7 @@ const char* reminder(StageKind kind) {
       return "Nobody on the roof in wind, ice or rain. Braces first. Sheets fly. Keep the lifting "
              "path clear.";
     case K::WindowsAndDoors:
-      return "Glass is heavy and cuts: gloves, two people to a big pane, upstairs from the "
+      return "Glass is heavy and cuts: gloves, two people to a big pane, the high ones from the "
              "scaffold.";
     case K::StrikeScaffold:
       return "Strike in order, from the top, with a fenced zone below.";

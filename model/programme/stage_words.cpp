@@ -28,7 +28,7 @@ constexpr std::array kGroundWords{
     StageWords{K::SettingOut, "set-out", "Set out the building",
                "Peg corners {corners}, put up profile boards clear of the dig and pull the lines. "
                "Check {lengths} twice.",
-               "Boards and lines stand for every wall; the building can be seen on the ground."},
+               "Boards and lines stand for {lined-walls}; the building can be seen on the ground."},
     StageWords{K::CellarDig, "dig-cellar", "Dig the cellar",
                "Lines off, boards stay. Dig in benches, {dig-sides}, down to formation at "
                "{cellar-formation}. Trim the last of it by hand just before blinding.",
@@ -120,10 +120,11 @@ constexpr std::array kWallWords{
         "Scaffolders put up the platform for the walls from {lift-bottom} to {lift-top}, and hand "
         "it over in writing.",
         "A handed-over platform with rails, boards and a ladder."},
-    StageWords{K::RaiseCorners, "corners", "Raise the corners, lift {lift}, {storey}",
-               "Raise the corners to {corner-top}, {course}, off the gauge rod: plumb on both faces, "
-               "stepped back half a brick a course.",
-               "Stepped corners at {corner-top} with nothing between them yet."},
+    StageWords{
+        K::RaiseCorners, "corners", "Raise the corners, lift {lift}, {storey}",
+        "Raise the corners to {corner-top}, {course}, off the gauge rod: plumb on both faces, "
+        "stepped back half a brick a course.",
+        "Stepped corners at {corner-top} with nothing between them yet."},
     StageWords{K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",
                "Line from corner to corner, course by course up to {lift-top}. Both leaves together"
                "{as-they-rise}. Cover the tops at night.",

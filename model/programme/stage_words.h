@@ -41,7 +41,7 @@ std::string cautionFor(const StageKey& key, const StageTraits& traits = {});
 std::string holdPointFor(StageKind kind);
 
 // Names of the storeys as ids may carry them: lower case, no spaces, no two alike. "Ground floor"
-// gives "ground".
+// gives "ground"; a name with letters beyond a to z goes by its number, "storey-2".
 std::vector<std::string> storeySlugs(const std::vector<Storey>& storeys);
 
 // This job's numbers and words for every "{...}". The three must outlive it.

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <set>
 #include <string_view>
 
@@ -10,7 +11,11 @@ std::vector<std::string> storeySlugs(const std::vector<Storey>& storeys) {
   std::set<std::string> taken;
   for (size_t i = 0; i < storeys.size(); ++i) {
     std::string slug;
-    for (char c : storeys[i].name) {
+    const std::string& name = storeys[i].name;
+    // Letters that an id cannot carry would leave a torn word: such a storey goes by its number.
+    const bool plainName = std::all_of(name.begin(), name.end(),
+                                       [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+    for (char c : plainName ? name : std::string()) {
       if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
       const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
       if (plain)

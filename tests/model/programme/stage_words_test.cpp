@@ -108,6 +108,27 @@ TEST(StageWords, UnderTheEavesTheOuterLeafStopsLower) {
   EXPECT_EQ(atEnd(1, 1), "Both leaves level all round at +3.750, course 50.");
 }
 
+TEST(StageWords, KeepTheStoreysOwnSpelling) {
+  Job job;
+  job.storeys = {{"Ground Floor", 0}, {"\xc3\x89tage", 2.7}, {"ATTIC", 5.4}};
+  const auto name = [&](int storey) {
+    return filled(wordsFor(StageKind::RunIn).name, {StageKind::RunIn, storey, 1}, job,
+                  twoStoreys());
+  };
+  EXPECT_EQ(name(0), "Run in the walls, lift 1, Ground Floor");
+  EXPECT_EQ(name(1), "Run in the walls, lift 1, \xc3\x89tage");
+  EXPECT_EQ(name(2), "Run in the walls, lift 1, ATTIC");
+}
+
+TEST(StageWords, HighLiftsAreWarnedOfWhatFallsAndLowOnesOfDust) {
+  StageTraits traits;
+  traits.scaffold = true;
+  const std::string low = cautionFor({StageKind::RunIn, 0, 1}, traits);
+  const std::string high = cautionFor({StageKind::RunIn, 1, 1}, traits);
+  EXPECT_NE(low.find("dust"), std::string::npos);
+  EXPECT_NE(high.find("nobody below"), std::string::npos);
+}
+
 TEST(StoreySlugs, StoreysAreNamedPlainlyAndApart) {
   const auto slugs = [](std::vector<std::string> names) {
     std::vector<Storey> storeys;
@@ -118,7 +139,7 @@ TEST(StoreySlugs, StoreysAreNamedPlainlyAndApart) {
   EXPECT_EQ(slugs({"Attic", "attic", "ATTIC floor"}),
             (std::vector<std::string>{"attic", "attic-2", "attic-3"}));
   EXPECT_EQ(slugs({"", "--", "1\xc3\xa8re"}),
-            (std::vector<std::string>{"storey-1", "storey-2", "1-re"}));
+            (std::vector<std::string>{"storey-1", "storey-2", "storey-3"}));
 }
 
 }  // namespace

@@ -1,0 +1,176 @@
+// What is said about the stages is so on that job, and what is not so is not said.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "model/model.h"
+#include "tests/support/demo_job.h"
+#include "tests/support/random_job.h"
+
+namespace model {
+namespace {
+
+const Stage* stageOf(const Model& m, StageKind kind) {
+  for (const Stage& stage : m.programme.stages)
+    if (stage.key.kind == kind) return &stage;
+  return nullptr;
+}
+
+std::string said(const Model& m, StageKind kind) {
+  const Stage* stage = stageOf(m, kind);
+  return stage ? stage->name + " | " + stage->what + " | " + stage->atEnd + " | " + stage->caution
+               : "";
+}
+
+bool says(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+// 8 x 6 m, hips all round.
+Job oblong() {
+  Job job;
+  job.outline = {{0, 0}, {8, 0}, {8, 6}, {0, 6}};
+  return job;
+}
+
+Job withGables() {
+  Job job = oblong();
+  job.roof.edges = {{"B-C", EavesKind::Gable}, {"D-A", EavesKind::Gable}};
+  return job;
+}
+
+Job withCellar() {
+  Job job = oblong();
+  job.cellar = Cellar{};
+  job.cellar->outline = {{0, 0}, {4, 0}, {4, 6}, {0, 6}};
+  return job;
+}
+
+TEST(TrueWords, LeanConcreteBesideTheCellarIsNoBlinding) {
+  Job job = withCellar();
+  std::string text = said(buildModel(job), StageKind::TrenchBlinding);
+  EXPECT_TRUE(says(text, "Lean concrete beside the cellar | Where the foundations cross")) << text;
+  EXPECT_FALSE(says(text, "Blind") || says(text, "trench bottoms")) << text;
+  job.foundations.blinding = 0.05;
+  text = said(buildModel(job), StageKind::TrenchBlinding);
+  EXPECT_TRUE(says(text, "Blind the trenches") && says(text, "Then pour 50 of it")) << text;
+  EXPECT_TRUE(says(text, "lean concrete to")) << text;
+  job.cellar.reset();
+  text = said(buildModel(job), StageKind::TrenchBlinding);
+  EXPECT_TRUE(says(text, "Pour 50 of lean concrete on the trench bottoms")) << text;
+  EXPECT_FALSE(says(text, "cellar")) << text;
+}
+
+TEST(TrueWords, AFloorOfBeamsIsNotPoured) {
+  Job job = oblong();
+  job.groundFloor.kind = GroundFloorKind::Suspended;
+  const Model beams = buildModel(job), slab = buildModel(oblong());
+  const std::string text = said(beams, StageKind::GroundSlab);
+  EXPECT_TRUE(says(text, "beams across") && says(text, "grout") && says(text, "150 or more"))
+      << text;
+  EXPECT_FALSE(says(text, "lorry") || says(text, "depth on a grid")) << text;
+  EXPECT_EQ(stageOf(beams, StageKind::GroundSlab)->waitDays, 1);
+  EXPECT_EQ(stageOf(slab, StageKind::GroundSlab)->waitDays, 3);
+  EXPECT_TRUE(says(said(slab, StageKind::GroundSlab), "depth on a grid"));
+  for (const Model* m : {&beams, &slab})
+    EXPECT_FALSE(says(said(*m, StageKind::TrenchBackfill), "level ground"));
+}
+
+TEST(TrueWords, TheCellarsDigIsHeldUpOrSlopedBackNeverEither) {
+  Job job = withCellar();
+  const Model upright = buildModel(job);
+  job.ground.batter = 60;
+  const Model sloped = buildModel(job);
+  for (const StageKind kind : {StageKind::CellarDig, StageKind::CellarBackfill}) {
+    EXPECT_TRUE(says(said(upright, kind), "support") || says(said(upright, kind), "Support"));
+    EXPECT_FALSE(says(said(upright, kind), "slope")) << said(upright, kind);
+    EXPECT_TRUE(says(said(sloped, kind), "slope")) << said(sloped, kind);
+    EXPECT_FALSE(says(said(sloped, kind), "upport")) << said(sloped, kind);
+  }
+  EXPECT_TRUE(says(said(sloped, StageKind::CellarDig), "at 60 degrees"));
+}
+
+TEST(TrueWords, OnlyBuildingsThatAreThereArePhotographed) {
+  EXPECT_FALSE(says(said(buildModel(oblong()), StageKind::SiteSetUp), "hotograph"));
+  Job job = oblong();
+  job.site.buildings = {
+      {"Forge", BuildingKind::Neighbour, {{14, 0}, {18, 0}, {18, 5}, {14, 5}}, 3, 0.9},
+      {"Shed", BuildingKind::Demolish, {{1, 1}, {2, 1}, {2, 2}, {1, 2}}, 2, 0.2}};
+  const Model m = buildModel(job);
+  EXPECT_TRUE(says(said(m, StageKind::SiteSetUp), "Photograph \"Forge\" as it stands"));
+  EXPECT_TRUE(says(said(m, StageKind::SettingOut), "the distance to \"Forge\""));
+  EXPECT_FALSE(says(said(m, StageKind::SettingOut), "boundary"));
+}
+
+TEST(TrueWords, TheRoofIsNamedByWhatItHas) {
+  const Model hips = buildModel(oblong()), gables = buildModel(withGables());
+  EXPECT_TRUE(says(said(hips, StageKind::Rafters), "fix ridge, hips and rafters"));
+  EXPECT_FALSE(says(said(hips, StageKind::Rafters), "gable")) << said(hips, StageKind::Rafters);
+  EXPECT_FALSE(says(said(hips, StageKind::Rafters), "strapped"));
+  EXPECT_TRUE(says(said(gables, StageKind::Rafters), "fix ridge and rafters"));
+  EXPECT_TRUE(says(said(gables, StageKind::Rafters), "strap the gables."));
+  EXPECT_TRUE(says(said(hips, StageKind::WallPlate), "at the corners"));
+  EXPECT_FALSE(says(said(gables, StageKind::WallPlate), "at the corners"));
+  EXPECT_TRUE(says(said(gables, StageKind::RoofCovering), "both slopes"));
+  EXPECT_TRUE(says(said(hips, StageKind::RoofCovering), "all slopes"));
+  Job square = oblong();
+  square.outline = {{0, 0}, {6, 0}, {6, 6}, {0, 6}};
+  const Model pyramid = buildModel(square);
+  EXPECT_TRUE(says(said(pyramid, StageKind::Rafters), "fix hips and rafters"));
+  EXPECT_FALSE(says(said(pyramid, StageKind::RoofCovering), "ridge"));
+}
+
+TEST(TrueWords, StepsOddHeightsAndDiagonalsAreOnlyNamedWhereThereAreSome) {
+  Job job = oblong();
+  job.foundations.top = -0.975;
+  const Model plain = buildModel(job);
+  EXPECT_FALSE(says(said(plain, StageKind::LevelPins), "steps"));
+  EXPECT_TRUE(says(said(plain, StageKind::WallsBelowDampCourse), "in whole courses"));
+  EXPECT_TRUE(says(said(plain, StageKind::LinesBack), "diagonals"));
+  job.foundations.steps = {{"A-B", 4, std::nullopt, -1.2}};
+  EXPECT_TRUE(says(said(buildModel(job), StageKind::LevelPins), "Shutter the steps"));
+  job.foundations.steps.clear();
+  job.foundations.top = -1.0;
+  const Model odd = buildModel(job);
+  EXPECT_FALSE(says(said(odd, StageKind::WallsBelowDampCourse), "in whole courses"));
+  EXPECT_TRUE(says(said(odd, StageKind::WallsBelowDampCourse), "From -1.000 that is no whole"));
+  job.outline = {{0, 0}, {8, 0}, {2, 6}};
+  EXPECT_FALSE(says(said(buildModel(job), StageKind::SettingOut), "diagonals"));
+}
+
+TEST(TrueWords, WhatIsFittedAndLaidIsWhatThereIs) {
+  Job job = oblong();
+  Opening door;
+  door.kind = OpeningKind::Door;
+  door.name = "Door";
+  door.wall = "A-B";
+  door.from = "A";
+  door.at = 2;
+  job.openings = {door};
+  job.groundFloor.insulation = 0;
+  job.walls.insulation = 0;
+  const Model m = buildModel(job);
+  EXPECT_TRUE(says(said(m, StageKind::WindowsAndDoors), "Fit the doors"));
+  EXPECT_TRUE(says(said(m, StageKind::FloorFinish), "Screed the floors | Lay the screed up"));
+  EXPECT_FALSE(says(said(m, StageKind::RunIn), "insulation"));
+  EXPECT_TRUE(says(said(m, StageKind::DampCourse), "every opening marked"));
+  EXPECT_FALSE(says(said(buildModel(oblong()), StageKind::DampCourse), "opening"));
+}
+
+// Where somebody stands in a hole, at an edge, under a load or beside a machine.
+TEST(TrueWords, CautionsSitWhereWorkCanHurt) {
+  const auto check = [](const Model& m) {
+    for (const Stage& stage : m.programme.stages) {
+      const StageKind kind = stage.key.kind;
+      const bool without = kind == StageKind::SettingOut || kind == StageKind::CavityFill ||
+                           kind == StageKind::DampCourse || kind == StageKind::Completion;
+      EXPECT_EQ(stage.caution.empty(), without) << stage.id;
+    }
+  };
+  for (const std::string& name : test_support::demoNames())
+    check(buildModel(test_support::demoJob(name)));
+  for (unsigned seed = 1; seed < 10; ++seed) check(buildModel(test_support::seededJob(seed)));
+}
+
+}  // namespace
+}  // namespace model
