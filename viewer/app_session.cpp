@@ -170,7 +170,9 @@ SheetLayout Session::layoutNow() const {
   const ImVec2 size = ImGui::GetIO().DisplaySize;
   const glm::vec2 known = size.x > 0 ? glmOf(size) : glm::vec2(window_.size());
   const float unit = letteringNow().unit;
-  return layOutSheet(known.x, known.y, unit, sheets_.pulledOut(unit));
+  const float aside = sheets_.pulledOut(unit);
+  if (!job_) return layOutSheet(known.x, known.y, unit, aside);
+  return sheetOf(job_->model, state_.overlays, known.x, known.y, unit, aside);
 }
 
 double Session::groundUnder(const glm::vec3& local) const {

@@ -6,11 +6,12 @@
 #include "viewer/gl/picture_ink.h"
 #include "viewer/gl/renderer.h"
 #include "viewer/job_words.h"
-#include "viewer/overlays/draw_overlays.h"
+#include "viewer/overlays/overlay_sheet.h"
 #include "viewer/picking.h"
 #include "viewer/scene.h"
 #include "viewer/section.h"
 #include "viewer/sun.h"
+#include "viewer/view_state.h"
 
 namespace viewer {
 
@@ -18,30 +19,17 @@ namespace {
 
 constexpr double kHour = 10.0;  // mid-morning: raking light that still reaches the south walls
 
-// Lettering grows with the picture, in quarters, so that a large one reads like a small one.
+// Lettering grows with the picture, in quarters, so that a large one reads like a small one; on a
+// small one it shrinks a little, so that the drawing keeps its room.
 float letteringScale(int width, int height) {
   const double by = std::min(width / 1280.0, height / 720.0);
-  return static_cast<float>(std::clamp(std::floor(by * 4) / 4, 1.0, 4.0));
+  if (by < 1) return static_cast<float>(std::clamp(by * 1.25, 0.8, 1.0));
+  return static_cast<float>(std::min(std::floor(by * 4) / 4, 4.0));
 }
 
 bool any(const Overlays& o) {
   return o.levels || o.lines || o.corners || o.dimensions || o.captions || o.titleBlock || o.tape ||
          o.rod;
-}
-
-// Frames the box in what the sheet's furniture leaves free.
-void frameBetween(Camera& camera, const glm::vec3& low, const glm::vec3& high, double aspect,
-                  const PictureOptions& options) {
-  const Overlays& o = options.overlays;
-  const double scale = letteringScale(options.width, options.height);
-  const double top = o.captions ? 110 * scale / options.height : 0;
-  const double bottom = o.tape || o.titleBlock ? 130 * scale / options.height : 0;
-  const double right = o.rod || o.levels ? 250 * scale / options.width : 0;
-  const double wide = 1 - right, tall = 1 - top - bottom;
-  if (tall < 0.3 || wide < 0.3 || (tall == 1 && wide == 1)) return;
-  camera.frame(low, high, aspect * wide / tall);
-  camera.distance /= tall;
-  camera.pan(glm::vec2(-right / 2, (top - bottom) / 2), aspect);
 }
 
 }  // namespace
@@ -58,11 +46,16 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
   const glm::vec3& high = plan ? scene.high : scene.buildingHigh;
   const auto camera = standardView(options.view, low, high, aspect);
   frame.camera = camera ? *camera : *standardView("south-west", low, high, aspect);
-  frameBetween(frame.camera, low, high, aspect, options);
+  // In what the sheet's furniture leaves free.
+  if (any(options.overlays)) {
+    const float scale = letteringScale(options.width, options.height);
+    frame.camera = framed(frame.camera, low, high,
+                          sheetOf(model, options.overlays, static_cast<float>(options.width),
+                                  static_cast<float>(options.height), scale));
+  }
   frame.sun = sunDirection(model.job.site.latitude, dayOfYear(model.job.programme.start.c_str()),
                            kHour, model.job.site.northBearing);
-  if (options.view == "section" && !frame.section.on)
-    frame.section = standardSection(model, scene);
+  if (options.view == "section" && !frame.section.on) frame.section = standardSection(model, scene);
   return frame;
 }
 

@@ -30,11 +30,14 @@ void drawCornerLetters(OverlaySheet& sheet) {
                     [&](const Box& taken) { return taken.overlaps(box); }))
       continue;
     sheet.taken.push_back(box);
-    const float opacity = sheet.hidden(foot + glm::vec3(0, 0, 0.3f)) ? 0.3f : 1.0f;
-    pen.list()->AddCircleFilled(im(*at), radius, colour(ink::kCard, 0.92f * opacity));
-    pen.list()->AddCircle(im(*at), radius, colour(ink::kInk, opacity), 0, 1.5f * u);
-    const glm::vec2 size = pen.size(corner.letter, Cut::Bold);
-    pen.text(*at - size * 0.5f, ink::kInk, corner.letter, Cut::Bold, opacity);
+    // Behind something the ring is faint; the letter stays readable.
+    const bool behind = sheet.hidden(foot + glm::vec3(0, 0, 0.3f));
+    pen.list()->AddCircleFilled(im(*at), radius, colour(ink::kCard, behind ? 0.75f : 0.92f));
+    pen.list()->AddCircle(im(*at), radius, colour(ink::kInk, behind ? 0.35f : 1.0f), 0, 1.5f * u);
+    const Cut cut = behind ? Cut::Text : Cut::Bold;
+    const Pen fit = pen.fitted(corner.letter, 1.6f * radius, cut);
+    const glm::vec2 size = fit.size(corner.letter, cut);
+    fit.text(*at - size * 0.5f, behind ? ink::kSoft : ink::kInk, corner.letter, cut);
   }
 }
 

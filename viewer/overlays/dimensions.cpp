@@ -40,7 +40,8 @@ void dimensionLine(OverlaySheet& sheet, const glm::vec3& a, const glm::vec3& b,
   request.size = sheet.pen.size(text);
   request.towards = glm::length(outward) > 0 ? side : glm::vec2(0);
   request.priority = priority;
-  sheet.ask(request, {text, rgb, opacity, true, Cut::Text});
+  // What it says stays strong where its line is hidden.
+  sheet.ask(request, {text, rgb, 1, true, Cut::Text});
 }
 
 void wallLength(OverlaySheet& sheet, const model::WallLine& wall, double level) {

@@ -3,7 +3,6 @@
 #include <memory>
 
 #include "viewer/overlays/overlay_sheet.h"
-#include "viewer/overlays/words.h"
 
 namespace viewer {
 namespace {
@@ -33,14 +32,16 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
   const float u = sheet.pen.unit();
   const SheetLayout& l = sheet.layout;
   if (overlays.tape)
-    sheet.furniture.push_back({l.tape.left, l.tape.top - 30 * u, l.tape.right, l.tape.bottom});
+    sheet.furniture.push_back({l.tape.left, l.tape.top - 42 * u, l.tape.right, l.tape.bottom});
   if (overlays.titleBlock) sheet.furniture.push_back(l.titleBlock);
   sheet.taken = sheet.furniture;
   // The window's tabs and the sheet that stands in from them.
-  if (sheet.options.viewIsButton) sheet.taken.push_back({0, 0, l.drawing.left, l.tape.top});
+  if (sheet.options.viewIsButton)
+    sheet.taken.push_back({0, 0, l.tabs.right + 8 * u + sheet.options.pulledOut, l.tape.top});
+  if (overlays.levels || overlays.rod) sheet.taken.push_back(l.levels.grown(5 * u));
+  if (overlays.levels && l.levelPlan.left > 0) sheet.taken.push_back(l.levelsLeft.grown(5 * u));
   if (overlays.rod)
-    sheet.taken.push_back(
-        {l.rod.left - (sheet.levelsShown ? 40 : 215) * u, l.rod.top, l.sheet.right, l.rod.bottom});
+    sheet.taken.push_back({l.rod.left - 36 * u, l.rod.top, l.sheet.right, l.rod.bottom});
 }
 
 }  // namespace
@@ -54,20 +55,18 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
     own = std::make_unique<Picker>(scene);
     with.picker = own.get();
   }
-  Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList());
+  Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList(), options.record);
   const SheetLayout layout =
-      layOutSheet(float(width), float(height), pen.unit(), options.pulledOut, overlays.rod);
-  OverlaySheet sheet{model, scene, frame, with, pen, layout, 0, false, {}, {}, {}, {}, {}};
-  sheet.rodTextsTo =
-      overlays.titleBlock ? layout.titleBlock.top - 8 * pen.unit() : layout.rod.bottom;
-  sheet.levelsShown = overlays.levels && !isPlan(frame.camera);
+      sheetOf(model, overlays, float(width), float(height), pen.unit(), options.pulledOut);
+  OverlaySheet sheet{model,        scene, frame, with, pen, layout, overlays.levels,
+                     overlays.rod, {},    {},    {},   {},  {}};
   takeFixedPlaces(sheet, overlays);
   // Captions first: they tell how much room they took.
   if (overlays.captions) drawCaptions(sheet);
   if (overlays.lines) drawStringLines(sheet);
   if (overlays.dimensions) drawDimensions(sheet);
   if (overlays.corners) drawCornerLetters(sheet);
-  if (overlays.levels) drawLevelMarks(sheet);
+  if (overlays.levels || overlays.rod) drawLevelMarks(sheet);
   drawLabels(sheet);
   if (overlays.titleBlock) drawScaleBar(sheet);
   if (overlays.rod) drawRod(sheet);

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "model/model.h"
 #include "viewer/frame.h"
@@ -14,6 +15,8 @@ struct ImDrawList;
 
 namespace viewer {
 
+struct DrawnText;
+
 struct OverlayOptions {
   const Picker* picker = nullptr;    // tells what is hidden; without one a coarser rule does
   ImDrawList* list = nullptr;        // null: the background list of the current Dear ImGui frame
@@ -23,6 +26,7 @@ struct OverlayOptions {
   float pulledOut = 0;            // pixels that a sheet of the window stands in from the left
   bool viewIsButton = false;      // the title block shows that its view can be clicked
   bool fieldsAreButtons = false;  // and that job, datum and bench mark can be typed into
+  std::vector<DrawnText>* record = nullptr;  // takes down every text and where it stands
 };
 
 // Issues draw calls into the current Dear ImGui frame, whose lettering is loadLettering's.

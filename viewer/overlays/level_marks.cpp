@@ -1,28 +1,39 @@
-// The scheduled levels beside the building, each with its mark, value, name and course.
+// The scheduled levels in their column: each with its mark, value, names and course, tied to the
+// building on one side and to the rod on the other.
 #include <algorithm>
+#include <cmath>
 
 #include "model/level_text.h"
+#include "viewer/overlays/level_columns.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/overlays/words.h"
 
 namespace viewer {
 namespace {
 
-constexpr float kTextAside = 34;   // units from the mark's foot to its text
-constexpr float kLeastText = 300;  // units that a text should have at least
+constexpr float kMark = 17;      // units that the mark takes before the value
+constexpr float kStep = 46;      // over which a leader goes from a text's height to the true one
+constexpr float kFromPaper = 5;  // from the column's edge to its leaders
 
-// The corner of the plan that stands furthest to the right on the sheet.
-std::optional<glm::vec2> rightmostCorner(const OverlaySheet& sheet) {
-  std::optional<glm::vec2> best;
-  float bestX = -1e30f;
+// The corners of the plan that stand furthest to one side on the sheet.
+struct Sides {
+  std::optional<glm::vec2> left, right;  // local
+};
+
+Sides outermost(const OverlaySheet& sheet) {
+  Sides sides;
+  float low = 1e30f, high = -1e30f;
   for (const model::Corner& corner : sheet.model.settingOut.corners) {
     const glm::vec3 p = sheet.scene.local({corner.at, sheet.model.settingOut.levels.dampCourse});
     const auto at = sheet.onSheet(p);
-    if (at && at->x > bestX) bestX = at->x, best = glm::vec2(p);
+    if (!at) continue;
+    if (at->x < low) low = at->x, sides.left = glm::vec2(p);
+    if (at->x > high) high = at->x, sides.right = glm::vec2(p);
   }
-  return best;
+  return sides;
 }
 
+// The height up to which the building stands.
 double standingTop(const OverlaySheet& sheet) {
   double top = -1e9;
   const auto& elements = sheet.model.works.elements;
@@ -37,76 +48,165 @@ double standingTop(const OverlaySheet& sheet) {
   return top;
 }
 
-void drawMark(OverlaySheet& sheet, const RodMark& mark, const glm::vec2& point, float y,
-              float opacity) {
-  const Pen& pen = sheet.pen;
+struct Drawing {
+  OverlaySheet& sheet;
+  const std::vector<RodMark>& marks;  // highest first, one for each item
+  Pen pen;                            // with letters of the plan's size
+  LevelColumnWidths widths;
+  Sides sides;
+  RodScale rod;
+  double top = 0;
+  bool besideBuilding = false;
+};
+
+// From the text to the building, at the true height.
+void tieToBuilding(const Drawing& d, const LevelLine& line) {
+  const Pen& pen = d.sheet.pen;
+  const float u = pen.unit(), way = line.left ? 1.0f : -1.0f;
+  const auto& corner = line.left ? d.sides.left : d.sides.right;
+  if (!corner) return;
+  const auto point = d.sheet.onSheet({corner->x, corner->y, float(d.marks[line.item].level)});
+  const Box& area = d.sheet.layout.sheet;
+  if (!point || point->y < area.top || point->y > area.bottom) return;
+  const Box& column = line.left ? d.sheet.layout.levelsLeft : d.sheet.layout.levels;
+  const float edge = line.left ? column.right : column.left, y = line.box.centre().y;
+  const glm::vec2 start{edge + way * kFromPaper * u, y};
+  const glm::vec2 bend{edge + way * kStep * u, point->y};
+  const bool reached = d.marks[line.item].level <= d.top + 0.0005;
+  pen.line({edge, y}, start, ink::kLevels, 1.2f, 0.9f);
+  pen.line(start, bend, ink::kLevels, 1.1f, 0.9f);
+  float far =
+      line.left ? std::max(bend.x, point->x - 4 * u) : std::min(bend.x, point->x + 4 * u);
+  // Words stay clear of the line.
+  for (const Box& words : d.sheet.furniture) {
+    if (point->y < words.top || point->y > words.bottom) continue;
+    if (!line.left && words.right <= bend.x) far = std::max(far, words.right + 3 * u);
+    if (line.left && words.left >= bend.x) far = std::min(far, words.left - 3 * u);
+  }
+  pen.line(bend, {far, point->y}, ink::kLevels, 1, reached ? 0.6f : 0.4f);
+}
+
+void tieToRod(const Drawing& d, const LevelLine& line) {
+  const Pen& pen = d.sheet.pen;
   const float u = pen.unit();
-  const float x = point.x + kTextAside * u;
-  const std::string value = model::levelText(mark.level);
-  const float top = y - pen.lineHeight() * 0.5f;
-  const float width = pen.size(value, Cut::Bold).x;
-  // The course is what a bricklayer looks for: the name gives way to it.
-  const std::string course = ", " + courseWords(sheet.model, mark.level);
-  const float room = sheet.layout.rod.left - 22 * u - x - width - 7 * u - pen.size(course).x;
-  const std::string rest = pen.shortened(mark.name, std::max(40 * u, room)) + course;
-  pen.levelMark({point.x + 9 * u, point.y}, 10 * u, ink::kLevels, mark.priority == 2, opacity);
-  pen.line({point.x, point.y}, {point.x + 18 * u, point.y}, ink::kLevels, 1.3f, opacity);
-  pen.line({point.x + 18 * u, point.y}, {x - 4 * u, y}, ink::kLevels, 1, 0.8f * opacity);
-  // Paper behind, for the column may stand over a roof next door.
-  pen.fill(Box{x, top, x + width + 7 * u + pen.size(rest).x, top + pen.lineHeight()}.grown(2 * u),
-           ink::kPaper, 0.72f);
-  pen.haloText({x, top}, ink::kLevels, value, Cut::Bold, opacity);
-  pen.haloText({x + width + 7 * u, top}, ink::kLevels, rest, Cut::Text, opacity);
-  sheet.taken.push_back(
-      {point.x, top, x + width + 7 * u + pen.size(rest).x, top + pen.lineHeight()});
+  const Box& rod = d.sheet.layout.rod;
+  const float trueY = d.rod.yAt(d.marks[line.item].level);
+  if (trueY < rod.top || trueY > rod.bottom) return;
+  const float y = line.box.centre().y, from = d.sheet.layout.levels.right;
+  pen.line({from + 3 * u, y}, {from + 8 * u, y}, ink::kInk, 1, 0.6f);
+  pen.line({from + 8 * u, y}, {rod.left - 8 * u, trueY}, ink::kInk, 1, 0.6f);
+}
+
+void drawSign(const Drawing& d, const LevelLine& line) {
+  const Pen& pen = d.sheet.pen;
+  const float size = std::min(9 * pen.unit(), line.box.height() * 0.6f);
+  const glm::vec2 middle{line.box.left + 6 * pen.unit(), line.box.centre().y};
+  const Box& area = d.sheet.layout.sheet;
+  const bool reached = d.marks[line.item].level <= d.top + 0.0005;
+  if (line.trueY < area.top) {  // higher than the sheet: the sign points there
+    pen.levelMark(middle - glm::vec2(0, size / 2), -size, ink::kLevels, reached);
+    return;
+  }
+  pen.levelMark(middle + glm::vec2(0, size / 2), size, ink::kLevels, reached);
+}
+
+void drawLine(const Drawing& d, const LevelItem& item, const LevelLine& line) {
+  const unsigned rgb = d.besideBuilding ? ink::kLevelWords : ink::kInk;
+  const float gap = d.widths.gap, left = line.box.left + d.widths.mark;
+  // Many to a line can be wider than their share of it: better small than over each other.
+  const Pen pen = d.pen.fitted(item.value, line.box.right - left - 2, Cut::Bold, 0.05f);
+  if (d.besideBuilding && d.widths.mark > 0) drawSign(d, line);
+  const float top = line.box.centre().y - pen.lineHeight() / 2;
+  const float value = left + std::max(0.0f, d.widths.value - pen.size(item.value, Cut::Bold).x);
+  pen.text({std::min(value, line.box.right - pen.size(item.value, Cut::Bold).x), top}, rgb,
+           item.value, Cut::Bold);
+  pen.text({left + d.widths.value + gap, top}, rgb, line.name);
+  if (line.course) pen.text({line.box.right - pen.size(item.course).x, top}, rgb, item.course);
+}
+
+void drawHeading(const Drawing& d, const Box& column, float top) {
+  const Pen& pen = d.pen;
+  const std::string what = "Levels, m", course = "course";
+  pen.text({column.left, top}, ink::kSoft, what, Cut::Bold);
+  const float width = pen.size(course).x;
+  if (d.sheet.layout.levelPlan.perLine == 1 &&
+      pen.size(what, Cut::Bold).x + width + pen.unit() * 8 < column.width())
+    pen.text({column.right - width, top}, ink::kSoft, course);
+}
+
+// The column that is used, as high as its lines.
+void layPaper(const Drawing& d, const std::vector<LevelLine>& lines, bool left) {
+  const Box& column = left ? d.sheet.layout.levelsLeft : d.sheet.layout.levels;
+  const float u = d.sheet.pen.unit();
+  float top = column.bottom, bottom = column.top;
+  for (const LevelLine& line : lines) {
+    if (line.left != left) continue;
+    top = std::min(top, line.box.top);
+    bottom = std::max(bottom, line.box.bottom);
+  }
+  if (bottom <= top) return;
+  top = std::max(column.top, top - d.sheet.layout.levelPlan.text * kLevelLine);
+  d.sheet.pen.fill({column.left - 5 * u, top - 4 * u, column.right + 4 * u, bottom + 4 * u},
+                   ink::kPaper, 0.88f);
+  drawHeading(d, column, top);
+}
+
+std::string courseText(const model::Model& model, double level) {
+  const std::string words = courseWords(model, level);
+  return words.substr(words.find(' ') + 1);
+}
+
+std::vector<LevelItem> itemsOf(const Drawing& d) {
+  const OverlaySheet& sheet = d.sheet;
+  std::vector<LevelItem> items;
+  for (const RodMark& mark : d.marks) {
+    LevelItem item;
+    item.value = model::levelText(mark.level);
+    item.names = mark.names;
+    item.course = courseText(sheet.model, mark.level);
+    item.opening = mark.priority == 0;
+    item.yRight = item.yLeft = d.rod.yAt(mark.level);
+    const auto heightAt = [&](const std::optional<glm::vec2>& corner, float& y) {
+      if (!d.besideBuilding || !corner || isPlan(sheet.frame.camera)) return;
+      const auto at = sheet.onSheet({corner->x, corner->y, float(mark.level)});
+      if (at) y = at->y;
+    };
+    heightAt(d.sides.right, item.yRight);
+    heightAt(d.sides.left, item.yLeft);
+    items.push_back(item);
+  }
+  return items;
 }
 
 }  // namespace
 
-std::optional<float> levelColumnLeft(const OverlaySheet& sheet) {
-  if (isPlan(sheet.frame.camera)) return std::nullopt;  // every height falls on one point
-  const auto corner = rightmostCorner(sheet);
-  if (!corner) return std::nullopt;
-  float right = -1e30f;
-  for (const auto& level : sheet.model.settingOut.schedule)
-    if (const auto at = sheet.onSheet({corner->x, corner->y, float(level.level)}))
-      right = std::max(right, at->x);
-  const float u = sheet.pen.unit();
-  // However near the eye comes, the texts stay on the sheet.
-  return std::clamp(right + 4 * u, sheet.layout.drawing.left,
-                    sheet.layout.rod.left - (kTextAside + kLeastText) * u);
-}
-
 void drawLevelMarks(OverlaySheet& sheet) {
-  const auto left = levelColumnLeft(sheet);
-  const auto corner = rightmostCorner(sheet);
-  if (!left || !corner) return;
-  const auto marks = rodMarks(sheet.model.settingOut.schedule);
-  std::vector<ColumnItem> items;
-  std::vector<glm::vec2> points;
-  for (const RodMark& mark : marks) {
-    const auto at = sheet.onSheet({corner->x, corner->y, float(mark.level)});
-    points.emplace_back(*left, at ? at->y : -1e6f);
-    items.push_back({points.back().y, mark.priority});
-  }
-  const float u = sheet.pen.unit();
-  // The column keeps clear of everything fixed that it could run over or under.
-  const float textLeft = *left + kTextAside * u;
-  float from = sheet.layout.sheet.top + 22 * u, to = sheet.layout.tape.top - 34 * u;
-  const float middle = (from + to) / 2;
-  for (const Box& box : sheet.furniture) {
-    if (box.right < *left - 6 * u || box.left > sheet.layout.rod.left - 60 * u) continue;
-    if (box.left > textLeft + 330 * u) continue;
-    if (box.centre().y < middle) from = std::max(from, box.bottom + 4 * u);
-    if (box.centre().y > middle) to = std::min(to, box.top - 8 * u);
-  }
-  const double top = standingTop(sheet);
-  for (const RodLabel& label :
-       layOutColumn(items, sheet.pen.lineHeight() * 1.16f,
-                    {sheet.layout.sheet.top, sheet.layout.tape.top - 8 * u}, {from, to})) {
-    const RodMark& mark = marks[label.mark];
-    // Heights that nothing has reached yet stay quiet.
-    drawMark(sheet, mark, points[label.mark], label.y, mark.level > top + 0.0005 ? 0.5f : 1.0f);
+  auto marks = rodMarks(sheet.model.settingOut.schedule);
+  std::reverse(marks.begin(), marks.end());
+  if (marks.empty()) return;
+  const float full = sheet.pen.lineHeight();
+  Drawing d{sheet,
+            marks,
+            sheet.pen.sized(sheet.layout.levelPlan.text / full),
+            {},
+            outermost(sheet),
+            rodScaleOf(sheet.model, sheet.frame, sheet.layout),
+            standingTop(sheet),
+            sheet.levelsShown};
+  const auto items = itemsOf(d);
+  const MeasureLevel measure = [&](const std::string& text, bool bold) {
+    return d.pen.size(text, bold ? Cut::Bold : Cut::Text).x;
+  };
+  const float mark = d.besideBuilding ? kMark * sheet.pen.unit() : 0;
+  d.widths = levelColumnWidths(items, sheet.layout, mark, measure);
+  const auto lines = layOutLevels(items, sheet.layout, d.widths, measure);
+  for (const bool left : {false, true}) layPaper(d, lines, left);
+  const bool plan = isPlan(sheet.frame.camera);  // there all heights fall on one point
+  const bool tied = sheet.layout.levelPlan.perLine == 1;
+  for (const LevelLine& line : lines) {
+    if (d.besideBuilding && !plan && tied) tieToBuilding(d, line);
+    if (sheet.rodShown && !line.left && tied) tieToRod(d, line);
+    drawLine(d, items[line.item], line);
   }
 }
 

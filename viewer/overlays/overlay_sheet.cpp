@@ -2,6 +2,8 @@
 
 #include <glm/geometric.hpp>
 
+#include "viewer/overlays/caption_height.h"
+
 namespace viewer {
 
 std::optional<glm::vec2> OverlaySheet::onSheet(const glm::vec3& local) const {
@@ -32,6 +34,19 @@ void OverlaySheet::spaceLine(const glm::vec3& a, const glm::vec3& b, unsigned rg
     const bool dim = hidden(glm::mix(a, b, (s + t) / 2));
     pen.line(*from, *to, rgb, dim ? width * 0.8f : width, dim ? 0.18f : 1.0f);
   }
+}
+
+SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,
+                    float unit, float pulledOut) {
+  SheetParts parts;
+  parts.captions = overlays.captions;
+  parts.titleBlock = overlays.titleBlock;
+  parts.tape = overlays.tape;
+  parts.rod = overlays.rod;
+  parts.levels = overlays.levels;
+  if (overlays.rod || overlays.levels) parts.heights = countHeights(model.settingOut.schedule);
+  parts.captionHeight = [&](float wide) { return tallestCaption(model, wide, unit); };
+  return layOutSheet(width, height, unit, pulledOut, parts);
 }
 
 void OverlaySheet::ask(const LabelRequest& request, const LabelText& text) {

@@ -29,9 +29,9 @@ struct OverlaySheet {
   const OverlayOptions& options;
   Pen pen;
   SheetLayout layout;
-  float rodTextsTo = 0;      // the rod's texts stay above: the title block may be there
-  bool levelsShown = false;  // beside the building: the rod need not name them again
-  std::vector<Box> taken;    // by what has a fixed place
+  bool levelsShown = false;  // the levels belong to the building as well as to the rod
+  bool rodShown = false;
+  std::vector<Box> taken;  // by what has a fixed place
   std::vector<LabelRequest> requests;
   std::vector<LabelText> texts;  // one for each request
   std::vector<Box> lines;        // pieces of strings, which texts keep clear of
@@ -57,10 +57,12 @@ void drawRod(OverlaySheet& sheet);
 void drawCornerLetters(OverlaySheet& sheet);
 void drawDimensions(OverlaySheet& sheet);
 void drawLevelMarks(OverlaySheet& sheet);
-// Where the column of level marks begins; nothing where it is not drawn.
-std::optional<float> levelColumnLeft(const OverlaySheet& sheet);
 void drawStringLines(OverlaySheet& sheet);
 void drawScaleBar(OverlaySheet& sheet);
+
+// The sheet of a job with these overlays.
+SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,
+                    float unit, float pulledOut = 0);
 
 // What the pointer is held against too.
 TapeLayout tapeOf(const model::Model& model, const SheetLayout& layout, double time,

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "viewer/line_breaks.h"
+#include "viewer/reading_order.h"
+
 namespace viewer {
 
 ImU32 colour(unsigned rgb, float opacity) {
@@ -15,18 +18,36 @@ ImFont* Pen::font(Cut cut) const {
   return cut == Cut::Bold ? lettering_.bold : lettering_.text;
 }
 
-float Pen::lineHeight(Cut cut) const { return font(cut)->FontSize; }
+Pen Pen::sized(float factor) const {
+  Pen pen = *this;
+  pen.factor_ *= factor;
+  return pen;
+}
+
+float Pen::lineHeight(Cut cut) const { return font(cut)->FontSize * factor_; }
 
 glm::vec2 Pen::size(const std::string& text, Cut cut) const {
-  const ImFont* f = font(cut);
-  return glmOf(f->CalcTextSizeA(f->FontSize, 1e9f, 0, text.c_str(), text.c_str() + text.size()));
+  const std::string seen = asSeen(text);
+  return glmOf(
+      font(cut)->CalcTextSizeA(lineHeight(cut), 1e9f, 0, seen.c_str(), seen.c_str() + seen.size()));
+}
+
+void Pen::letters(const glm::vec2& at, unsigned rgb, const std::string& text, Cut cut,
+                  float opacity) const {
+  // On whole pixels the letters stay crisp.
+  const std::string seen = asSeen(text);
+  list_->AddText(font(cut), lineHeight(cut), {std::round(at.x), std::round(at.y)},
+                 colour(rgb, opacity), seen.c_str(), seen.c_str() + seen.size());
+}
+
+void Pen::record(const glm::vec2& at, const std::string& text, Cut cut) const {
+  if (record_ && !text.empty()) record_->push_back({text, Box::at(at, size(text, cut))});
 }
 
 void Pen::text(const glm::vec2& at, unsigned rgb, const std::string& text, Cut cut,
                float opacity) const {
-  // On whole pixels the letters stay crisp.
-  list_->AddText(font(cut), font(cut)->FontSize, {std::round(at.x), std::round(at.y)},
-                 colour(rgb, opacity), text.c_str(), text.c_str() + text.size());
+  record(at, text, cut);
+  letters(at, rgb, text, cut, opacity);
 }
 
 void Pen::haloText(const glm::vec2& at, unsigned rgb, const std::string& words, Cut cut,
@@ -34,8 +55,8 @@ void Pen::haloText(const glm::vec2& at, unsigned rgb, const std::string& words, 
   const float r = 1.4f * unit();
   for (int i = 0; i < 8; ++i) {
     const float angle = float(i) * 0.785398f;
-    text(at + glm::vec2(std::cos(angle), std::sin(angle)) * r, ink::kPaper, words, cut,
-         0.7f * opacity);
+    letters(at + glm::vec2(std::cos(angle), std::sin(angle)) * r, ink::kPaper, words, cut,
+            0.7f * opacity);
   }
   text(at, rgb, words, cut, opacity);
 }
@@ -43,23 +64,13 @@ void Pen::haloText(const glm::vec2& at, unsigned rgb, const std::string& words, 
 float Pen::paragraph(const glm::vec2& at, float width, unsigned rgb, const std::string& words,
                      Cut cut, bool measureOnly) const {
   // At spaces only: Dear ImGui's own breaking would part "+3.750" after its point.
-  const float step = font(cut)->FontSize * 1.22f;
+  const float step = lineHeight(cut) * 1.22f;
   float y = 0;
-  std::string line;
-  const auto put = [&] {
+  for (const std::string& line :
+       brokenLines(words, width, [&](const std::string& part) { return size(part, cut).x; })) {
     if (!measureOnly) text(at + glm::vec2(0, y), rgb, line, cut);
     y += step;
-    line.clear();
-  };
-  for (size_t from = 0; from < words.size();) {
-    const size_t space = std::min(words.find(' ', from), words.size());
-    const std::string word = words.substr(from, space - from);
-    from = space + 1;
-    if (word.empty()) continue;
-    if (!line.empty() && size(line + " " + word, cut).x > width) put();
-    line += (line.empty() ? "" : " ") + word;
   }
-  if (!line.empty()) put();
   return y;
 }
 
@@ -75,6 +86,11 @@ std::string Pen::shortened(const std::string& words, float width, Cut cut) const
     if (size(cutText + "...", cut).x <= width) return cutText.empty() ? "" : cutText + "...";
   }
   return {};
+}
+
+Pen Pen::fitted(const std::string& words, float width, Cut cut, float least) const {
+  const float wide = size(words, cut).x;
+  return wide <= width ? *this : sized(std::max(least, width / wide));
 }
 
 void Pen::line(const glm::vec2& a, const glm::vec2& b, unsigned rgb, float width,

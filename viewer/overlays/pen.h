@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include <imgui.h>
 
@@ -16,11 +17,14 @@ namespace ink {
 inline constexpr unsigned kPaper = 0xf7f4ec;
 inline constexpr unsigned kCard = 0xfdfbf5;
 inline constexpr unsigned kInk = 0x24221f;
-inline constexpr unsigned kSoft = 0x6a655c;   // second words
+inline constexpr unsigned kSoft = 0x4f4a42;   // second words
 inline constexpr unsigned kFaint = 0xb9b1a1;  // rules
 inline constexpr unsigned kLevels = 0x0072b2;
 inline constexpr unsigned kStrings = 0xd55e00;
-inline constexpr unsigned kCaution = 0x9a3b00;
+// The same hues for words: dark enough to be read in sunlight.
+inline constexpr unsigned kLevelWords = 0x00456d;
+inline constexpr unsigned kStringWords = 0x843700;
+inline constexpr unsigned kCaution = 0x8a2f00;
 inline constexpr unsigned kTape = 0xf2d05a;
 inline constexpr unsigned kTapeDone = 0xe3b93a;
 inline constexpr unsigned kRod = 0xefe0bd;
@@ -32,9 +36,20 @@ inline ImVec2 im(const glm::vec2& p) { return {p.x, p.y}; }
 inline glm::vec2 glmOf(const ImVec2& p) { return {p.x, p.y}; }
 ImU32 colour(unsigned rgb, float opacity = 1);
 
+// A text as it was put on the sheet.
+struct DrawnText {
+  std::string text;
+  Box box;
+};
+
 class Pen {
  public:
-  explicit Pen(ImDrawList* list) : list_(list), lettering_(letteringNow()) {}
+  // What is lettered is also written down in `record`, when there is one.
+  explicit Pen(ImDrawList* list, std::vector<DrawnText>* record = nullptr)
+      : list_(list), record_(record), lettering_(letteringNow()) {}
+
+  // The same pen with letters `factor` times as large.
+  Pen sized(float factor) const;
 
   float unit() const { return lettering_.unit; }
   ImDrawList* list() const { return list_; }
@@ -51,6 +66,8 @@ class Pen {
                   Cut cut = Cut::Text, bool measureOnly = false) const;
   // The text, or as much of it with three dots as fits.
   std::string shortened(const std::string& text, float width, Cut cut = Cut::Text) const;
+  // The pen with letters as much smaller as the text needs to fit, but no smaller than `least`.
+  Pen fitted(const std::string& text, float width, Cut cut = Cut::Text, float least = 0.75f) const;
 
   // Widths in units.
   void line(const glm::vec2& a, const glm::vec2& b, unsigned rgb, float width = 1,
@@ -67,9 +84,14 @@ class Pen {
 
  private:
   ImFont* font(Cut cut) const;
+  void letters(const glm::vec2& at, unsigned rgb, const std::string& text, Cut cut,
+               float opacity) const;
+  void record(const glm::vec2& at, const std::string& text, Cut cut) const;
 
   ImDrawList* list_;
+  std::vector<DrawnText>* record_;
   Lettering lettering_;
+  float factor_ = 1;
 };
 
 }  // namespace viewer

@@ -32,39 +32,16 @@ void drawGraduations(const Pen& pen, const Box& rod, const RodScale& scale) {
   pen.outline(rod, ink::kInk, 1.5f);
 }
 
-void drawLabel(const Pen& pen, const Box& rod, const RodMark& mark, const RodLabel& label) {
-  const float u = pen.unit(), right = rod.left - 34 * u;
-  const float strength = mark.priority == 2 ? 1 : 0.55f;
-  const std::string value = model::levelText(mark.level);
-  const std::string name = pen.shortened(mark.name, 176 * u);
-  const float valueWidth = pen.size(value, Cut::Bold).x;
-  const float top = label.y - pen.lineHeight() * 0.5f;
-  pen.haloText({right - valueWidth - 8 * u - pen.size(name).x, top}, ink::kSoft, name);
-  pen.haloText({right - valueWidth, top}, ink::kInk, value, Cut::Bold);
-  // The leader steps aside with the number.
-  pen.line({right + 4 * u, label.y}, {right + 12 * u, label.y}, ink::kInk, 1, strength);
-  pen.line({right + 12 * u, label.y}, {rod.left - 8 * u, label.trueY}, ink::kInk, 1, strength);
-}
-
-void drawLabels(OverlaySheet& sheet, const RodScale& scale) {
-  const Pen& pen = sheet.pen;
-  const float u = pen.unit();
+// Every level has its mark, at its own height to the pixel; the column beside the rod names them.
+void drawMarks(OverlaySheet& sheet, const RodScale& scale) {
+  const float u = sheet.pen.unit();
   const Box& rod = sheet.layout.rod;
-  auto marks = rodMarks(sheet.model.settingOut.schedule);
-  // Sills and heads are for elevations, where they stand beside their openings.
-  if (!isElevation(sheet.frame.camera))
-    std::erase_if(marks, [](const RodMark& mark) { return mark.priority == 0; });
-  // Every level has its mark, at its own height to the pixel; texts as many as there is room for.
-  for (const RodMark& mark : marks) {
+  for (const RodMark& mark : rodMarks(sheet.model.settingOut.schedule)) {
     const float y = scale.yAt(mark.level);
     if (y < rod.top || y > rod.bottom) continue;
     const bool main = mark.priority == 2;
-    pen.line({rod.left - 8 * u, y}, {rod.left, y}, ink::kInk, main ? 1.5f : 1, main ? 1 : 0.7f);
+    sheet.pen.line({rod.left - 8 * u, y}, {rod.left, y}, ink::kInk, main ? 1.8f : 1.2f);
   }
-  if (sheet.levelsShown) return;
-  for (const RodLabel& label :
-       layOutRod(marks, scale, rod, pen.lineHeight() * 1.18f, sheet.rodTextsTo))
-    drawLabel(pen, rod, marks[label.mark], label);
 }
 
 std::vector<std::string> pointerWords(const OverlaySheet& sheet, double level) {
@@ -94,10 +71,21 @@ void drawPointer(OverlaySheet& sheet, const RodScale& scale) {
   if (!sheet.frame.levelPlane) return;
   pen.line({rod.left, y}, {rod.right, y}, ink::kLevels, 2);
   const auto words = pointerWords(sheet, level);
-  const float line = pen.lineHeight() * 1.1f;
-  float top = std::clamp(y - line * 0.5f, rod.top, rod.bottom - line * float(words.size()));
+  const float line = pen.lineHeight() * 1.1f, tall = line * float(words.size());
+  float width = 0;
+  for (const std::string& word : words)
+    width = std::max({width, pen.size(word).x, pen.size(word, Cut::Bold).x});
+  float top = std::clamp(y - line * 0.5f, rod.top, std::max(rod.top, rod.bottom - tall));
+  float left = rod.right + 17 * u;
+  if (left + width > sheet.layout.sheet.right - 2 * u) {
+    // No room past the rod: on a card before it.
+    left = rod.left - 14 * u - width;
+    const Box card = Box::at({left, top}, {width, tall}).grown(5 * u);
+    pen.fill(card, ink::kCard, 0.97f);
+    pen.outline(card, ink::kLevels, 1.2f);
+  }
   for (size_t i = 0; i < words.size(); ++i, top += line)
-    pen.text({rod.right + 17 * u, top}, ink::kLevels, words[i], i ? Cut::Text : Cut::Bold);
+    pen.text({left, top}, ink::kLevelWords, words[i], i ? Cut::Text : Cut::Bold);
 }
 
 }  // namespace
@@ -113,7 +101,7 @@ RodScale rodScaleOf(const model::Model& model, const Frame& frame, const SheetLa
 
 void drawRod(OverlaySheet& sheet) {
   const RodScale scale = rodScaleOf(sheet.model, sheet.frame, sheet.layout);
-  drawLabels(sheet, scale);
+  drawMarks(sheet, scale);
   drawGraduations(sheet.pen, sheet.layout.rod, scale);
   drawPointer(sheet, scale);
 }

@@ -3,28 +3,77 @@
 #include <algorithm>
 
 namespace viewer {
+namespace {
 
-SheetLayout layOutSheet(float width, float height, float unit, float pulledOut, bool withRod) {
+constexpr float kMargin = 22;
+constexpr float kOverTape = 46;       // hook, diamonds, date and scale bar
+constexpr float kLeader = 58;         // between drawing and levels
+constexpr float kLeastDrawing = 200;  // that a second column of levels must leave
+
+void layOutRight(SheetLayout& s, float u, const SheetParts& parts) {
+  const float width = s.sheet.width(), height = s.sheet.height(), margin = kMargin * u;
+  // On a narrow sheet the pointer's words go on a card beside the rod instead of past it.
+  const float past = width >= 1100 * u ? 86 * u : 24 * u;
+  const float rodRight = width - margin - past;
+  s.rod = {rodRight - 30 * u, margin + 12 * u, rodRight, height - margin};
+  const float right = parts.rod ? s.rod.left - 36 * u : width - margin;
+  const float strip = std::clamp(width * 0.25f, 236 * u, 318 * u);
+  const float block = std::clamp(height * 0.19f, 105 * u, 150 * u);
+  s.titleBlock = {right - strip, height - margin - block, right, height - margin};
+  const float foot = parts.titleBlock ? s.titleBlock.top - 10 * u : height - margin;
+  s.levels = {right - strip, margin, right, foot};
+}
+
+void layOutBottom(SheetLayout& s, float u) {
+  const float height = s.sheet.height(), margin = kMargin * u;
+  const float tall = std::clamp(height * 0.12f, 60 * u, 66 * u);
+  s.tape = {margin + 20 * u, height - margin - tall, s.titleBlock.left - 30 * u, height - margin};
+  s.tabs = {0, margin, 32 * u, s.tape.top - 26 * u};
+}
+
+void layOutCaptions(SheetLayout& s, float u, float pulledOut, const SheetParts& parts) {
+  const bool strip = parts.rod || parts.levels;
+  const float left = (kMargin + 20) * u + pulledOut;
+  const float end = strip ? s.levels.left - 24 * u : s.sheet.width() - kMargin * u;
+  s.captions = {left, kMargin * u, std::max(left, std::min(end, left + 780 * u)),
+                s.sheet.height() * 0.42f};
+}
+
+float captionFoot(const SheetLayout& s, float u, const SheetParts& parts) {
+  if (!parts.captions) return kMargin * u;
+  const float wanted = parts.captionHeight ? parts.captionHeight(s.captions.width()) : 84 * u;
+  return std::min(s.captions.top + wanted, s.captions.bottom);
+}
+
+}  // namespace
+
+SheetLayout layOutSheet(float width, float height, float unit, float pulledOut,
+                        const SheetParts& parts) {
   const float u = unit;
   SheetLayout s;
   s.sheet = {0, 0, width, height};
-  const float margin = 22 * u;
-  const float rodRight = width - margin - 86 * u;
-  s.rod = {rodRight - 30 * u, margin + 12 * u, rodRight, height - margin};
-  const float blockWidth = std::min(318 * u, width * 0.32f);
-  const float blockHeight = std::min(176 * u, height * 0.3f);
-  const float blockRight = withRod ? s.rod.left - 36 * u : width - margin;
-  s.titleBlock = {blockRight - blockWidth, height - margin - blockHeight, blockRight,
-                  height - margin};
-  const float tapeHeight = std::min(66 * u, height * 0.12f);
-  s.tape = {margin + 20 * u, height - margin - tapeHeight, s.titleBlock.left - 30 * u,
-            height - margin};
-  s.tabs = {0, margin, 32 * u, s.tape.top - 26 * u};
-  const float captionsLeft = margin + 20 * u + pulledOut;
-  s.captions = {captionsLeft, margin, std::min(s.rod.left - 290 * u, captionsLeft + 780 * u),
-                height * 0.42f};
-  s.drawing = {s.tabs.right + 8 * u + pulledOut, margin + 84 * u, s.rod.left - 170 * u,
-               s.tape.top - 34 * u};
+  layOutRight(s, u, parts);
+  layOutBottom(s, u);
+  layOutCaptions(s, u, pulledOut, parts);
+  const bool strip = parts.rod || parts.levels;
+  float right = width - kMargin * u;
+  if (strip) right = s.levels.left - (parts.levels ? kLeader : 20) * u;
+  float foot = height - kMargin * u;
+  if (parts.titleBlock && !strip) foot = s.titleBlock.top - 12 * u;
+  if (parts.tape || parts.titleBlock) foot = std::min(foot, s.tape.top - kOverTape * u);
+  const float left = (kMargin + 20) * u + pulledOut;
+  s.drawing = {left, captionFoot(s, u, parts) + 10 * u, right, foot};
+  s.drawing.right = std::max(s.drawing.right, s.drawing.left + 40 * u);
+  s.drawing.bottom = std::max(s.drawing.bottom, s.drawing.top + 40 * u);
+  // A second column of levels, where the first would be too small to read.
+  const float second = std::min(s.levels.width(), s.drawing.width() * 0.36f);
+  const bool room = parts.levels && s.drawing.width() - second - kLeader * u >= kLeastDrawing * u;
+  s.levelsLeft = {s.drawing.left, s.drawing.top, s.drawing.left, s.drawing.bottom};
+  s.levelPlan = planLevels(parts.heights, s.levels.height(), room ? s.drawing.height() : 0, u);
+  if (s.levelPlan.left > 0) {
+    s.levelsLeft.right = s.levelsLeft.left + second;
+    s.drawing.left = s.levelsLeft.right + kLeader * u;
+  }
   return s;
 }
 

@@ -53,7 +53,7 @@ void askForName(OverlaySheet& sheet, const Group& group, bool otherEnd) {
   request.size = sheet.pen.size(name);
   request.towards = *near - *far;
   request.priority = 1;
-  sheet.ask(request, {name, ink::kStrings, 1, true, Cut::Text});
+  sheet.ask(request, {name, ink::kStringWords, 1, true, Cut::Text});
 }
 
 }  // namespace

@@ -27,10 +27,19 @@ void drawGraduations(const Pen& pen, const TapeLayout& tape) {
   for (const float x : tape.edges) pen.line({x, top}, {x, top + 20 * u}, ink::kInk, 1.5f);
 }
 
-// A fine line ties a name of the lower row to its graduation; it passes behind upper names.
+// A fine line ties a name to its graduation; it passes behind upper names. A name that stands aside
+// for its neighbours is met by a bend.
 void tie(const Pen& pen, const TapeLayout& tape, const TapeName& name) {
   const float u = pen.unit();
   const float x = tape.edges[name.stage], top = tape.tape.top + 20 * u;
+  const float left = name.box.left - 5 * u;
+  if (std::abs(left - x) > u) {
+    const float meets = std::clamp(x, name.box.left, name.box.right), y = name.box.top - 2 * u;
+    pen.line({x, top}, {x, top + 4 * u}, ink::kInk, 1, 0.35f);
+    if (name.box.top < top + 8 * u) return;  // in the upper row it stands right under
+    pen.line({x, top + 4 * u}, {meets, y}, ink::kInk, 1, 0.35f);
+    return;
+  }
   const float bottom = name.box.bottom - 2 * u;
   for (const TapeName& other : tape.names) {
     if (other.box.bottom > name.box.top + u || !other.box.grown(3 * u).contains({x, other.box.top}))
@@ -74,9 +83,9 @@ void drawHook(const Pen& pen, const Box& tape, float x) {
 
 // Words over the tape at x, the bold ones on a card, kept inside the tape's ends.
 void tag(const OverlaySheet& sheet, float x, const std::string& text, Cut cut, float lift) {
-  const Pen& pen = sheet.pen;
-  const float u = pen.unit();
   const Box& tape = sheet.layout.tape;
+  const Pen pen = sheet.pen.fitted(text, tape.width(), cut, 0.5f);
+  const float u = pen.unit();
   const float width = pen.size(text, cut).x;
   const float left = std::clamp(x - width / 2, tape.left, std::max(tape.left, tape.right - width));
   const float top = tape.top - lift * u - pen.lineHeight(cut);

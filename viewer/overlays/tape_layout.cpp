@@ -9,6 +9,12 @@ namespace {
 
 constexpr double kEqualShare = 0.45;  // of the tape that is dealt out evenly
 
+// The two rows of names.
+struct Rows {
+  float first = 0, height = 0, step = 0, pad = 0;
+  float y(int row) const { return first + float(row) * step; }
+};
+
 void layOutGraduations(const std::vector<TapeStage>& stages, TapeLayout& out, float unit) {
   const size_t n = stages.size();
   double total = 0;
@@ -44,15 +50,66 @@ std::string shortenedTo(const std::string& text, float width, const MeasureText&
   return best;
 }
 
+// As many of its letters as fit.
+std::string cutTo(std::string text, float width, const MeasureText& measure) {
+  if (measure(text).x <= width) return text;
+  while (!text.empty()) {
+    // One whole character of UTF-8: its following bytes, then its first.
+    while (text.size() > 1 && (static_cast<unsigned char>(text.back()) & 0xC0) == 0x80)
+      text.pop_back();
+    text.pop_back();
+    while (!text.empty() && (text.back() == ' ' || text.back() == ',')) text.pop_back();
+    if (measure(text + "...").x <= width) return text.empty() ? text : text + "...";
+  }
+  return text;
+}
+
+// The stage that is under way over those before and after it: a lower row that is parted where the
+// current stage stands, or as near to that as lets both be read.
+void layOutThree(const std::vector<TapeStage>& stages, size_t current, const MeasureText& measure,
+                 const Rows& rows, TapeLayout& out) {
+  const float left = out.tape.left + rows.pad, right = out.tape.right - rows.pad;
+  const auto put = [&](size_t stage, float x, float width, int row) {
+    const std::string text = cutTo(stages[stage].name, width, measure);
+    if (!text.empty())
+      out.names.push_back({stage, text, Box::at({x, rows.y(row)}, {measure(text).x, rows.height})});
+  };
+  const float width = std::min(measure(stages[current].name).x, right - left);
+  const float x = std::min(out.edges[current] + rows.pad, right - width);
+  put(current, x, right - x, 0);
+  const bool before = current > 0, after = current + 1 < stages.size();
+  float wideBefore = before ? measure(stages[current - 1].name).x : 0;
+  float wideAfter = after ? measure(stages[current + 1].name).x : 0;
+  const float room = right - left - (before && after ? 2 * rows.pad : 0);
+  if (wideBefore + wideAfter > room) {
+    const float half = room / 2;
+    if (wideBefore < half)
+      wideAfter = room - wideBefore;
+    else if (wideAfter < half)
+      wideBefore = room - wideAfter;
+    else
+      wideBefore = wideAfter = half;
+  }
+  const float gap = before && after ? 2 * rows.pad : 0;
+  const float cut = std::clamp(out.edges[current] - rows.pad, left + wideBefore,
+                               std::max(left + wideBefore, right - wideAfter - gap));
+  if (before) put(current - 1, cut - wideBefore, wideBefore, 1);
+  if (!after) return;
+  const float own = out.edges[current + 1] + rows.pad;
+  put(current + 1, std::clamp(own, cut + gap, std::max(cut + gap, right - wideAfter)), wideAfter,
+      1);
+}
+
 void layOutNames(const std::vector<TapeStage>& stages, size_t current, const MeasureText& measure,
                  float unit, TapeLayout& out) {
   const float lineHeight = measure("Xg").y;
   const float pad = 5 * unit;
-  const float firstRow = out.tape.bottom - 2 * lineHeight - 4 * unit;
+  const Rows rows{out.tape.bottom - 2 * lineHeight - 4 * unit, lineHeight, lineHeight + unit, pad};
+  if (current < stages.size()) layOutThree(stages, current, measure, rows, out);
   std::vector<size_t> order(stages.size());
   std::iota(order.begin(), order.end(), size_t(0));
+  std::erase_if(order, [&](size_t i) { return i + 1 >= current && i <= current + 1; });
   std::stable_sort(order.begin(), order.end(), [&](size_t a, size_t b) {
-    if ((a == current) != (b == current)) return a == current;
     return out.edges[a + 1] - out.edges[a] > out.edges[b + 1] - out.edges[b];
   });
   for (const size_t i : order) {
@@ -60,7 +117,7 @@ void layOutNames(const std::vector<TapeStage>& stages, size_t current, const Mea
     TapeName best;
     float bestWidth = 0;
     for (int row = 0; row < 2; ++row) {
-      const float y = firstRow + float(row) * (lineHeight + unit);
+      const float y = rows.y(row);
       float stop = out.tape.right - pad;
       bool blocked = y < out.tape.top || x >= stop;
       for (const TapeName& other : out.names) {

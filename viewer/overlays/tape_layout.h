@@ -40,8 +40,9 @@ struct TapeLayout {
 using MeasureText = std::function<glm::vec2(const std::string&)>;
 
 // Every stage gets an equal share of part of the tape and a share by its days of the rest, so that
-// short ones can still be taken hold of. Names go in two rows under the graduations: `current`
-// chooses first, then the long stages; a name that would touch another is shortened or left out.
+// short ones can still be taken hold of. Names go in two rows under the graduations: `current` in
+// the upper one, those before and after it in the lower one, shortened and moved aside where they
+// must be; then the long stages where there is room left, each at its own place.
 TapeLayout layOutTape(const std::vector<TapeStage>& stages, const Box& tape, size_t current,
                       const MeasureText& measure, float unit);
 

@@ -21,7 +21,7 @@ void drawNorth(const OverlaySheet& sheet, const glm::vec2& c, float r) {
   pen.list()->AddTriangle(im(tip), im(back - n * r * 0.42f), im(c - d * r * 0.25f),
                           colour(ink::kInk), 1.2f * pen.unit());
   const glm::vec2 size = pen.size("N", Cut::Bold);
-  pen.text(c + glm::vec2(-size.x / 2, r + 2 * pen.unit()), ink::kInk, "N", Cut::Bold);
+  pen.text(c + glm::vec2(-size.x / 2, r + pen.unit()), ink::kInk, "N", Cut::Bold);
 }
 
 std::string stageRow(const OverlaySheet& sheet) {
@@ -37,6 +37,13 @@ std::string benchMarkRow(const OverlaySheet& sheet) {
   const auto& mark = sheet.model.job.site.benchMark;
   if (!mark) return "No bench mark given";
   return "Bench mark " + model::levelText(mark->level) + ", " + mark->name;
+}
+
+bool dateStandsLeft(const OverlaySheet& sheet) {
+  const auto& stages = sheet.model.programme.stages;
+  if (stages.empty()) return false;
+  const TapeLayout tape = tapeOf(sheet.model, sheet.layout, sheet.frame.time, sheet.pen);
+  return tape.xAt(sheet.frame.time) < tape.tape.centre().x;
 }
 
 // A row that answers to a click shows it.
@@ -66,8 +73,9 @@ void drawTitleBlock(OverlaySheet& sheet) {
     const Box box = titleRow(sheet.layout, which);
     const bool besideNorth = which == TitleRow::Job || which == TitleRow::Stage;
     const float width = box.width() - 22 * u - (besideNorth ? northWidth : 0);
-    pen.text({box.left + 12 * u, box.centre().y - pen.lineHeight(cut) * 0.5f}, ink::kInk,
-             pen.shortened(text, width, cut), cut);
+    const Pen fit = pen.fitted(text, width, cut, 0.83f);
+    fit.text({box.left + 12 * u, box.centre().y - fit.lineHeight(cut) * 0.5f}, ink::kInk,
+             fit.shortened(text, width, cut), cut);
     if (which != TitleRow::Job)
       pen.line({box.left, box.top},
                {box.right - (which == TitleRow::Stage ? northWidth : 0), box.top}, ink::kFaint);
@@ -76,12 +84,15 @@ void drawTitleBlock(OverlaySheet& sheet) {
     if (underPointer(sheet, which)) pen.fill(titleRow(sheet.layout, which), ink::kTape, 0.5f);
   row(TitleRow::Job, sheet.model.job.name, Cut::Bold);
   row(TitleRow::Stage, stageRow(sheet), Cut::Text);
-  row(TitleRow::View, "View: " + viewWords(sheet.frame.camera), Cut::Text);
+  row(TitleRow::View, "View: " + viewWords(sheet.frame, sheet.scene), Cut::Text);
   row(TitleRow::Units, "mm, levels m; 0.000 = " + sheet.model.job.datumNote, Cut::Text);
   row(TitleRow::BenchMark, benchMarkRow(sheet), Cut::Text);
   const float left = block.right - northWidth;
   pen.line({left, block.top}, {left, block.top + northWidth}, ink::kFaint);
-  drawNorth(sheet, {left + northWidth / 2, block.top + northWidth * 0.42f}, northWidth * 0.27f);
+  // The letter stands under the arrow, inside the two rows.
+  const float arrow =
+      std::min(northWidth * 0.27f, (northWidth - pen.lineHeight(Cut::Bold) - 4 * u) / 2);
+  drawNorth(sheet, {left + northWidth / 2, block.top + 3 * u + arrow}, arrow);
   pen.outline(block, ink::kInk, 1.6f);
 }
 
@@ -92,18 +103,23 @@ void drawScaleBar(OverlaySheet& sheet) {
   const float u = pen.unit();
   const double metres = 2 * camera.distance * std::tan(camera.fieldOfView / 2);
   const double perMetre = double(sheet.layout.sheet.height()) / metres;
-  // The longest round length that stays short on the sheet.
+  const Box& tape = sheet.layout.tape;
+  // The longest round length that stays short on the sheet and clear of the date.
+  const double longest = double(std::min(150 * u, tape.width() / 2 - 150 * u));
   double length = 0.1;
   for (const double next : {0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0})
-    if (next * perMetre < 190 * double(u)) length = next;
+    if (next * perMetre < longest) length = next;
   const float px = float(length * perMetre);
-  const float x = sheet.layout.tape.left, y = sheet.layout.tape.top - 62 * u;
+  const std::string text = model::lengthText(length) + " mm";
+  const float whole = px + 8 * u + pen.size(text).x;
+  // Over the tape, at the end that the date is not at.
+  const float x = dateStandsLeft(sheet) ? tape.right - whole : tape.left;
+  const float y = tape.top - 33 * u;
   for (int i = 0; i < 4; ++i) {
     const Box part{x + px * float(i) / 4, y, x + px * float(i + 1) / 4, y + 6 * u};
     pen.fill(part, i % 2 ? ink::kPaper : ink::kInk);
     pen.outline(part, ink::kInk);
   }
-  const std::string text = model::lengthText(length) + " mm";
   pen.haloText({x + px + 8 * u, y + 3 * u - pen.lineHeight() / 2}, ink::kInk, text);
 }
 

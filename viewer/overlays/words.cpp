@@ -50,6 +50,29 @@ bool isElevation(const Camera& camera) {
 
 bool isPlan(const Camera& camera) { return camera.elevation > kPi / 2 - 0.02; }
 
+std::string viewWords(const Frame& frame, const Scene& scene) {
+  if (!frame.section.on) return viewWords(frame.camera);
+  const glm::vec3 normal{frame.section.plane};
+  const bool alongX = std::abs(normal.x) > 0.999f, alongY = std::abs(normal.y) > 0.999f;
+  std::string cut;
+  if (alongX || alongY) {
+    // Where the plane meets the axis it stands across.
+    const double local = -double(frame.section.plane.w) / double(alongX ? normal.x : normal.y);
+    const double at = local + (alongX ? scene.origin.x : scene.origin.y);
+    char text[32];
+    std::snprintf(text, sizeof text, "%s = %.3f", alongX ? "x" : "y", at);
+    cut = text;
+  }
+  const glm::dvec2 looking{std::sin(frame.camera.azimuth), std::cos(frame.camera.azimuth)};
+  const double square = -(looking.x * double(normal.x) + looking.y * double(normal.y));
+  if (!isElevation(frame.camera) || square < 0.999)
+    return viewWords(frame.camera) + (cut.empty() ? ", cut" : ", cut at " + cut);
+  constexpr std::array<const char*, 4> kTowards{"north", "east", "south", "west"};
+  const long quarter = std::lround(frame.camera.azimuth / (kPi / 2));
+  if (cut.empty()) return "Section, looking " + std::string(kTowards[size_t(quarter & 3)]);
+  return "Section at " + cut + ", looking " + kTowards[size_t(quarter & 3)];
+}
+
 std::string viewWords(const Camera& camera) {
   const char* kind = camera.parallel ? "parallel" : "perspective";
   if (isPlan(camera)) return std::string("Plan, ") + kind;

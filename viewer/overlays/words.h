@@ -6,6 +6,8 @@
 
 #include "model/model.h"
 #include "viewer/camera.h"
+#include "viewer/frame.h"
+#include "viewer/scene.h"
 
 namespace viewer {
 
@@ -18,8 +20,11 @@ std::string dateWords(const std::string& iso);
 // The ISO date of a time; empty when the programme has no dates.
 std::string isoDateAt(const model::Programme& programme, double time);
 
-// "Plan, parallel", "South elevation, parallel", "From the south-west, perspective".
+// "Plan, parallel", "South elevation", "From the south-west, perspective".
 std::string viewWords(const Camera& camera);
+// The same, and where the building is cut: "Section at y = 4.250, looking north" (the drawing's
+// coordinates, metres), "From the south-west, cut at x = 3.000".
+std::string viewWords(const Frame& frame, const Scene& scene);
 // True for views in which heights stand true on the screen: level and parallel.
 bool isElevation(const Camera& camera);
 bool isPlan(const Camera& camera);

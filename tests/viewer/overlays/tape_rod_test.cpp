@@ -1,7 +1,9 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "viewer/overlays/rod_layout.h"
 #include "viewer/overlays/sheet_layout.h"
@@ -64,6 +66,22 @@ RC_GTEST_PROP(Tape, stagesFollowEachOtherAndEachCanBeTakenHoldOf, ()) {
   }
 }
 
+// Whatever the names and however narrow the tape.
+RC_GTEST_PROP(Tape, alwaysNamesTheStageUnderWayAndThoseBeforeAndAfterIt, ()) {
+  auto stages = someStages(*rc::gen::inRange(3, 81));
+  const float width = float(*rc::gen::inRange(360, 1600));
+  const size_t current = size_t(*rc::gen::inRange(0, int(stages.size())));
+  const TapeLayout tape = layOutTape(stages, {42, 600, 42 + width, 660}, current, letters(1), 1);
+  for (size_t i = current ? current - 1 : 0; i <= current + 1 && i < stages.size(); ++i) {
+    const auto name = std::find_if(tape.names.begin(), tape.names.end(),
+                                   [&](const TapeName& n) { return n.stage == i; });
+    RC_ASSERT(name != tape.names.end());
+    // Whole, or so much of it that it can be told.
+    RC_ASSERT(name->text == stages[i].name || name->text.size() >= 12);
+    RC_ASSERT(stages[i].name.rfind(name->text.substr(0, name->text.find("...")), 0) == 0u);
+  }
+}
+
 TEST(Tape, AlwaysHasRoomForTheCurrentNameInTheMiddleOfAWideTape) {
   std::vector<TapeStage> stages(40, TapeStage{"Raise the corners, first lift", 2, 0, false});
   const TapeLayout tape = layOutTape(stages, {40, 600, 1000, 666}, 17, letters(1), 1);
@@ -86,49 +104,6 @@ TEST(Tape, WithoutStagesIsEmptyAndAnswers) {
   EXPECT_TRUE(tape.names.empty());
   EXPECT_EQ(tape.timeAt(300), 0);
   EXPECT_EQ(tape.xAt(3), 100);
-}
-
-RC_GTEST_PROP(Rod, textsNeverOverlapAndStayOnTheRod, ()) {
-  std::vector<RodMark> marks;
-  const int count = *rc::gen::inRange(0, 90);
-  for (int i = 0; i < count; ++i)
-    marks.push_back({*rc::gen::inRange(-4000, 9000) / 1000.0, "sill", *rc::gen::inRange(0, 3)});
-  const Box rod{1140, 34, 1170, float(*rc::gen::inRange(120, 1800))};
-  Camera camera;
-  const auto labels = layOutRod(marks, rodScale(camera, rod, 720, -4, 9), rod, 19, rod.bottom);
-  for (size_t i = 0; i < labels.size(); ++i) {
-    RC_ASSERT(labels[i].y - 9.5f >= rod.top - 0.01f && labels[i].y + 9.5f <= rod.bottom + 0.01f);
-    if (i) RC_ASSERT(labels[i].y - labels[i - 1].y >= 19 - 0.01f);
-  }
-}
-
-TEST(Rod, LeavesOutSillsBeforeFloors) {
-  std::vector<RodMark> marks;
-  for (int i = 0; i < 30; ++i) marks.push_back({i * 0.1, "sill", 0});
-  marks.push_back({1.55, "finished floor", 2});
-  const Box rod{0, 0, 30, 200};
-  const auto labels = layOutRod(marks, rodScale(Camera(), rod, 720, 0, 3), rod, 20, rod.bottom);
-  EXPECT_EQ(labels.size(), 10u);
-  EXPECT_TRUE(std::any_of(labels.begin(), labels.end(),
-                          [](const RodLabel& label) { return label.mark == 30; }));
-}
-
-TEST(Rod, LeavesOutSillsThatWouldPushTextsFarFromTheirHeights) {
-  std::vector<ColumnItem> items;
-  for (int i = 0; i < 12; ++i) items.push_back({300.0f + float(i), 0});
-  items.push_back({305, 2});
-  const auto labels = layOutColumn(items, 20, {0, 600}, {0, 600});
-  EXPECT_LT(labels.size(), items.size());
-  for (const RodLabel& label : labels) EXPECT_LE(std::abs(label.y - label.trueY), 50.0f);
-  EXPECT_TRUE(std::any_of(labels.begin(), labels.end(),
-                          [](const RodLabel& label) { return label.mark == 12; }));
-}
-
-TEST(Rod, KeepsTextsAboveWhatStandsBesideItsFootAndMarksTrue) {
-  const auto labels = layOutColumn({{100, 2}, {560, 2}, {590, 1}}, 20, {0, 600}, {0, 500});
-  ASSERT_EQ(labels.size(), 3u);
-  for (const RodLabel& label : labels) EXPECT_LE(label.y + 10, 500.01f);
-  EXPECT_EQ(labels[2].trueY, 590);
 }
 
 TEST(Rod, LinesUpWithAnElevationToThePixel) {
@@ -157,28 +132,35 @@ TEST(Rod, JoinsLevelsThatAreEqual) {
   schedule[2] = {"damp-course", "damp course", 0.0001, 0, true, ""};
   const auto marks = rodMarks(schedule);
   ASSERT_EQ(marks.size(), 2u);
-  EXPECT_EQ(marks[0].name, "finished floor, damp course");
+  EXPECT_EQ(marks[0].names, (std::vector<std::string>{"finished floor", "damp course"}));
   EXPECT_EQ(marks[0].priority, 2);
   EXPECT_EQ(marks[1].priority, 0);
+  EXPECT_EQ(countHeights(schedule), 2u);
 }
 
 RC_GTEST_PROP(Sheet, furnitureNeverOverlapsAndStaysInTheWindow, ()) {
   const float unit = *rc::gen::element(1.0f, 1.25f, 2.0f);
   const float width = float(*rc::gen::inRange(800, 4000)) * unit;
   const float height = float(*rc::gen::inRange(520, 2200)) * unit;
-  const SheetLayout s = layOutSheet(width, height, unit);
-  const Box parts[] = {s.tape, s.rod, s.titleBlock, s.tabs};
+  SheetParts shown;
+  shown.levels = *rc::gen::arbitrary<bool>();
+  shown.heights = size_t(*rc::gen::inRange(0, 60));
+  const SheetLayout s = layOutSheet(width, height, unit, 0, shown);
+  const Box captions{s.captions.left, s.captions.top, s.captions.right, s.drawing.top - unit};
+  const Box parts[] = {s.tape, s.rod, s.titleBlock, s.tabs, s.levels, captions, s.drawing};
   for (const Box& part : parts) {
     RC_ASSERT(part.inside(s.sheet));
     RC_ASSERT(part.width() > 0 && part.height() > 0);
   }
-  for (size_t i = 0; i < 4; ++i)
-    for (size_t j = i + 1; j < 4; ++j) RC_ASSERT(!parts[i].overlaps(parts[j]));
-  RC_ASSERT(s.drawing.width() > 0 && s.drawing.height() > 0);
+  for (size_t i = 0; i < std::size(parts); ++i)
+    for (size_t j = i + 1; j < std::size(parts); ++j) RC_ASSERT(!parts[i].overlaps(parts[j]));
+  if (s.levelPlan.left > 0) RC_ASSERT(!s.levelsLeft.overlaps(s.drawing));
 }
 
 TEST(Sheet, RodRunsItsFullHeightBesideTheTitleBlock) {
-  const SheetLayout with = layOutSheet(1280, 720, 1), without = layOutSheet(1280, 720, 1, 0, false);
+  SheetParts bare;
+  bare.rod = false;
+  const SheetLayout with = layOutSheet(1280, 720, 1), without = layOutSheet(1280, 720, 1, 0, bare);
   EXPECT_GT(with.rod.bottom, 720 - 30);
   EXPECT_LT(with.rod.top, 40);
   EXPECT_LT(with.titleBlock.right, with.rod.left);

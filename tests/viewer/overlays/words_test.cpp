@@ -47,6 +47,32 @@ TEST(ViewWords, SayWhereTheEyeStands) {
   EXPECT_EQ(words("north-east"), "From the north-east, perspective");
 }
 
+TEST(ViewWords, CallASectionASectionAndSayWhereItIsCut) {
+  Scene scene;
+  scene.origin = {100, 20, 0};
+  Frame frame;
+  frame.camera = *standardView("section", {0, 0, 0}, {10, 8, 6}, 1.5);
+  frame.section.on = true;
+  frame.section.plane = {0, -1, 0, 4.25f};  // south of it is cut away
+  EXPECT_EQ(viewWords(frame, scene), "Section at y = 24.250, looking north");
+  frame.camera = *standardView("east", {0, 0, 0}, {10, 8, 6}, 1.5);
+  frame.section.plane = {1, 0, 0, -3};
+  EXPECT_EQ(viewWords(frame, scene), "Section at x = 103.000, looking west");
+  frame.camera = *standardView("south-west", {0, 0, 0}, {10, 8, 6}, 1.5);
+  EXPECT_EQ(viewWords(frame, scene), "From the south-west, perspective, cut at x = 103.000");
+  frame.section.on = false;
+  EXPECT_EQ(viewWords(frame, scene), "From the south-west, perspective");
+}
+
+TEST(ViewWords, DoNotCallAnElevationThatShowsTheCutEdgeOnASection) {
+  Scene scene;
+  Frame frame;
+  frame.camera = *standardView("south", {0, 0, 0}, {10, 8, 6}, 1.5);
+  frame.section.on = true;
+  frame.section.plane = {1, 0, 0, -3};
+  EXPECT_EQ(viewWords(frame, scene), "South elevation, cut at x = 3.000");
+}
+
 TEST(StringGroupName, SaysTheWallOnceAndBothEdgesTogether) {
   EXPECT_EQ(stringGroupName({"A-B outer face", "A-B inner face", "A-B foundation outer edge",
                              "A-B foundation inner edge"}),

@@ -1,0 +1,190 @@
+// Whole sheets, laid out without OpenGL: every text of every stage, view and size.
+#include <gtest/gtest.h>
+#include <imgui.h>
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+
+#include "model/job/read_job.h"
+#include "model/level_text.h"
+#include "viewer/camera.h"
+#include "viewer/overlays/overlay_sheet.h"
+#include "viewer/view_state.h"
+
+namespace viewer {
+namespace {
+
+struct Size {
+  int width, height;
+  float unit;
+};
+// As a window or a picture of that size has them.
+constexpr Size kSizes[] = {{1280, 720, 1},  {800, 500, 0.8f},   {800, 500, 1},  {1920, 1080, 1.5f},
+                           {1920, 1080, 1}, {900, 1600, 0.88f}, {3840, 2160, 3}};
+
+// A Dear ImGui context with lettering and no screen.
+class SheetTexts : public ::testing::TestWithParam<const char*> {
+ protected:
+  void SetUp() override {
+    context_ = ImGui::CreateContext();
+    ImGui::SetCurrentContext(context_);
+    ImGui::GetIO().IniFilename = nullptr;
+    const auto read =
+        model::readJobFile(std::string(SOURCE_DIR) + "/assets/jobs/" + GetParam() + ".toml");
+    ASSERT_TRUE(read.job);
+    model_ = model::buildModel(*read.job);
+    scene_ = buildScene(model_);
+    picker_ = std::make_unique<Picker>(scene_);
+  }
+  void TearDown() override { ImGui::DestroyContext(context_); }
+
+  static Overlays all() { return {true, true, true, true, true, true, true, true}; }
+
+  PictureOptions options(const Size& size, const std::string& view, int stage) const {
+    PictureOptions options;
+    options.width = size.width;
+    options.height = size.height;
+    options.view = view;
+    options.time = stage + 1;
+    options.overlays = all();
+    return options;
+  }
+
+  std::vector<DrawnText> texts(const Size& size, const std::string& view, int stage) {
+    PictureOptions how = options(size, view, stage);
+    Frame frame = frameOf(model_, scene_, how);
+    // For this size's unit, which need not be the one a picture would choose.
+    const SheetLayout layout =
+        sheetOf(model_, how.overlays, float(size.width), float(size.height), size.unit);
+    const bool plan = view == "plan";
+    frame.camera = framed(frame.camera, plan ? scene_.low : scene_.buildingLow,
+                          plan ? scene_.high : scene_.buildingHigh, layout);
+    std::vector<DrawnText> record;
+    OverlayOptions with;
+    with.picker = picker_.get();
+    with.record = &record;
+    ImGui::GetIO().DisplaySize = {float(size.width), float(size.height)};
+    ImGui::NewFrame();
+    drawOverlays(model_, scene_, frame, how.overlays, size.width, size.height, with);
+    ImGui::EndFrame();
+    return record;
+  }
+
+  template <typename Check>
+  void everywhere(const Check& check) {
+    const int stages = int(model_.programme.stages.size());
+    for (const Size& size : kSizes) {
+      loadLettering(size.unit);
+      for (const std::string& view : standardViewNames())
+        for (int stage = 0; stage < stages; ++stage) {
+          check(size, view, stage, texts(size, view, stage));
+          if (HasFailure()) return;
+        }
+    }
+  }
+
+  model::Model model_;
+  Scene scene_;
+  std::unique_ptr<Picker> picker_;
+  ImGuiContext* context_ = nullptr;
+};
+
+std::string place(const Size& size, const std::string& view, int stage) {
+  return std::to_string(size.width) + "x" + std::to_string(size.height) + " at " +
+         std::to_string(size.unit) + ", " + view + ", stage " + std::to_string(stage + 1);
+}
+
+TEST_P(SheetTexts, NeverRunIntoEachOtherNorOffTheSheet) {
+  everywhere(
+      [](const Size& size, const std::string& view, int stage, const std::vector<DrawnText>& all) {
+        const Box sheet{0, 0, float(size.width), float(size.height)};
+        for (size_t i = 0; i < all.size(); ++i) {
+          EXPECT_TRUE(all[i].box.inside(sheet)) << all[i].text << ": " << place(size, view, stage);
+          for (size_t j = i + 1; j < all.size(); ++j)
+            EXPECT_FALSE(all[i].box.grown(-0.5f).overlaps(all[j].box.grown(-0.5f)))
+                << all[i].text << " and " << all[j].text << ": " << place(size, view, stage);
+        }
+      });
+}
+
+TEST_P(SheetTexts, GiveEveryScheduledLevel) {
+  everywhere([this](const Size& size, const std::string& view, int stage,
+                    const std::vector<DrawnText>& all) {
+    for (const auto& level : model_.settingOut.schedule) {
+      const std::string value = model::levelText(level.level);
+      EXPECT_TRUE(std::any_of(all.begin(), all.end(),
+                              [&](const DrawnText& text) { return text.text == value; }))
+          << value << " " << level.name << ": " << place(size, view, stage);
+    }
+  });
+}
+
+TEST_P(SheetTexts, AreLargeEnoughToRead) {
+  everywhere(
+      [](const Size& size, const std::string& view, int stage, const std::vector<DrawnText>& all) {
+        for (const DrawnText& text : all)
+          EXPECT_GE(text.box.height(), 10.4f) << text.text << ": " << place(size, view, stage);
+      });
+}
+
+TEST_P(SheetTexts, LeaveTheBuildingItsOwnPlaceInEveryStandardView) {
+  for (const Size& size : kSizes)
+    for (const std::string& view : standardViewNames()) {
+      const PictureOptions how = options(size, view, 0);
+      const Frame frame = frameOf(model_, scene_, how);
+      const SheetLayout layout =
+          sheetOf(model_, how.overlays, float(size.width), float(size.height), size.unit);
+      const bool plan = view == "plan";
+      const glm::vec3 low = plan ? scene_.low : scene_.buildingLow;
+      const glm::vec3 high = plan ? scene_.high : scene_.buildingHigh;
+      const Camera camera = framed(frame.camera, low, high, layout);
+      float widest = 0;
+      Box seen{1e9f, 1e9f, -1e9f, -1e9f};
+      for (int i = 0; i < 8; ++i) {
+        const auto at =
+            camera.project({i & 1 ? high.x : low.x, i & 2 ? high.y : low.y, i & 4 ? high.z : low.z},
+                           double(size.width) / size.height);
+        ASSERT_TRUE(at);
+        const glm::vec2 p{at->x * float(size.width), at->y * float(size.height)};
+        EXPECT_TRUE(layout.drawing.grown(1.5f * size.unit).contains(p))
+            << view << " " << size.width << "x" << size.height;
+        seen = {std::min(seen.left, p.x), std::min(seen.top, p.y), std::max(seen.right, p.x),
+                std::max(seen.bottom, p.y)};
+      }
+      widest =
+          std::max(seen.width() / layout.drawing.width(), seen.height() / layout.drawing.height());
+      EXPECT_GT(widest, 0.9f) << view << " " << size.width << "x" << size.height;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Jobs, SheetTexts,
+                         ::testing::Values("orchard-house", "garage", "skew-corner", "smallest"),
+                         [](const auto& job) {
+                           std::string name = job.param;
+                           name.erase(std::remove(name.begin(), name.end(), '-'), name.end());
+                           return name;
+                         });
+
+// Of two colours, by WCAG 2.1, "relative luminance" and "contrast ratio" (definitions).
+double contrast(unsigned a, unsigned b) {
+  const auto luminance = [](unsigned rgb) {
+    const auto part = [&](int shift) {
+      const double c = ((rgb >> shift) & 255) / 255.0;
+      return c <= 0.03928 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
+    };
+    return 0.2126 * part(16) + 0.7152 * part(8) + 0.0722 * part(0);
+  };
+  const double la = luminance(a), lb = luminance(b);
+  return (std::max(la, lb) + 0.05) / (std::min(la, lb) + 0.05);
+}
+
+TEST(SheetColours, OfWordsStandOutFromPaperByTheStricterRule) {
+  for (const unsigned rgb :
+       {ink::kInk, ink::kSoft, ink::kLevelWords, ink::kStringWords, ink::kCaution})
+    EXPECT_GE(contrast(rgb, ink::kPaper), 7) << std::hex << rgb;  // WCAG 2.1, criterion 1.4.6
+  EXPECT_GE(contrast(ink::kInk, ink::kTapeDone), 7);
+}
+
+}  // namespace
+}  // namespace viewer

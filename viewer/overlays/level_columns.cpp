@@ -1,0 +1,129 @@
+#include "viewer/overlays/level_columns.h"
+
+#include <algorithm>
+
+#include "viewer/overlays/stack_apart.h"
+
+namespace viewer {
+namespace {
+
+// `some` of `from`, evenly spread.
+std::vector<size_t> evenly(const std::vector<size_t>& from, size_t some) {
+  std::vector<size_t> picked;
+  for (size_t i = 0; i < some; ++i) picked.push_back(from[(2 * i + 1) * from.size() / (2 * some)]);
+  return picked;
+}
+
+// Which items go into the left column: openings first.
+std::vector<bool> leftOnes(const std::vector<LevelItem>& items, size_t count) {
+  std::vector<size_t> openings, others, picked;
+  for (size_t i = 0; i < items.size(); ++i) (items[i].opening ? openings : others).push_back(i);
+  picked = count <= openings.size() ? evenly(openings, count) : openings;
+  if (count > openings.size()) {
+    const auto more = evenly(others, std::min(count - openings.size(), others.size()));
+    picked.insert(picked.end(), more.begin(), more.end());
+  }
+  std::vector<bool> left(items.size(), false);
+  for (const size_t i : picked) left[i] = true;
+  return left;
+}
+
+std::string joined(const std::vector<std::string>& names, size_t count) {
+  std::string text;
+  for (size_t i = 0; i < count; ++i) text += (i ? " / " : "") + names[i];
+  if (count < names.size()) text += " + " + std::to_string(names.size() - count) + " more";
+  return text;
+}
+
+// As much of it as fits with three dots; nothing when that is not worth reading.
+std::string cutShort(std::string text, float width, const MeasureLevel& measure) {
+  while (!text.empty()) {
+    // One whole character of UTF-8: its following bytes, then its first.
+    while (text.size() > 1 && (static_cast<unsigned char>(text.back()) & 0xC0) == 0x80)
+      text.pop_back();
+    text.pop_back();
+    while (!text.empty() && (text.back() == ' ' || text.back() == ',')) text.pop_back();
+    if (text.size() < 3) return {};
+    if (measure(text + "...", false) <= width) return text + "...";
+  }
+  return {};
+}
+
+struct Column {
+  std::vector<size_t> items;
+  Box box;
+  bool left = false;
+};
+
+void placeColumn(const Column& column, const std::vector<LevelItem>& items,
+                 const SheetLayout& layout, const LevelColumnWidths& widths,
+                 const MeasureLevel& measure, std::vector<LevelLine>& out) {
+  const size_t perLine = std::max<size_t>(1, layout.levelPlan.perLine);
+  const size_t lines = (column.items.size() + perLine - 1) / perLine;
+  if (!lines) return;
+  const auto trueY = [&](size_t i) { return column.left ? items[i].yLeft : items[i].yRight; };
+  const float text = layout.levelPlan.text;
+  const float from = column.box.top + text * kLevelLine, to = column.box.bottom;
+  const float pitch = std::min(text * kLevelLine, (to - from) / float(lines) * 0.9999f);
+  std::vector<float> wanted;
+  for (size_t l = 0; l < lines; ++l) {
+    const float y = std::clamp(trueY(column.items[l * perLine]), from, to);
+    wanted.push_back(wanted.empty() ? y : std::max(y, wanted.back()));
+  }
+  const auto placed = stackApart(wanted, pitch, from, to);
+  const float height = std::min(text, pitch);
+  const float cell = column.box.width() / float(perLine);
+  for (size_t k = 0; k < column.items.size(); ++k) {
+    const size_t l = k / perLine, i = column.items[k];
+    const float y = placed ? (*placed)[l] : from + (float(l) + 0.5f) * pitch;
+    const float x = column.box.left + float(k % perLine) * cell;
+    LevelLine line{i,        column.left, {x, y - height / 2, x + cell, y + height / 2},
+                   trueY(i), {},          true};
+    line.course = perLine == 1;
+    const float room = cell - widths.mark - widths.value - 2 * widths.gap -
+                       (line.course ? widths.course + widths.gap : 0);
+    line.name = levelNames(items[i].names, room, measure);
+    out.push_back(line);
+  }
+}
+
+}  // namespace
+
+std::string levelNames(const std::vector<std::string>& names, float width,
+                       const MeasureLevel& measure) {
+  if (names.empty() || width <= 0) return {};
+  std::vector<std::string> brief;  // "finished floor" of "finished floor, ground floor"
+  for (const std::string& name : names) {
+    const std::string what = name.substr(0, name.find(','));
+    if (std::find(brief.begin(), brief.end(), what) == brief.end()) brief.push_back(what);
+  }
+  for (const auto& text : {joined(names, names.size()), joined(brief, brief.size())})
+    if (measure(text, false) <= width) return text;
+  for (size_t count = brief.size(); count > 1;)
+    if (const auto text = joined(brief, --count); measure(text, false) <= width) return text;
+  return cutShort(joined(brief, 1), width, measure);
+}
+
+LevelColumnWidths levelColumnWidths(const std::vector<LevelItem>& items, const SheetLayout& layout,
+                                    float mark, const MeasureLevel& measure) {
+  LevelColumnWidths widths;
+  widths.mark = layout.levelPlan.perLine == 1 ? mark : 0;
+  widths.gap = layout.levelPlan.text * 0.45f;
+  for (const LevelItem& item : items) {
+    widths.value = std::max(widths.value, measure(item.value, true));
+    widths.course = std::max(widths.course, measure(item.course, false));
+  }
+  return widths;
+}
+
+std::vector<LevelLine> layOutLevels(const std::vector<LevelItem>& items, const SheetLayout& layout,
+                                    const LevelColumnWidths& widths, const MeasureLevel& measure) {
+  const std::vector<bool> left = leftOnes(items, std::min(layout.levelPlan.left, items.size()));
+  Column columns[2] = {{{}, layout.levels, false}, {{}, layout.levelsLeft, true}};
+  for (size_t i = 0; i < items.size(); ++i) columns[left[i] ? 1 : 0].items.push_back(i);
+  std::vector<LevelLine> lines;
+  for (const Column& column : columns) placeColumn(column, items, layout, widths, measure, lines);
+  return lines;
+}
+
+}  // namespace viewer
