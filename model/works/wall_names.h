@@ -14,9 +14,7 @@ std::string layerId(const WallLine& wall, const std::string& layer);
 std::string layerName(const WallLine& wall, const std::string& layer);
 // "storey 0/lift 2".
 std::string liftId(const Lift& lift);
-// "lift 2", or "first floor lift 2" where there is more than one storey.
+// "lift 2", or "First floor lift 2", as the job spells it, where there is more than one storey.
 std::string liftName(const Job& job, const Lift& lift);
-// "First floor" to "first floor"; names that begin with two capitals keep them.
-std::string inSentence(const std::string& name);
 
 }  // namespace model

@@ -170,7 +170,7 @@ TEST(CavityWall, UnderAFloorTheInnerLeafStopsAtTheJoistsAndTheOuterAtTheCourseOv
   // 358 from the heads: a whole course of 225, and 133 of which the bed is 10.
   EXPECT_EQ(
       inner->name,
-      "Wall B-C, inner leaf, ground floor lift 3, between the corners, top blocks cut to 123");
+      "Wall B-C, inner leaf, Ground floor lift 3, between the corners, top blocks cut to 123");
 }
 
 TEST(CavityWall, CornersComeBeforeTheRunBetweenThem) {
