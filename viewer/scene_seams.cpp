@@ -1,6 +1,7 @@
 #include "viewer/scene_seams.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 
 #include <glm/geometric.hpp>
@@ -100,15 +101,42 @@ void addCovers(const Scene& scene, const OnLine& x, const OnLine& y, std::vector
   add(y, ex.element);
 }
 
-std::vector<Cover> findCovers(const Scene& scene, const std::vector<std::uint32_t>& material) {
+// Brings items of one bucket together and puts each bucket in order: linear where keys are spread
+// evenly, as hashes and lines are.
+template <typename T, typename Bucket, typename Less>
+void sortInBuckets(std::vector<T>& items, size_t buckets, Bucket bucketOf, Less less) {
+  std::vector<std::uint32_t> end(buckets + 1, 0);
+  for (const T& item : items) ++end[bucketOf(item) + 1];
+  for (size_t i = 0; i < buckets; ++i) end[i + 1] += end[i];
+  std::vector<T> sorted(items.size());
+  for (const T& item : items) sorted[end[bucketOf(item)]++] = item;
+  std::uint32_t first = 0;
+  for (size_t i = 0; i < buckets; first = end[i++]) {
+    if (end[i] - first > 1) std::sort(sorted.begin() + first, sorted.begin() + end[i], less);
+  }
+  items = std::move(sorted);
+}
+
+// Lines that lie on one endless line come together, in order along it.
+std::vector<OnLine> linesToCompare(const Scene& scene, const std::vector<std::uint32_t>& material) {
   std::vector<OnLine> lines;
   lines.reserve(scene.edges.size() / 2);
   for (std::uint32_t i = 0; i < scene.edges.size() / 2; ++i) {
     if (seamless(material[scene.edges[i * 2].element])) lines.push_back(placed(scene, i));
   }
-  std::sort(lines.begin(), lines.end(), [](const OnLine& a, const OnLine& b) {
-    return a.key != b.key ? a.key < b.key : a.from != b.from ? a.from < b.from : a.line < b.line;
-  });
+  const size_t buckets = std::bit_ceil(lines.size() + 1);
+  sortInBuckets(
+      lines, buckets, [buckets](const OnLine& on) { return on.key & (buckets - 1); },
+      [](const OnLine& a, const OnLine& b) {
+        return a.key != b.key     ? a.key < b.key
+               : a.from != b.from ? a.from < b.from
+                                  : a.line < b.line;
+      });
+  return lines;
+}
+
+std::vector<Cover> findCovers(const Scene& scene, const std::vector<std::uint32_t>& material) {
+  const std::vector<OnLine> lines = linesToCompare(scene, material);
   std::vector<Cover> covers;
   for (size_t i = 0; i < lines.size(); ++i) {
     for (size_t j = i + 1;
@@ -119,11 +147,11 @@ std::vector<Cover> findCovers(const Scene& scene, const std::vector<std::uint32_
         addCovers(scene, lines[i], lines[j], covers);
     }
   }
-  std::sort(covers.begin(), covers.end(), [](const Cover& a, const Cover& b) {
-    return a.line != b.line   ? a.line < b.line
-           : a.from != b.from ? a.from < b.from
-                              : a.neighbour < b.neighbour;
-  });
+  sortInBuckets(
+      covers, scene.edges.size() / 2, [](const Cover& c) { return c.line; },
+      [](const Cover& a, const Cover& b) {
+        return a.from != b.from ? a.from < b.from : a.neighbour < b.neighbour;
+      });
   return covers;
 }
 
