@@ -52,6 +52,8 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkStripsOverTheDig(checking);
   checkSlopes(checking);
   checkNearBuildings(checking);
+  checkScaffoldRoom(checking);
+  checkProfileRoom(checking);
   checkRoofOnSite(checking);
   return problems;
 }

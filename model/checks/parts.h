@@ -28,6 +28,8 @@ void checkConcreteInTheGround(const Checking&);
 void checkStripsOverTheDig(const Checking&);  // foundations over the cellar's working space
 void checkSlopes(const Checking&);            // of the cellar's dig, under what stands
 void checkNearBuildings(const Checking&);     // digs beside what stands
+void checkScaffoldRoom(const Checking&);      // beside boundary, buildings and other walls
+void checkProfileRoom(const Checking&);       // the same for profile boards
 void checkRoofOnSite(const Checking&);        // eaves over the boundary or another building
 
 // "A-B", "A-B and B-C", "A-B, B-C and C-D"; beyond a few only how many more there are.

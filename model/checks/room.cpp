@@ -1,0 +1,119 @@
+// Room beside the building for what a crew puts up there: scaffold, and profile boards.
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include <glm/geometric.hpp>
+
+#include "model/checks/parts.h"
+#include "model/job/value_words.h"
+#include "model/works/profile_places.h"
+#include "model/works/scaffold_room.h"
+
+namespace model {
+namespace {
+
+// Further off than this nothing is in a board's way: a board's distance from the dig, and its own
+// size.
+constexpr double kBoardsReach = 2.0;
+constexpr double kStep = 0.05;
+
+double toMillimetre(double metres) { return std::round(metres * 1000) / 1000; }
+
+bool isOf(const StandingBuilding& building, const std::string& name) {
+  return building.kind != BuildingKind::Demolish && building.name == name && !name.empty();
+}
+
+// The key of what is in the way.
+std::string keyOf(const Job& job, const std::string& beside) {
+  for (size_t i = 0; i < job.site.buildings.size(); ++i)
+    if (isOf(job.site.buildings[i], beside)) return "site.building[" + std::to_string(i) + "]";
+  return beside == "the boundary" ? "site.boundary" : "outline";
+}
+
+std::string inWords(const Job& job, const std::string& beside) {
+  const bool named = std::any_of(job.site.buildings.begin(), job.site.buildings.end(),
+                                 [&](const StandingBuilding& b) { return isOf(b, beside); });
+  return named ? "\"" + beside + "\"" : beside;
+}
+
+struct InTheWay {
+  std::string what;  // "the boundary", a building's name
+  double away = 0;
+};
+
+// The first thing that a wall's lines come to beyond its end; nothing within reach.
+std::vector<InTheWay> beyond(const Checking& check, const WallLine& wall, bool atEnd,
+                             double reach) {
+  const Job& job = check.job;
+  const Vec2 outward = wall.along * (atEnd ? 1.0 : -1.0);
+  for (double away = kStep; away < reach; away += kStep) {
+    for (const double inward : {0.0, job.walls.total()}) {
+      const Vec2 p = wall.at(atEnd ? wall.length : 0, inward) + outward * away;
+      for (const StandingBuilding& building : job.site.buildings) {
+        if (building.kind != BuildingKind::Demolish && contains(building.outline, p))
+          return {{building.name.empty() ? "a standing building" : building.name, away}};
+      }
+      if (!contains(check.settingOut.terrain.boundary, p)) return {{"the boundary", away}};
+    }
+  }
+  return {};
+}
+
+}  // namespace
+
+// One line for all that one thing is in the way of.
+void checkScaffoldRoom(const Checking& check) {
+  struct Walls {
+    std::vector<std::string> names;
+    double room = 1e300, needed = 0;
+  };
+  std::map<std::string, Walls> byObstacle;
+  for (const ScaffoldGap& gap : scaffoldRoom(check.job, check.settingOut).gaps) {
+    Walls& walls = byObstacle[gap.beside];
+    const WallLine& wall = check.settingOut.walls[gap.wall];
+    const bool all = gap.to - gap.from > wall.length - 0.01;
+    const std::string& corner = check.settingOut.corners[wall.from].letter;
+    walls.names.push_back(all ? wall.name
+                              : wall.name + " (from " + lengthWords(toMillimetre(gap.from)) +
+                                    " to " + lengthWords(toMillimetre(gap.to)) + " of it, from " +
+                                    corner + ")");
+    walls.room = std::min(walls.room, gap.room);
+    walls.needed = std::max(walls.needed, gap.needed);
+  }
+  for (const auto& [beside, walls] : byObstacle) {
+    check.warning(keyOf(check.job, beside),
+                  "there is no room for a scaffold along " + listed(walls.names) + ": " +
+                      lengthWords(toMillimetre(walls.room)) + " to " + inWords(check.job, beside) +
+                      " at the narrowest, and a scaffold takes " +
+                      lengthWords(toMillimetre(walls.needed)),
+                  "ask the scaffolder how that side is reached, and the neighbour where it needs "
+                  "their ground");
+  }
+}
+
+void checkProfileRoom(const Checking& check) {
+  const std::vector<LineEnds> places = placeProfiles(check.job, check.settingOut);
+  std::map<std::string, std::vector<std::string>> byObstacle;
+  for (size_t i = 0; i < places.size(); ++i) {
+    const WallLine& wall = check.settingOut.walls[i];
+    for (const bool atEnd : {false, true}) {
+      const std::optional<LineEnd>& end = atEnd ? places[i].atEnd : places[i].atStart;
+      if (end && !end->peg) continue;
+      for (const InTheWay& found : beyond(check, wall, atEnd, kBoardsReach)) {
+        byObstacle[found.what].push_back(
+            wall.name + " beyond " + check.settingOut.corners[atEnd ? wall.to : wall.from].letter +
+            " (" + lengthWords(toMillimetre(found.away)) + ")");
+      }
+    }
+  }
+  for (const auto& [what, ends] : byObstacle) {
+    check.warning(keyOf(check.job, what),
+                  "there is no room for profile boards between the dig and " +
+                      inWords(check.job, what) + " for the lines of " + listed(ends),
+                  "agree before the dig how those lines are kept: offset pegs, or marks on what "
+                  "stands there");
+  }
+}
+
+}  // namespace model
