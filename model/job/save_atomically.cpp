@@ -59,12 +59,16 @@ class File {
   int descriptor_;
 };
 
-bool writeAll(int descriptor, std::string_view bytes) {
-  while (!bytes.empty()) {
-    const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written <= 0) return false;
-    bytes.remove_prefix(static_cast<size_t>(written));
+using Parts = std::span<const std::string_view>;
+
+bool writeAll(int descriptor, Parts parts) {
+  for (std::string_view bytes : parts) {
+    while (!bytes.empty()) {
+      const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
+      if (written < 0 && errno == EINTR) continue;
+      if (written <= 0) return false;
+      bytes.remove_prefix(static_cast<size_t>(written));
+    }
   }
   return true;
 }
@@ -91,15 +95,15 @@ void flushFolder(const fs::path& file) {
 }
 
 // Devices and pipes cannot be replaced; they are written to.
-std::optional<Problem> writeStraight(const std::string& path, std::string_view bytes) {
+std::optional<Problem> writeStraight(const std::string& path, Parts parts) {
   const File file(::open(path.c_str(), O_WRONLY | O_CLOEXEC));
   if (!file.open()) return failed(path, "it cannot be opened", errno);
-  if (!writeAll(file.get(), bytes)) return failed(path, "it cannot be written", errno);
+  if (!writeAll(file.get(), parts)) return failed(path, "it cannot be written", errno);
   return std::nullopt;
 }
 
 std::optional<Problem> replace(const std::string& path, const fs::path& target,
-                               const struct stat* old, std::string_view bytes) {
+                               const struct stat* old, Parts parts) {
   fs::path temporary;
   File file(createBeside(target, temporary));
   if (!file.open()) return failed(path, "no file can be made in its folder", errno);
@@ -108,7 +112,7 @@ std::optional<Problem> replace(const std::string& path, const fs::path& target,
     ::unlink(temporary.c_str());
     return failed(path, doing, error);
   };
-  if (!writeAll(file.get(), bytes)) return giveUp("it cannot be written");
+  if (!writeAll(file.get(), parts)) return giveUp("it cannot be written");
   if (old && ::fchmod(file.get(), old->st_mode & 07777) != 0) {
     return giveUp("its rights cannot be kept");
   }
@@ -122,6 +126,10 @@ std::optional<Problem> replace(const std::string& path, const fs::path& target,
 }  // namespace
 
 std::optional<Problem> saveAtomically(const std::string& path, std::string_view bytes) {
+  return saveAtomically(path, Parts(&bytes, 1));
+}
+
+std::optional<Problem> saveAtomically(const std::string& path, Parts parts) {
   if (path.empty() || path.find('\0') != std::string::npos) {
     return failed(path, "it has no usable name", EINVAL);
   }
@@ -130,12 +138,12 @@ std::optional<Problem> saveAtomically(const std::string& path, std::string_view 
   struct stat old {};
   const bool exists = ::stat(target->c_str(), &old) == 0;
   if (exists && S_ISDIR(old.st_mode)) return failed(path, "there is a folder of that name", EISDIR);
-  if (exists && !S_ISREG(old.st_mode)) return writeStraight(path, bytes);
+  if (exists && !S_ISREG(old.st_mode)) return writeStraight(path, parts);
   // Someone took the right to write away on purpose; a rename would not even notice.
   if (exists && ::access(target->c_str(), W_OK) != 0) {
     return failed(path, "it may not be written", errno);
   }
-  return replace(path, *target, exists ? &old : nullptr, bytes);
+  return replace(path, *target, exists ? &old : nullptr, parts);
 }
 
 }  // namespace model

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -25,5 +26,8 @@ std::string keyReference();
 // Writes to a temporary file beside `path`, flushes it to the disk and renames it over `path`. On
 // failure the old file is untouched; returns the problem, or nothing.
 std::optional<Problem> saveAtomically(const std::string& path, std::string_view bytes);
+// The same for a file that lies in memory in parts, one after the other.
+std::optional<Problem> saveAtomically(const std::string& path,
+                                      std::span<const std::string_view> parts);
 
 }  // namespace model
