@@ -13,7 +13,8 @@ JobResult read(const std::string& path) {
   try {
     LoadedJob loaded = loadJob(path);
     result.problems = std::move(loaded.problems);
-    if (loaded.model) result.job = std::make_unique<ReadyJob>(std::move(*loaded.model));
+    if (loaded.model)
+      result.job = std::make_unique<ReadyJob>(std::move(*loaded.model), std::move(loaded.places));
   } catch (const std::exception& error) {
     // The reader and the model do not throw for any file; should one, the window stays open.
     model::Problem problem;

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 
+#include "model/job/read_job.h"
 #include "model/model.h"
 #include "model/problems.h"
 #include "viewer/picking.h"
@@ -15,9 +16,10 @@ namespace viewer {
 
 // A model with all that is drawn of it. Never moved: the picker points into the scene.
 struct ReadyJob {
-  explicit ReadyJob(model::Model from)
-      : model(std::move(from)), scene(buildScene(model)), picker(scene) {}
+  explicit ReadyJob(model::Model from, model::KeyPlaces given = {})
+      : model(std::move(from)), places(std::move(given)), scene(buildScene(model)), picker(scene) {}
   model::Model model;
+  model::KeyPlaces places;  // where the file gives what it gives
   Scene scene;
   Picker picker;
 };

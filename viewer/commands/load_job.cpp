@@ -20,6 +20,7 @@ LoadedJob loadJob(const std::string& path) {
     loaded.problems.insert(loaded.problems.end(), more.begin(), more.end());
   }
   if (model::hasErrors(loaded.problems)) loaded.model.reset();
+  loaded.places = std::move(read.places);
   return loaded;
 }
 

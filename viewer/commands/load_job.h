@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "model/job/read_job.h"
 #include "model/model.h"
 #include "model/problems.h"
 
@@ -12,6 +13,7 @@ namespace viewer {
 struct LoadedJob {
   std::optional<model::Model> model;  // only when the job has no error
   model::Problems problems;           // errors and warnings, the programme's included
+  model::KeyPlaces places;            // of the keys that the file gives
 };
 
 LoadedJob loadJob(const std::string& path);

@@ -4,6 +4,7 @@
 #include <cstdio>
 
 #include "model/level_text.h"
+#include "viewer/number_origin.h"
 #include "viewer/overlays/pen.h"
 #include "viewer/overlays/words.h"
 
@@ -32,44 +33,56 @@ std::string capital(std::string text) {
 
 }  // namespace
 
-std::vector<std::string> thingWords(const model::Model& model, std::size_t index) {
+std::vector<CardLine> thingLines(const ReadyJob& job, std::size_t index) {
+  const model::Model& model = job.model;
   const model::Element& e = model.works.elements[index];
   const model::Bounds box = model::bounds(e.solid);
-  std::vector<std::string> words{e.name};
-  words.push_back(capital(model::nameOf(e.kind)) + ", " + model::nameOf(e.material));
-  words.push_back("Top " + model::levelText(e.top) + ", " + courseWords(model, e.top));
-  words.push_back("Underside " + model::levelText(e.underside) + ", " +
-                  courseWords(model, e.underside));
-  words.push_back("Over all " + model::lengthText(box.high.x - box.low.x) + " x " +
-                  model::lengthText(box.high.y - box.low.y) + " x " +
-                  model::lengthText(box.high.z - box.low.z) + " mm");
-  if (e.quantity.amount > 0) words.push_back("Quantity " + quantityWords(e.quantity));
-  words.push_back("Placed: " + stageWords(model, e.placed));
-  if (e.removed) words.push_back("Removed: " + stageWords(model, *e.removed));
-  return words;
+  std::vector<CardLine> lines{{e.name, CardInk::Name}};
+  const auto add = [&](const std::string& words) { lines.push_back({words, CardInk::Plain}); };
+  const auto origin = [&](Figure figure) {
+    const std::string words = originWords(model, job.places, e, figure);
+    if (!words.empty()) lines.push_back({words, CardInk::Quiet});
+  };
+  add(capital(model::nameOf(e.kind)) + ", " + model::nameOf(e.material));
+  add("Top " + model::levelText(e.top) + ", " + courseWords(model, e.top));
+  origin(Figure::Top);
+  add("Underside " + model::levelText(e.underside) + ", " + courseWords(model, e.underside));
+  origin(Figure::Underside);
+  add("Over all " + model::lengthText(box.high.x - box.low.x) + " x " +
+      model::lengthText(box.high.y - box.low.y) + " x " +
+      model::lengthText(box.high.z - box.low.z) + " mm");
+  origin(Figure::Size);
+  if (e.quantity.amount > 0) add("Quantity " + quantityWords(e.quantity));
+  add("Placed: " + stageWords(model, e.placed));
+  if (e.removed) add("Removed: " + stageWords(model, *e.removed));
+  return lines;
 }
 
 void drawThingCard(ImDrawList* list, const ReadyJob& job, std::uint32_t selected,
                    const SheetLayout& layout) {
   if (selected == kNothing || selected >= job.model.works.elements.size()) return;
   const Pen pen(list);
-  const float u = pen.unit();
-  const auto words = thingWords(job.model, selected);
-  float width = 0;
-  for (size_t i = 0; i < words.size(); ++i)
-    width = std::max(width, pen.size(words[i], i ? Cut::Text : Cut::Bold).x);
-  width = std::min(width, 400 * u);
-  const float step = pen.lineHeight() * 1.24f;
-  const float height = step * float(words.size()) + 20 * u;
+  const float u = pen.unit(), most = 400 * u, indent = 14 * u;
+  const auto cutOf = [](const CardLine& line) {
+    return line.ink == CardInk::Name ? Cut::Bold : Cut::Text;
+  };
+  const auto in = [&](const CardLine& line) { return line.ink == CardInk::Quiet ? indent : 0; };
+  const auto lines = thingLines(job, selected);
+  float width = 0, height = 20 * u;
+  for (const CardLine& line : lines)
+    width = std::max(width, pen.size(line.words, cutOf(line)).x + in(line));
+  width = std::min(width, most) + 1;
+  for (const CardLine& line : lines)
+    height += pen.paragraph({0, 0}, width - in(line), ink::kInk, line.words, cutOf(line), true);
   const float bottom = layout.tape.top - 42 * u, right = layout.titleBlock.left - 14 * u;
   const Box card{right - width - 26 * u, bottom - height, right, bottom};
   pen.fill(card, ink::kCard);
   pen.outline(card, ink::kInk, 1.5f);
-  for (size_t i = 0; i < words.size(); ++i) {
-    const Cut cut = i ? Cut::Text : Cut::Bold;
-    pen.text({card.left + 13 * u, card.top + 11 * u + step * float(i)}, ink::kInk,
-             pen.shortened(words[i], width, cut), cut);
-  }
+  glm::vec2 at{card.left + 13 * u, card.top + 11 * u};
+  for (const CardLine& line : lines)
+    at.y +=
+        pen.paragraph(at + glm::vec2(in(line), 0), width - in(line),
+                      line.ink == CardInk::Quiet ? ink::kSoft : ink::kInk, line.words, cutOf(line));
 }
 
 }  // namespace viewer

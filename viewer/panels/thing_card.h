@@ -12,8 +12,15 @@ struct ImDrawList;
 
 namespace viewer {
 
-// Its name, then a line each for kind and material, levels, size, quantity and stages.
-std::vector<std::string> thingWords(const model::Model& model, std::size_t element);
+enum class CardInk { Name, Plain, Quiet };
+struct CardLine {
+  std::string words;
+  CardInk ink = CardInk::Plain;
+};
+
+// Its name, then a line each for kind and material, levels, size, quantity and stages; under each
+// level and size, quieter, where that came from.
+std::vector<CardLine> thingLines(const ReadyJob& job, std::size_t element);
 
 // Beside the title block; nothing when nothing is selected.
 void drawThingCard(ImDrawList* list, const ReadyJob& job, std::uint32_t selected,
