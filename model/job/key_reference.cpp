@@ -18,7 +18,7 @@ A job file holds the numbers on the drawing, in [TOML](https://toml.io). Every s
 - **Lengths** are in millimetres when bare (`910`). In quotes they carry their unit: `"910 mm"`,
   `"91 cm"`, `"0.91 m"`, `"3 ft"`, `"2'-11 7/8\""`.
 - **Levels** are in metres when bare (`-0.975`), above the job's 0.000. In quotes they carry their
-  unit too.
+  unit too. `"0"` needs none.
 - **Points** are `[x, y]`, lengths to the east and to the north.
 - Corners carry letters in the order of the outline: the first is A. The wall between two corners is
   named by them, `A-B`.

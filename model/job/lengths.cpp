@@ -179,7 +179,7 @@ ReadValue readLength(std::string_view text) {
   if (!amount) return faulty("it does not begin with a number");
   cursor.skipSpace();
   if (cursor.take(",")) return faulty("it has a comma; decimals take a point");
-  if (cursor.atEnd()) return faulty("the unit is missing");
+  if (cursor.atEnd()) return *amount == 0 ? ReadValue{0.0, {}} : faulty("the unit is missing");
   const auto unit = cursor.unit();
   if (!unit) return faulty("'" + std::string(cursor.rest()) + "' is no unit of length");
   ReadValue result{inMetres(*amount, *unit), {}};

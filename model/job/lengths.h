@@ -14,7 +14,8 @@ struct ReadValue {
 };
 
 // A length or level with its unit: "1.2 m", "1200 mm", "120 cm", "8'-3 1/2\"", "3 ft 6 in",
-// "-0.5 m". Value in metres. A number without a unit is refused: quoted values carry their unit.
+// "-0.5 m". Value in metres. A number without a unit is refused, because quoted values carry
+// their unit; only 0 is the same in all of them.
 ReadValue readLength(std::string_view text);
 
 // "40 deg", "40 degrees", "40°"; value in degrees.

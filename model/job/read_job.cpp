@@ -38,7 +38,9 @@ void addMissingOutline(const toml::table& root, ReadContext& context, BrokenPart
 
 ReadResult read(std::string_view text, const std::string& file) {
   ReadContext context{file, {}, {}};
-  const std::string clean = cleanedText(text, file, context.problems);
+  const CleanedText cleaned = cleanedText(text, file, context.problems);
+  if (!cleaned.isText()) return refused(std::move(context.problems.front()));
+  const std::string& clean = cleaned.text;
   if (auto deep = nestingProblem(clean, file)) return refused(std::move(*deep));
   const ParsedToml parsed = parseToml(clean, file, context.problems);
 

@@ -52,6 +52,19 @@ bool looksLikeMetres(const KeySpec& key, double metres) {
          thousandfold >= key.low && thousandfold <= key.high;
 }
 
+bool isPlainNumber(const std::string& text) {
+  const size_t first = text.find_first_not_of("+-");
+  return first != std::string::npos &&
+         text.find_first_not_of("0123456789.", first) == std::string::npos;
+}
+
+// How to say in which unit the number in the quotes is.
+std::string unitWords(ValueKind kind, const std::string& number) {
+  const bool level = kind == ValueKind::Level;
+  return "write " + number + " without quotes for " + (level ? "metres" : "millimetres") +
+         ", or with its unit in them: \"" + number + (level ? " m\"" : " mm\"");
+}
+
 // A number as written: bare or, for lengths and angles, quoted with its unit. Nothing, with the
 // problem added, when it is neither.
 std::optional<double> readNumber(const KeySpec& key, const toml::node& node, Place place,
@@ -77,7 +90,10 @@ std::optional<double> readNumber(const KeySpec& key, const toml::node& node, Pla
                          : key.kind == ValueKind::Pitch ? readPitch(text->get())
                                                         : readDegrees(text->get());
   if (!read.value) {
-    context.error(place, shown + " cannot be read: " + read.fault, neededWords(key));
+    context.error(place, shown + " cannot be read: " + read.fault,
+                  isPlainNumber(text->get()) && isLengthLike(key.kind)
+                      ? unitWords(key.kind, text->get())
+                      : neededWords(key));
   }
   return read.value;
 }

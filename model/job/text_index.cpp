@@ -8,7 +8,6 @@ namespace {
 
 constexpr int kMostDepth = 8;  // brackets inside brackets; a job needs four
 constexpr int kMostDots = 8;   // parts of one dotted key; a job needs three
-constexpr size_t kMostByteProblems = 10;
 
 bool isContinuation(char byte) { return (static_cast<unsigned char>(byte) & 0xC0) == 0x80; }
 
@@ -79,38 +78,45 @@ Place LineIndex::placeOf(size_t offset) const {
   return {static_cast<int>(next - starts_.begin()), static_cast<int>(characters) + 1};
 }
 
-std::string cleanedText(std::string_view text, const std::string& file, Problems& problems) {
+CleanedText cleanedText(std::string_view text, const std::string& file, Problems& problems) {
   if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3);
-  std::string clean;
-  clean.reserve(text.size());
+  CleanedText clean;
+  clean.text.reserve(text.size());
   bool inBadRun = false;
   int line = 1, column = 1;
-  size_t reported = 0;
+  size_t runs = 0, first = problems.size();
   for (size_t i = 0; i < text.size();) {
     const size_t length = text[i] == '\0' ? 0 : sequenceLength(text, i);
     if (length == 0) {
-      if (!inBadRun && ++reported <= kMostByteProblems) {
-        const bool nul = text[i] == '\0';
-        problems.push_back({file,
-                            {line, column},
-                            Severity::Error,
-                            nul ? "there is a NUL byte here" : "this byte is not UTF-8 text",
-                            "save the file as plain text in UTF-8"});
+      if (!inBadRun && runs++ == 0) {
+        problems.push_back(
+            {file,
+             {line, column},
+             Severity::Error,
+             text[i] == '\0' ? "there is a NUL byte here" : "this byte is not UTF-8 text",
+             "save the file as plain text in UTF-8"});
       }
       inBadRun = true;
-      clean += '?';
+      clean.text += '?';
+      ++clean.bad;
       ++i;
     } else {
       inBadRun = false;
-      clean.append(text, i, length);
+      clean.text.append(text, i, length);
       i += length;
     }
     ++column;
-    if (clean.back() == '\n') {
+    if (clean.text.back() == '\n') {
       ++line;
       column = 1;
     }
   }
+  if (runs > 1) {
+    problems[first].what += ", and " + std::to_string(runs - 1) +
+                            (runs > 2 ? " more places are" : " more place is") + " no text either";
+  }
+  if (!clean.isText())
+    problems[first].instead = "a job file is plain text in UTF-8; is this the right file?";
   return clean;
 }
 

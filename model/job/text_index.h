@@ -30,10 +30,18 @@ class LineIndex {
 
 inline constexpr size_t kMostTextBytes = 1 << 20;
 
+// A text that reading can go on with.
+struct CleanedText {
+  std::string text;
+  size_t bad = 0;  // bytes that were replaced
+  // Too many of them for something that somebody wrote: a picture or a program by mistake.
+  bool isText() const { return bad * 10 <= text.size(); }
+};
+
 // The text without a byte order mark, with every byte that cannot stand in a job file (invalid
-// UTF-8, NUL) replaced by one '?', so that reading can go on behind it. Each run of such bytes is
-// reported once.
-std::string cleanedText(std::string_view text, const std::string& file, Problems& problems);
+// UTF-8, NUL) replaced by one '?', so that reading can go on behind it. One problem says where the
+// first is, and in how many places more there are such.
+CleanedText cleanedText(std::string_view text, const std::string& file, Problems& problems);
 
 // Nothing, or where the text nests deeper than any job needs. Checked before the TOML library sees
 // the text, because it recurses.

@@ -56,6 +56,15 @@ TEST(Lengths, ASignHoldsForTheWholeValue) {
   EXPECT_EQ(metres("+150 mm"), 0.15);
 }
 
+TEST(Lengths, NothingNeedsNoUnit) {
+  for (const char* text : {"0", "0.000", "-0", " 0 ", "+0.0"}) {
+    const auto read = model::readLength(text);
+    ASSERT_TRUE(read.value.has_value()) << text << ": " << read.fault;
+    EXPECT_EQ(*read.value, 0) << text;
+    EXPECT_FALSE(std::signbit(*read.value)) << text;
+  }
+}
+
 TEST(Lengths, WhatIsNoLengthIsRefusedWithAReason) {
   EXPECT_EQ(fault(""), "it is empty");
   EXPECT_EQ(fault("1200"), "the unit is missing");

@@ -204,6 +204,39 @@ TEST(ReadJob, DeepNestingEndsInAMessage) {
   }
 }
 
+TEST(ReadJob, AQuotedNumberWithoutUnitIsToldBothWaysToWriteIt) {
+  const std::string length = onlyProblem(kOutline + "[walls]\ncavity = \"100\"\n");
+  EXPECT_NE(length.find("write 100 without quotes for millimetres"), std::string::npos) << length;
+  EXPECT_NE(length.find("\"100 mm\""), std::string::npos) << length;
+  const std::string level = onlyProblem(kOutline + "[walls]\ndamp_course = \"-0.15\"\n");
+  EXPECT_NE(level.find("without quotes for metres"), std::string::npos) << level;
+  EXPECT_EQ(jobOf(kOutline + "[walls]\nrender = \"0\"\ndamp_course = \"0\"\n").walls.render, 0);
+}
+
+TEST(ReadJob, AFileThatIsNoTextHasOneProblem) {
+  std::string picture = "\x89PNG\r\n\x1a\n";
+  unsigned state = 1;
+  for (int i = 0; i < 5000; ++i) {
+    state = state * 1103515245u + 12345u;
+    picture += static_cast<char>(state >> 16);
+  }
+  const std::string text = onlyProblem(picture);
+  EXPECT_EQ(text.rfind("test.toml:1:1: error: this byte is not UTF-8 text, and ", 0), 0u) << text;
+  EXPECT_NE(text.find("is this the right file?"), std::string::npos) << text;
+}
+
+// A name in an old code page spoils nothing else: what else is wrong is still said.
+TEST(ReadJob, AFewBytesOfAnotherCodePageAreOneProblemBesideTheRest) {
+  const auto result = readJob("[job]\nname = \"Caf\xE9 d\xE9j\xE0\"\n" + kOutline +
+                                  "# a longer comment, as there is in every real file of a job\n"
+                                  "# and another line of it, so that most of this is text\n"
+                                  "[roof]\npich = 40\n",
+                              "test.toml");
+  ASSERT_EQ(result.problems.size(), 2u);
+  EXPECT_EQ(result.problems[0].place.line, 2);
+  EXPECT_NE(result.problems[1].what.find("pich"), std::string::npos);
+}
+
 RC_GTEST_PROP(ReadJob, AnyBytesEndInAMessage, (const std::string& bytes)) {
   const auto result = readJob(bytes, "x");
   RC_ASSERT(!result.job || !result.job->outline.empty());

@@ -33,9 +33,9 @@ RC_GTEST_PROP(LineIndex, PlacesAndOffsetsAreOneToOneInPlainText, (const std::str
 
 std::string cleaned(std::string_view text, size_t problems) {
   model::Problems found;
-  const std::string clean = model::cleanedText(text, "f", found);
+  const model::CleanedText clean = model::cleanedText(text, "f", found);
   EXPECT_EQ(found.size(), problems) << text;
-  return clean;
+  return clean.text;
 }
 
 // The ill-formed sequences are those of the Unicode Standard, version 15, section 3.9, table 3-8
@@ -48,6 +48,14 @@ TEST(CleanedText, EveryKindOfBadUtf8IsFound) {
   EXPECT_EQ(cleaned("a\xF4\x90\x80\x80z", 1), "a????z");  // over U+10FFFF
   EXPECT_EQ(cleaned("a\xE2\x82", 1), "a??");              // cut short
   EXPECT_EQ(cleaned(std::string_view("a\0b", 3), 1), "a?b");
+}
+
+TEST(CleanedText, SaysOnceWhereTheFirstIsAndHowManyMoreThereAre) {
+  model::Problems found;
+  model::cleanedText("name = \"Caf\xE9\" # d\xE9j\xE0\n", "f", found);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].place.column, 12);
+  EXPECT_NE(found[0].what.find("2 more places are no text either"), std::string::npos);
 }
 
 TEST(CleanedText, TheByteOrderMarkIsLeftOut) {
