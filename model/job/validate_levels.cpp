@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/job/birdsmouth.h"
 #include "model/job/lengths.h"
 #include "model/job/validate.h"
 #include "model/job/value_words.h"
@@ -168,9 +169,11 @@ LevelFacts levelFacts(const Job& job) {
   levels.wallTop = walls.top.value_or(courses(last + 2.4, [](double n) { return std::round(n); }));
   levels.tanPitch = std::tan(job.roof.pitch * 3.14159265358979323846 / 180);
   levels.plateTop = levels.wallTop + job.roof.plateDepth;
-  levels.eavesUnderside = levels.plateTop - (walls.outerLeaf + walls.cavity) * levels.tanPitch;
-  levels.outerLeafTop = std::min(levels.wallTop, courses(levels.eavesUnderside + kTolerance,
-                                                         [](double n) { return std::floor(n); }));
+  levels.eavesUnderside =
+      levels.plateTop -
+      (walls.outerLeaf + walls.cavity + birdsmouthSeat(job.roof)) * levels.tanPitch;
+  levels.outerLeafTop = courses(std::min(levels.wallTop, levels.eavesUnderside) + kTolerance,
+                                [](double n) { return std::floor(n); });
   levels.lowestGround = job.site.spots.empty() ? -0.150 : 1e9;
   double nearest = 1e9, nearestLevel = 0;
   for (const SpotLevel& spot : job.site.spots) {

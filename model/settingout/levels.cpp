@@ -4,6 +4,7 @@
 #include <map>
 #include <numbers>
 
+#include "model/job/birdsmouth.h"
 #include "model/settingout/derive.h"
 
 namespace model {
@@ -44,11 +45,13 @@ void wallAndRoof(const Job& job, SettingOut& out) {
   levels.wallTop = job.walls.top.value_or(
       courseNear(levels.finishedFloor.back() + kLastStoreyWalls, levels.dampCourse, course));
   levels.plateTop = levels.wallTop + job.roof.plateDepth;
-  // The plate's outer edge is flush with the outer face of the inner leaf.
-  const double inset = job.walls.outerLeaf + job.walls.cavity;
+  // The plate's outer edge is flush with the outer face of the inner leaf; the rafters sit on it
+  // with their birdsmouths.
+  out.rafterSeat = birdsmouthSeat(job.roof);
+  const double inset = job.walls.outerLeaf + job.walls.cavity + out.rafterSeat;
   levels.eavesUnderside = levels.plateTop - inset * out.tanPitch;
   levels.outerLeafTop =
-      std::min(levels.wallTop, courseAtOrUnder(levels.eavesUnderside, levels.dampCourse, course));
+      courseAtOrUnder(std::min(levels.wallTop, levels.eavesUnderside), levels.dampCourse, course);
   const double thickness = (job.roof.rafterDepth + job.roof.covering) /
                            std::cos(job.roof.pitch * std::numbers::pi / 180);
   levels.eaves = levels.eavesUnderside - job.roof.eaves * out.tanPitch + thickness;

@@ -119,6 +119,7 @@ struct SettingOut {
   Skeleton roof;            // over `eavesOutline`
   Polygon eavesOutline;     // outline moved out by eaves and verge overhangs
   double tanPitch = 0;
+  double rafterSeat = 0;  // of the birdsmouths on the plates, on plan from their outer edge
 
   // The outline moved `inward` (negative: outward), point for corner.
   Polygon ring(double inward) const { return offsetMitred(outline, inward); }

@@ -121,9 +121,9 @@ double levelTopOf(const Job& job, const SettingOut& settingOut, const WallLayer&
   double top = levels.wallTop;
   if (wholeCourses) {
     top = levels.outerLeafTop;
-  } else {
+  } else if (layer.outer < job.walls.outerLeaf + job.walls.cavity - 1e-9) {
     top = std::min(top, levels.eavesUnderside + layer.outer * settingOut.tanPitch);
-  }
+  }  // else under the plate: the birdsmouths clear it
   if (settingOut.walls[wall].eaves == EavesKind::Gable) {
     const double slope = lowestOf(rafterLineOn(settingOut, layer)) - kClear;
     const double course = job.walls.course();

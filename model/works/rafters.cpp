@@ -7,6 +7,8 @@
 
 #include "model/works/parts.h"
 #include "model/works/roof_frame.h"
+#include "model/works/stepped_prism.h"
+#include "model/works/wall_layer.h"
 
 namespace model {
 namespace {
@@ -24,36 +26,60 @@ Element timber(std::string id, std::string name, Solid solid, double length) {
   return element;
 }
 
+// A part of a slope's timber, with the birdsmouth cut out of it where it lies over the plate: plumb
+// on the plate's outer edge, level on its top.
+void addNotched(const Job& job, const SettingOut& settingOut, size_t face, const Polygon& plan,
+                std::vector<PrismPiece>& pieces) {
+  const WallLine& wall = settingOut.walls[settingOut.roof.faces[face].edge];
+  const Plane under = settingOut.rafterUnderside(face), over = rafterTop(job, settingOut, face);
+  const Plane inward{-wall.outward, glm::dot(wall.outward, wall.start)};
+  const double edge = job.walls.outerLeaf + job.walls.cavity;
+  const CutPiece outside = cutWhere(plan, inward, edge);
+  const CutPiece seat = cutWhere(outside.after, inward, edge + settingOut.rafterSeat);
+  const auto put = [&](const Polygon& part, const Plane& bottom) {
+    if (part.size() > 2) pieces.push_back({part, bottom, over});
+  };
+  put(outside.before, under);
+  put(seat.before, Plane::flat(settingOut.levels.plateTop));
+  put(seat.after, under);
+}
+
+// Does any of the timber lie over its wall's plate? A rafter outside a gable does not.
+bool overPlate(const Job& job, const SettingOut& settingOut, size_t face, const Polygon& plan) {
+  const WallLine& wall = settingOut.walls[settingOut.roof.faces[face].edge];
+  const double edge = job.walls.outerLeaf + job.walls.cavity;
+  const WallLayer plate =
+      layerOf(settingOut, settingOut.roof.faces[face].edge, edge, edge + job.roof.plateWidth);
+  const double from = std::min(plate.startFront, plate.startBack);
+  const double to = std::max(plate.endFront, plate.endBack);
+  double low = 1e300, high = -1e300;
+  for (const Vec2& p : plan) {
+    const double s = glm::dot(p - wall.start, wall.along);
+    low = std::min(low, s);
+    high = std::max(high, s);
+  }
+  return high > from + 1e-6 && low < to - 1e-6;
+}
+
 // A board over its two halves, each under its own slope, as one solid: its ridge runs along the
-// roof line. With only one half, a plain prism.
+// roof line.
 Solid boardSolid(const Job& job, const SettingOut& settingOut,
                  const std::vector<HalfBoard>& halves) {
-  if (halves.size() == 1) {
-    const HalfBoard& h = halves[0];
-    return prism(Region{{h.a, h.b, h.sideB, h.sideA}, {}}, settingOut.rafterUnderside(h.face),
-                 rafterTop(job, settingOut, h.face));
+  std::vector<PrismPiece> pieces;
+  for (const HalfBoard& h : halves) {
+    addNotched(job, settingOut, h.face, {h.a, h.b, h.sideB, h.sideA}, pieces);
   }
-  const HalfBoard &p = halves[0], &q = halves[1];  // q runs the other way along the line
-  const Vec2 plan[] = {p.a, q.sideB, q.sideA, p.b, p.sideB, p.sideA};
-  const size_t faces[] = {p.face, q.face, q.face, p.face, p.face, p.face};
-  Solid solid;
-  for (size_t i = 0; i < 6; ++i)
-    solid.points.emplace_back(plan[i].x, plan[i].y,
-                              settingOut.rafterUnderside(faces[i]).at(plan[i]));
-  for (size_t i = 0; i < 6; ++i)
-    solid.points.emplace_back(plan[i].x, plan[i].y,
-                              rafterTop(job, settingOut, faces[i]).at(plan[i]));
-  const std::array<std::uint32_t, 3> tops[] = {{0, 1, 2}, {0, 2, 3}, {0, 3, 4}, {0, 4, 5}};
-  for (const auto& [a, b, c] : tops) {
-    solid.triangles.push_back({a, c, b});
-    solid.triangles.push_back({a + 6, b + 6, c + 6});
+  return steppedPrism(pieces);
+}
+
+Solid rafterSolid(const Job& job, const SettingOut& settingOut, size_t face, const Polygon& strip) {
+  if (!overPlate(job, settingOut, face, strip)) {
+    return prism(Region{strip, {}}, settingOut.rafterUnderside(face),
+                 rafterTop(job, settingOut, face));
   }
-  for (std::uint32_t i = 0; i < 6; ++i) {
-    const std::uint32_t j = (i + 1) % 6;
-    solid.triangles.push_back({i, j, j + 6});
-    solid.triangles.push_back({i, j + 6, i + 6});
-  }
-  return solid;
+  std::vector<PrismPiece> pieces;
+  addNotched(job, settingOut, face, strip, pieces);
+  return steppedPrism(pieces);
 }
 
 const char* boardName(RoofLineKind kind) {
@@ -118,8 +144,7 @@ void buildRafters(const Job& job, const SettingOut& settingOut, Works& works) {
       const std::string number = std::to_string(k + 1);
       Element rafter =
           timber("rafters/" + wall.name + "/" + number, "Rafter " + number + " over " + wall.name,
-                 prism(Region{strips[f][k], {}}, settingOut.rafterUnderside(f),
-                       rafterTop(job, settingOut, f)),
+                 rafterSolid(job, settingOut, f, strips[f][k]),
                  slopeLength(settingOut, wall, strips[f][k]));
       rafter.wall = wall.name;
       rafter.placed = whole({StageKind::Rafters},

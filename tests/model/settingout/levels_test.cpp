@@ -15,7 +15,8 @@ constexpr double kHalfMillimetre = 0.0005;
 
 // Worked by hand from assets/jobs/orchard-house.toml; tan 40 = 0.8391, cos 40 = 0.7660.
 TEST(Levels, OfTheOrchardHouseAreThoseWorkedByHand) {
-  const auto levels = model::deriveSettingOut(demoJob("orchard-house")).levels;
+  const auto out = model::deriveSettingOut(demoJob("orchard-house"));
+  const auto& levels = out.levels;
   EXPECT_DOUBLE_EQ(levels.dampCourse, 0);
   EXPECT_DOUBLE_EQ(levels.finishedFloor.at(0), 0);
   EXPECT_NEAR(levels.structuralFloor.at(0), -0.175, 1e-9);  // 75 screed, 100 insulation
@@ -25,11 +26,13 @@ TEST(Levels, OfTheOrchardHouseAreThoseWorkedByHand) {
   EXPECT_NEAR(levels.joistBearing.at(1), 2.458, 1e-9);      // 22 deck, 220 joists
   EXPECT_NEAR(levels.wallTop, 5.100, 1e-9);
   EXPECT_NEAR(levels.plateTop, 5.150, 1e-9);
-  EXPECT_NEAR(levels.eavesUnderside, 4.9381, 1e-4);  // 252.5 out at 40 degrees: 0.2119 lower
-  EXPECT_NEAR(levels.outerLeafTop, 4.875, 1e-9);     // 65 courses
-  EXPECT_NEAR(levels.eaves, 4.9605, 1e-4);           // 300 out: 0.2517 lower; 210 / cos 40: 0.2741
+  // 252.5 out at 40 degrees: 0.2119 lower; the birdsmouth is 37.5 deep, 0.0490 plumb.
+  EXPECT_NEAR(out.rafterSeat, 0.05834, 1e-5);  // 37.5 / sin 40
+  EXPECT_NEAR(levels.eavesUnderside, 4.8892, 1e-4);
+  EXPECT_NEAR(levels.outerLeafTop, 4.875, 1e-9);  // 65 courses
+  EXPECT_NEAR(levels.eaves, 4.9116, 1e-4);        // 300 out: 0.2517 lower; 210 / cos 40: 0.2741
   // Half of the wider wing and its two overhangs, (6.065 + 0.600) / 2, above the eaves.
-  EXPECT_NEAR(levels.ridge, 4.9605 + 3.3325 * 0.83910, 2e-4);
+  EXPECT_NEAR(levels.ridge, 4.9116 + 3.3325 * 0.83910, 2e-4);
   EXPECT_NEAR(levels.foundationTop, -0.975, 1e-9);
   EXPECT_NEAR(levels.foundationFormation, -1.200, 1e-9);
   EXPECT_NEAR(levels.cellarFinishedFloor, -2.525, 1e-9);

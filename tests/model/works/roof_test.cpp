@@ -6,6 +6,8 @@
 #include <map>
 #include <set>
 
+#include <glm/geometric.hpp>
+
 #include "model/geometry/check_solid.h"
 #include "tests/support/random_job.h"
 #include "tests/support/roofed_job.h"
@@ -99,13 +101,73 @@ TEST(WallPlates, LieOnlyWhereRaftersBear) {
   EXPECT_EQ(plates[1]->wall, "C-D");
 }
 
-TEST(WallPlates, CarryTheRaftersOnTheirOuterEdge) {
+TEST(WallPlates, MeetTheRaftersWhereTheSeatEnds) {
   const RoofedJob made = roofed(kOblong, 35);
+  const double seat = 0.0375 / std::sin(35 * M_PI / 180);  // a quarter of 150, square to the slope
+  EXPECT_NEAR(made.settingOut.rafterSeat, seat, 1e-12);
   for (const Element* plate : ofKind(made.works, ElementKind::WallPlate)) {
     const WallLine& wall = made.settingOut.walls[*made.settingOut.wallNamed(plate->wall)];
-    EXPECT_NEAR(made.settingOut.rafterUndersideAt(wall.at(wall.length / 2, 0.2025)),
+    EXPECT_NEAR(made.settingOut.rafterUndersideAt(wall.at(wall.length / 2, 0.2025 + seat)),
                 made.settingOut.levels.plateTop, 1e-9);
   }
+}
+
+// The area of the timber's faces that look down at the plate's top, and of those that look square
+// at its outer edge.
+struct Bearing {
+  double seat = 0, plumb = 0;
+};
+
+Bearing bearingOf(const Solid& solid, const WallLine& wall, double edge, double plateTop) {
+  Bearing bearing;
+  for (const auto& [i, j, k] : solid.triangles) {
+    const Vec3 &a = solid.points[i], &b = solid.points[j], &c = solid.points[k];
+    const Vec3 normal = glm::cross(b - a, c - a) * 0.5;
+    const auto at = [&](const Vec3& p) { return -glm::dot(Vec2(p) - wall.start, wall.outward); };
+    const auto level = [&](const Vec3& p) { return std::fabs(p.z - plateTop) < 1e-7; };
+    const auto onEdge = [&](const Vec3& p) { return std::fabs(at(p) - edge) < 1e-6; };
+    if (level(a) && level(b) && level(c) && normal.z < 0) bearing.seat -= normal.z;
+    if (onEdge(a) && onEdge(b) && onEdge(c)) bearing.plumb -= glm::dot(Vec2(normal), wall.outward);
+  }
+  return bearing;
+}
+
+TEST(Rafters, SitOnThePlateWithASeatAndAPlumbCut) {
+  for (const double pitch : {15.0, 22.5, 40.0, 55.0}) {
+    const RoofedJob made = roofed(kOblong, pitch, {"B-C", "D-A"});
+    const double seat = std::min(0.100, 0.0375 / std::sin(pitch * M_PI / 180));
+    int seated = 0;
+    for (const Element* rafter : ofKind(made.works, ElementKind::Rafter)) {
+      if (rafter->wall.empty()) continue;
+      const WallLine& wall = made.settingOut.walls[*made.settingOut.wallNamed(rafter->wall)];
+      const Bounds b = bounds(rafter->solid);
+      const bool outside = b.low.x < 0.15 || b.high.x > 10 - 0.15;  // over the gables' outer leaves
+      const Bearing bearing =
+          bearingOf(rafter->solid, wall, 0.2025, made.settingOut.levels.plateTop);
+      EXPECT_NEAR(bearing.seat, outside ? 0 : seat * 0.047, 1e-9) << pitch << rafter->id;
+      EXPECT_NEAR(bearing.plumb, outside ? 0 : seat * made.settingOut.tanPitch * 0.047, 1e-9);
+      seated += !outside;
+    }
+    EXPECT_GT(seated, 40);
+  }
+}
+
+// Hip boards sit on two plates at once, and valley boards too.
+TEST(Rafters, SoDoTheBoardsOverTheCorners) {
+  const RoofedJob made = roofed(kL);
+  int boards = 0;
+  for (const Element* board : ofKind(made.works, ElementKind::Rafter)) {
+    if (!board->wall.empty() || board->name.starts_with("Ridge")) continue;
+    if (board->underside > made.settingOut.levels.plateTop) continue;
+    double seat = 0;
+    for (const WallLine& wall : made.settingOut.walls) {
+      seat = std::max(seat,
+                      bearingOf(board->solid, wall, 0.2025, made.settingOut.levels.plateTop).seat);
+    }
+    EXPECT_GT(seat, 0.058 * 0.047) << board->name;
+    ++boards;
+  }
+  EXPECT_GE(boards, 6);
 }
 
 TEST(Rafters, StandAtTheSpacingAndPairAtTheRidge) {
@@ -125,10 +187,15 @@ TEST(Rafters, StandAtTheSpacingAndPairAtTheRidge) {
 
 TEST(Rafters, AreOfTheirDepthAndWidth) {
   const RoofedJob made = roofed(kOblong, 40, {"B-C", "D-A"});
-  for (const Element* rafter : ofKind(made.works, ElementKind::Rafter))
-    if (!rafter->wall.empty()) {
-      EXPECT_NEAR(volume(rafter->solid), rafter->quantity.amount * 0.150 * 0.047, 1e-9);
-    }
+  const double seat = 0.0375 / std::sin(40 * M_PI / 180);
+  const double notch = seat * seat * std::tan(40 * M_PI / 180) / 2 * 0.047;
+  for (const Element* rafter : ofKind(made.works, ElementKind::Rafter)) {
+    if (rafter->wall.empty()) continue;
+    const Bounds b = bounds(rafter->solid);
+    const bool outside = b.low.x < 0.15 || b.high.x > 10 - 0.15;
+    EXPECT_NEAR(volume(rafter->solid),
+                rafter->quantity.amount * 0.150 * 0.047 - (outside ? 0 : notch), 1e-9);
+  }
 }
 
 TEST(Rafters, AreCutToBoardsAlongHipsValleysAndRidges) {
