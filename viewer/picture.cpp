@@ -44,14 +44,15 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
   const bool plan = options.view == "plan";
   const glm::vec3& low = plan ? scene.low : scene.buildingLow;
   const glm::vec3& high = plan ? scene.high : scene.buildingHigh;
-  const auto camera = standardView(options.view, low, high, aspect);
-  frame.camera = camera ? *camera : *standardView("south-west", low, high, aspect);
-  // In what the sheet's furniture leaves free.
+  const std::string view =
+      standardView(options.view, low, high, aspect) ? options.view : "south-west";
+  frame.camera = *standardView(view, low, high, aspect);
+  // With a sheet round it, in what that leaves free.
   if (any(options.overlays)) {
     const float scale = letteringScale(options.width, options.height);
-    frame.camera = framed(frame.camera, low, high,
-                          sheetOf(model, options.overlays, static_cast<float>(options.width),
-                                  static_cast<float>(options.height), scale));
+    frame.camera = *fittedView(view, scene,
+                               sheetOf(model, options.overlays, static_cast<float>(options.width),
+                                       static_cast<float>(options.height), scale));
   }
   frame.sun = sunDirection(model.job.site.latitude, dayOfYear(model.job.programme.start.c_str()),
                            kHour, model.job.site.northBearing);

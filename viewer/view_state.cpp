@@ -89,16 +89,26 @@ Camera framed(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
   return result;
 }
 
+std::optional<Camera> fittedView(const std::string& name, const Scene& scene,
+                                 const SheetLayout& layout) {
+  // Scaffold, boards, dimension lines and corner letters; beside an elevation they would be lost,
+  // from a corner they stand before and behind the walls.
+  constexpr float kBesideElevation = 1.9f, kBesideCorner = 0.6f;
+  auto camera = standardView(name, scene.buildingLow, scene.buildingHigh, 1.5);
+  if (!camera) return std::nullopt;
+  if (name == "plan") return framed(*camera, scene.low, scene.high, layout);
+  const float beside = camera->parallel ? kBesideElevation : kBesideCorner;
+  const glm::vec3 round{beside, beside, 0};
+  return framed(*camera, scene.buildingLow - round, scene.buildingHigh + round, layout);
+}
+
 void ViewState::goToView(const std::string& name, const Scene& scene, const SheetLayout& layout) {
-  const bool plan = name == "plan";
-  const glm::vec3 low = plan ? scene.low : scene.buildingLow;
-  const glm::vec3 high = plan ? scene.high : scene.buildingHigh;
-  const auto standard = standardView(name, low, high, 1.5);
-  if (!standard) return;
+  const auto fitted = fittedView(name, scene, layout);
+  if (!fitted) return;
   const auto& order = viewOrder();
   const auto at = std::find(order.begin(), order.end(), name);
   if (at != order.end()) view_ = size_t(at - order.begin());
-  easeTo(framed(*standard, low, high, layout));
+  easeTo(*fitted);
 }
 
 void ViewState::goToStageView(const StageView& view, const Scene& scene,

@@ -88,4 +88,9 @@ class ViewState {
 Camera framed(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
               const SheetLayout& layout);
 
+// A standard view that shows in the drawing area the building with what stands round its walls, or
+// in plan the site; nothing for an unknown name.
+std::optional<Camera> fittedView(const std::string& name, const Scene& scene,
+                                 const SheetLayout& layout);
+
 }  // namespace viewer

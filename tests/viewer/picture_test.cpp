@@ -150,7 +150,7 @@ TEST_F(PictureTest, TheBuildingIsFramedInWhatTheFurnitureLeavesFree) {
       ASSERT_TRUE(at) << view;
       EXPECT_GT(at->x, 0) << view;
       EXPECT_LT(at->x * 1280, 1280 - 250) << view;
-      EXPECT_GT(at->y * 720, 110) << view;
+      EXPECT_GT(at->y * 720, 90) << view;
       EXPECT_LT(at->y * 720, 720 - 130) << view;
     }
   }

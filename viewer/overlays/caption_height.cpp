@@ -7,7 +7,7 @@ namespace viewer {
 namespace {
 
 constexpr float kText = 16, kHeading = 27;  // units
-constexpr float kLetter = 0.46f;            // of a letter's width in its size, generously
+constexpr float kLetter = 0.43f;            // of a letter's width in its size, generously
 constexpr float kIndent = 24;
 
 float linesOf(const std::string& text, float width) {

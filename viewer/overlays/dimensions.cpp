@@ -40,7 +40,8 @@ void dimensionLine(OverlaySheet& sheet, const glm::vec3& a, const glm::vec3& b,
   request.size = sheet.pen.size(text);
   request.towards = glm::length(outward) > 0 ? side : glm::vec2(0);
   request.priority = priority;
-  // What it says stays strong where its line is hidden.
+  // What lies behind walls is not written over them; plans and other sides say it.
+  if (opacity < 1) return;
   sheet.ask(request, {text, rgb, 1, true, Cut::Text});
 }
 

@@ -49,6 +49,12 @@ std::string cutShort(std::string text, float width, const MeasureLevel& measure)
   return {};
 }
 
+// How much smaller a line of names may be written, of the column's text.
+float smallerNames(float text) {
+  constexpr float kLeast = 0.88f, kLeastPixels = 10.5f;
+  return std::clamp(kLeastPixels / text, kLeast, 1.0f);
+}
+
 struct Column {
   std::vector<size_t> items;
   Box box;
@@ -82,7 +88,10 @@ void placeColumn(const Column& column, const std::vector<LevelItem>& items,
     line.course = perLine == 1;
     const float room = cell - widths.mark - widths.value - 2 * widths.gap -
                        (line.course ? widths.course + widths.gap : 0);
-    line.name = levelNames(items[i].names, room, measure);
+    // Several names may be written a little smaller, so that they are all said.
+    const bool several = items[i].names.size() > 1;
+    line.name = levelNames(items[i].names, several ? room / smallerNames(text) : room, measure);
+    line.room = room;
     out.push_back(line);
   }
 }
@@ -97,11 +106,19 @@ std::string levelNames(const std::vector<std::string>& names, float width,
     const std::string what = name.substr(0, name.find(','));
     if (std::find(brief.begin(), brief.end(), what) == brief.end()) brief.push_back(what);
   }
-  for (const auto& text : {joined(names, names.size()), joined(brief, brief.size())})
-    if (measure(text, false) <= width) return text;
+  if (const auto all = joined(names, names.size()); measure(all, false) <= width) return all;
+  if (names.size() > 1)
+    if (const auto all = joined(brief, brief.size()); measure(all, false) <= width) return all;
   for (size_t count = brief.size(); count > 1;)
     if (const auto text = joined(brief, --count); measure(text, false) <= width) return text;
-  return cutShort(joined(brief, 1), width, measure);
+  // "ground, highest..." says more than "ground".
+  const std::string rest = names.size() > 1 ? " +" + std::to_string(names.size() - 1) : "";
+  const std::string begun = cutShort(names.size() > 1 ? brief.front() : names.front(),
+                                     width - measure(rest, false), measure);
+  constexpr size_t kSaysMore = 8;  // letters past the comma, with the dots
+  if (names.size() == 1 && begun.size() >= brief.front().size() + kSaysMore) return begun;
+  if (measure(brief.front() + rest, false) <= width) return brief.front() + rest;
+  return begun.empty() ? begun : begun + rest;
 }
 
 LevelColumnWidths levelColumnWidths(const std::vector<LevelItem>& items, const SheetLayout& layout,

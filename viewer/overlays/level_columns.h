@@ -22,7 +22,8 @@ struct LevelLine {
   bool left = false;   // in which column
   Box box;             // of the text
   float trueY = 0;     // of what it speaks of
-  std::string name;    // what fits of the names
+  std::string name;    // what fits of the names; may have to be written a little smaller
+  float room = 0;      // width for the name
   bool course = true;  // false where there is no room for it
 };
 

@@ -11,7 +11,8 @@
 namespace viewer {
 namespace {
 
-constexpr float kMark = 17;      // units that the mark takes before the value
+constexpr float kMark = 17;  // units that the mark takes before the value
+constexpr float kStepLeft = 34;
 constexpr float kStep = 46;      // over which a leader goes from a text's height to the true one
 constexpr float kFromPaper = 5;  // from the column's edge to its leaders
 
@@ -71,12 +72,11 @@ void tieToBuilding(const Drawing& d, const LevelLine& line) {
   const Box& column = line.left ? d.sheet.layout.levelsLeft : d.sheet.layout.levels;
   const float edge = line.left ? column.right : column.left, y = line.box.centre().y;
   const glm::vec2 start{edge + way * kFromPaper * u, y};
-  const glm::vec2 bend{edge + way * kStep * u, point->y};
+  const glm::vec2 bend{edge + way * (line.left ? kStepLeft : kStep) * u, point->y};
   const bool reached = d.marks[line.item].level <= d.top + 0.0005;
   pen.line({edge, y}, start, ink::kLevels, 1.2f, 0.9f);
   pen.line(start, bend, ink::kLevels, 1.1f, 0.9f);
-  float far =
-      line.left ? std::max(bend.x, point->x - 4 * u) : std::min(bend.x, point->x + 4 * u);
+  float far = line.left ? std::max(bend.x, point->x - 4 * u) : std::min(bend.x, point->x + 4 * u);
   // Words stay clear of the line.
   for (const Box& words : d.sheet.furniture) {
     if (point->y < words.top || point->y > words.bottom) continue;
@@ -120,7 +120,9 @@ void drawLine(const Drawing& d, const LevelItem& item, const LevelLine& line) {
   const float value = left + std::max(0.0f, d.widths.value - pen.size(item.value, Cut::Bold).x);
   pen.text({std::min(value, line.box.right - pen.size(item.value, Cut::Bold).x), top}, rgb,
            item.value, Cut::Bold);
-  pen.text({left + d.widths.value + gap, top}, rgb, line.name);
+  const Pen names = pen.fitted(line.name, line.room);
+  names.text({left + d.widths.value + gap, line.box.centre().y - names.lineHeight() / 2}, rgb,
+             line.name);
   if (line.course) pen.text({line.box.right - pen.size(item.course).x, top}, rgb, item.course);
 }
 

@@ -90,7 +90,8 @@ std::string Pen::shortened(const std::string& words, float width, Cut cut) const
 
 Pen Pen::fitted(const std::string& words, float width, Cut cut, float least) const {
   const float wide = size(words, cut).x;
-  return wide <= width ? *this : sized(std::max(least, width / wide));
+  // A hair less, for what rounding adds.
+  return wide <= width ? *this : sized(std::max(least, width / wide * 0.995f));
 }
 
 void Pen::line(const glm::vec2& a, const glm::vec2& b, unsigned rgb, float width,

@@ -10,6 +10,8 @@
 namespace viewer {
 namespace {
 
+constexpr double kLongest = 2.1;  // widths of the rod to a metre, where it only lists
+
 // What is asked for all over the job goes before what one opening or one support needs.
 int priorityOf(const model::ScheduledLevel& level) {
   const auto begins = [&](const char* with) { return level.key.rfind(with, 0) == 0; };
@@ -63,9 +65,10 @@ RodScale rodScale(const Camera& camera, const Box& rod, float height, double low
   }
   const double span = std::max(0.5, high - low);
   const float pad = 14;
-  scale.perMetre = double(rod.height() - 2 * pad) / span;
-  scale.level = high;
-  scale.y = rod.top + pad;
+  // On a tall sheet no longer than can be taken in at once, in the middle.
+  scale.perMetre = std::min(double(rod.height() - 2 * pad) / span, double(rod.width()) * kLongest);
+  scale.level = (low + high) / 2;
+  scale.y = rod.centre().y;
   return scale;
 }
 

@@ -6,8 +6,9 @@ namespace viewer {
 namespace {
 
 constexpr float kMargin = 22;
-constexpr float kOverTape = 46;       // hook, diamonds, date and scale bar
-constexpr float kLeader = 58;         // between drawing and levels
+constexpr float kOverTape = 46;  // hook, diamonds, date and scale bar
+constexpr float kLeader = 58;    // between drawing and levels
+constexpr float kLeaderLeft = 46;
 constexpr float kLeastDrawing = 200;  // that a second column of levels must leave
 
 void layOutRight(SheetLayout& s, float u, const SheetParts& parts) {
@@ -17,7 +18,7 @@ void layOutRight(SheetLayout& s, float u, const SheetParts& parts) {
   const float rodRight = width - margin - past;
   s.rod = {rodRight - 30 * u, margin + 12 * u, rodRight, height - margin};
   const float right = parts.rod ? s.rod.left - 36 * u : width - margin;
-  const float strip = std::clamp(width * 0.25f, 236 * u, 318 * u);
+  const float strip = std::clamp(width * 0.28f, 236 * u, 362 * u);
   const float block = std::clamp(height * 0.19f, 105 * u, 150 * u);
   s.titleBlock = {right - strip, height - margin - block, right, height - margin};
   const float foot = parts.titleBlock ? s.titleBlock.top - 10 * u : height - margin;
@@ -66,13 +67,14 @@ SheetLayout layOutSheet(float width, float height, float unit, float pulledOut,
   s.drawing.right = std::max(s.drawing.right, s.drawing.left + 40 * u);
   s.drawing.bottom = std::max(s.drawing.bottom, s.drawing.top + 40 * u);
   // A second column of levels, where the first would be too small to read.
-  const float second = std::min(s.levels.width(), s.drawing.width() * 0.36f);
-  const bool room = parts.levels && s.drawing.width() - second - kLeader * u >= kLeastDrawing * u;
+  const float second = std::min(s.levels.width(), s.drawing.width() * 0.38f);
+  const bool room =
+      parts.levels && s.drawing.width() - second - kLeaderLeft * u >= kLeastDrawing * u;
   s.levelsLeft = {s.drawing.left, s.drawing.top, s.drawing.left, s.drawing.bottom};
   s.levelPlan = planLevels(parts.heights, s.levels.height(), room ? s.drawing.height() : 0, u);
   if (s.levelPlan.left > 0) {
     s.levelsLeft.right = s.levelsLeft.left + second;
-    s.drawing.left = s.levelsLeft.right + kLeader * u;
+    s.drawing.left = s.levelsLeft.right + kLeaderLeft * u;
   }
   return s;
 }

@@ -24,11 +24,13 @@ void drawNorth(const OverlaySheet& sheet, const glm::vec2& c, float r) {
   pen.text(c + glm::vec2(-size.x / 2, r + pen.unit()), ink::kInk, "N", Cut::Bold);
 }
 
-std::string stageRow(const OverlaySheet& sheet) {
+constexpr float kLeastLetters = 0.83f;  // of their size, to get a text into its row
+
+std::string stageRow(const OverlaySheet& sheet, const std::string& first) {
   const auto& stages = sheet.model.programme.stages;
   if (stages.empty()) return "No stages";
   std::string text =
-      "Stage " + std::to_string(sheet.frame.stage + 1) + " of " + std::to_string(stages.size());
+      first + std::to_string(sheet.frame.stage + 1) + " of " + std::to_string(stages.size());
   const std::string date = isoDateAt(sheet.model.programme, sheet.frame.time);
   return date.empty() ? text : text + ", " + dateWords(date);
 }
@@ -69,11 +71,14 @@ void drawTitleBlock(OverlaySheet& sheet) {
   const Box& block = sheet.layout.titleBlock;
   pen.fill(block, ink::kCard, 0.96f);
   const float northWidth = titleRow(sheet.layout, TitleRow::Job).height() * 2;
-  const auto row = [&](TitleRow which, const std::string& text, Cut cut) {
+  // On a narrow sheet the briefer wording.
+  const auto row = [&](TitleRow which, const std::string& full, Cut cut, const std::string& brief) {
     const Box box = titleRow(sheet.layout, which);
     const bool besideNorth = which == TitleRow::Job || which == TitleRow::Stage;
     const float width = box.width() - 22 * u - (besideNorth ? northWidth : 0);
-    const Pen fit = pen.fitted(text, width, cut, 0.83f);
+    const Pen least = pen.sized(kLeastLetters);
+    const std::string& text = least.size(full, cut).x <= width ? full : brief;
+    const Pen fit = pen.fitted(text, width, cut, kLeastLetters);
     fit.text({box.left + 12 * u, box.centre().y - fit.lineHeight(cut) * 0.5f}, ink::kInk,
              fit.shortened(text, width, cut), cut);
     if (which != TitleRow::Job)
@@ -82,11 +87,15 @@ void drawTitleBlock(OverlaySheet& sheet) {
   };
   for (const TitleRow which : {TitleRow::Job, TitleRow::View, TitleRow::Units, TitleRow::BenchMark})
     if (underPointer(sheet, which)) pen.fill(titleRow(sheet.layout, which), ink::kTape, 0.5f);
-  row(TitleRow::Job, sheet.model.job.name, Cut::Bold);
-  row(TitleRow::Stage, stageRow(sheet), Cut::Text);
-  row(TitleRow::View, "View: " + viewWords(sheet.frame, sheet.scene), Cut::Text);
-  row(TitleRow::Units, "mm, levels m; 0.000 = " + sheet.model.job.datumNote, Cut::Text);
-  row(TitleRow::BenchMark, benchMarkRow(sheet), Cut::Text);
+  const model::Job& job = sheet.model.job;
+  const std::string view = viewWords(sheet.frame, sheet.scene);
+  row(TitleRow::Job, job.name, Cut::Bold, job.name);
+  row(TitleRow::Stage, stageRow(sheet, "Stage "), Cut::Text, stageRow(sheet, ""));
+  row(TitleRow::View, "View: " + view, Cut::Text, view);
+  row(TitleRow::Units, "mm, levels m; 0.000 = " + job.datumNote, Cut::Text,
+      "mm, m; 0.000 = " + job.datumNote);
+  const std::string mark = benchMarkRow(sheet);
+  row(TitleRow::BenchMark, mark, Cut::Text, mark);
   const float left = block.right - northWidth;
   pen.line({left, block.top}, {left, block.top + northWidth}, ink::kFaint);
   // The letter stands under the arrow, inside the two rows.

@@ -93,7 +93,8 @@ RC_GTEST_PROP(LevelColumns, keepNamesClearOfValuesAndCourses, ()) {
     if (line.name.empty()) continue;
     const float from = line.box.left + c.widths.mark + c.widths.value + c.widths.gap;
     const float to = line.box.right - (line.course ? c.widths.course : 0);
-    RC_ASSERT(from + measure(line.name, false) <= to + 0.05f);
+    RC_ASSERT(from + line.room <= to + 0.05f);
+    RC_ASSERT(measure(line.name, false) * 0.88f <= line.room + 0.05f);
   }
 }
 
@@ -169,7 +170,10 @@ TEST(LevelNames, AreAllSaidWhereTheyFitAndGrowShorterByWholeNames) {
   EXPECT_EQ(levelNames(names, 190, measure), "finished floor / damp course / threshold");
   EXPECT_EQ(levelNames(names, 165, measure), "finished floor / damp course + 1 more");
   EXPECT_EQ(levelNames(names, 120, measure), "finished floor + 2 more");
-  EXPECT_EQ(levelNames(names, 60, measure), "finished f...");
+  EXPECT_EQ(levelNames(names, 80, measure), "finished floor +2");
+  EXPECT_EQ(levelNames(names, 60, measure), "finishe... +2");
+  EXPECT_EQ(levelNames({"ground, lowest at the walls"}, 100, measure), "ground, lowest at t...");
+  EXPECT_EQ(levelNames({"underside of slab, first floor"}, 80, measure), "underside of slab");
   EXPECT_EQ(levelNames(names, 4, measure), "");
 }
 
