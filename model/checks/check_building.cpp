@@ -6,6 +6,8 @@ namespace model {
 
 namespace {
 
+constexpr size_t kMostListed = 6;
+
 // Of the key, or of the nearest thing above it that the file has.
 Place placeOf(const KeyPlaces& places, std::string path) {
   while (!path.empty()) {
@@ -31,13 +33,22 @@ void Checking::error(std::string path, std::string what, std::string instead) co
 }
 
 std::string listed(const std::vector<std::string>& names) {
-  constexpr size_t kMost = 6;
   std::string text;
   for (size_t i = 0; i < names.size(); ++i) {
-    if (i == kMost) return text + " and " + std::to_string(names.size() - kMost) + " more";
+    if (i == kMostListed) return text + " and " + std::to_string(names.size() - i) + " more";
     const bool last = i + 1 == names.size();
     if (i > 0) text += last ? " and " : ", ";
     text += names[i];
+  }
+  return text;
+}
+
+std::string listedApart(const std::vector<std::string>& phrases) {
+  std::string text;
+  for (size_t i = 0; i < phrases.size(); ++i) {
+    if (i > 0) text += "; ";
+    if (i == kMostListed) return text + "and " + std::to_string(phrases.size() - i) + " more";
+    text += phrases[i];
   }
   return text;
 }
@@ -48,6 +59,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   const Checking checking{job, settingOut, file, places, problems};
   checkLintels(checking);
   checkOpeningWidths(checking);
+  checkOpeningCourses(checking);
   checkConcreteInTheGround(checking);
   checkStripsOverTheDig(checking);
   checkSlopes(checking);

@@ -16,6 +16,8 @@ constexpr double kTolerance = 1e-4;
 // A width nearer than this to whole half bricks is taken up in the joints: common practice, no
 // source.
 constexpr double kTakenUp = 0.005;
+// A level nearer than this to a whole course is taken up in the beds: common practice, no source.
+constexpr double kOffCourse = 0.002;
 
 std::string pathOf(const Checking& check, size_t opening) {
   return "opening[" + std::to_string(check.settingOut.openings[opening].jobIndex) + "]";
@@ -85,6 +87,38 @@ void checkOpeningWidths(const Checking& check) {
       pathOf(check, first) + ".width",
       "not a whole number of half bricks wide, so that bricks are cut beside " + listed(names),
       "half bricks with their joints, and one joint more; the drawing decides");
+}
+
+// Heads and window sills that bricks would be cut for; one line for all of them.
+void checkOpeningCourses(const Checking& check) {
+  const double course = check.job.walls.course();
+  const double datum = check.settingOut.levels.dampCourse;
+  std::vector<std::string> found;
+  std::string key;
+  bool assumed = false;
+  const auto look = [&](size_t index, const char* what, const char* name, double level,
+                        bool given) {
+    const double under = datum + std::floor((level - datum) / course + 1e-6) * course;
+    if (std::min(level - under, under + course - level) <= kOffCourse) return;
+    found.push_back(openingLabel(check.settingOut, index) + ", " + what + " " + levelWords(level) +
+                    (given ? "" : " (the default)") + ", nearest " + levelWords(under) + " or " +
+                    levelWords(under + course));
+    if (key.empty()) key = pathOf(check, index) + "." + name;
+    assumed = assumed || !given;
+  };
+  for (size_t i = 0; i < check.settingOut.openings.size(); ++i) {
+    const BuiltOpening& built = check.settingOut.openings[i];
+    const Opening& given = check.job.openings[built.jobIndex];
+    look(i, "head", "head", built.head, given.head.has_value());
+    if (built.kind == OpeningKind::Window)
+      look(i, "sill", "sill", built.sill, given.sill.has_value());
+  }
+  if (found.empty()) return;
+  check.warning(key, "not a whole number of courses above the damp course: " + listedApart(found),
+                assumed
+                    ? "the file gives no level where it says default; give the drawing's, or one "
+                      "that comes out in courses"
+                    : "bricks are cut there; the drawing decides");
 }
 
 }  // namespace model

@@ -22,8 +22,9 @@ struct Checking {
   void error(std::string path, std::string what, std::string instead) const;
 };
 
-void checkLintels(const Checking&);        // room over the opening, and bearing at both ends
-void checkOpeningWidths(const Checking&);  // in whole half bricks
+void checkLintels(const Checking&);         // room over the opening, and bearing at both ends
+void checkOpeningWidths(const Checking&);   // in whole half bricks
+void checkOpeningCourses(const Checking&);  // heads and sills in whole courses
 void checkConcreteInTheGround(const Checking&);
 void checkStripsOverTheDig(const Checking&);  // foundations over the cellar's working space
 void checkSlopes(const Checking&);            // of the cellar's dig, under what stands
@@ -34,5 +35,7 @@ void checkRoofOnSite(const Checking&);        // eaves over the boundary or anot
 
 // "A-B", "A-B and B-C", "A-B, B-C and C-D"; beyond a few only how many more there are.
 std::string listed(const std::vector<std::string>& names);
+// The same between phrases that have commas of their own, "a; b; c".
+std::string listedApart(const std::vector<std::string>& phrases);
 
 }  // namespace model

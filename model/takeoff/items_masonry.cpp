@@ -14,10 +14,19 @@
 namespace model {
 namespace {
 
+// Sizes of units as they are, not to the millimetre: "193.7".
+std::string sizeText(double metres) {
+  char text[32];
+  std::snprintf(text, sizeof text, "%.1f", metres * 1000);
+  std::string size = text;
+  if (size.ends_with(".0")) size.resize(size.size() - 2);
+  return size;
+}
+
 std::string unitsBasis(double perSquareMetre, double length, double height, double joint) {
   char text[128];
   std::snprintf(text, sizeof text, "%.2f per m2 of %s x %s face with %s joints", perSquareMetre,
-                lengthText(length).c_str(), lengthText(height).c_str(), lengthText(joint).c_str());
+                sizeText(length).c_str(), sizeText(height).c_str(), sizeText(joint).c_str());
   return text;
 }
 
@@ -80,6 +89,10 @@ void countLinings(const TakeoffInput& in, Tally& tally) {
       tally.add({"Cavity insulation, " + lengthText(w.insulation), Unit::SquareMetre,
                  waste::kBoards, 1, "face, openings taken out"},
                 volume(e.solid) / w.insulation, e.placed.stage);
+    } else if (e.kind == ElementKind::CavityCloser) {
+      tally.add({"Cavity closers, " + lengthText(w.cavity), Unit::Metre, waste::kBoards, 1,
+                 "jambs and sills of openings"},
+                e.quantity.amount, e.placed.stage);
     } else if (e.kind == ElementKind::DampCourse && e.top > e.underside && leaf > 0) {
       const double run = e.quantity.unit == Unit::Metre
                              ? e.quantity.amount

@@ -106,6 +106,26 @@ TEST(CheckOpeningWidths, NameAllThatAreNotWholeHalfBricksInOneLine) {
   EXPECT_FALSE(says(text, "Landing")) << text;
 }
 
+TEST(CheckOpeningCourses, SayWhereADefaultOrTheDrawingCutsBricks) {
+  Job job = oblong();
+  job.openings = {window(3, 0.910, 2.1)};
+  job.openings[0].head.reset();
+  EXPECT_TRUE(found(job).empty()) << "28 courses of 75";
+  job.walls.brickLength = 0.19368;  // 2 2/3 in courses
+  job.walls.brickHeight = 0.0582;
+  job.walls.joint = 0.00953;
+  job.openings[0].width = 0.60961 + 0.00953;
+  std::string text = only(found(job));
+  EXPECT_TRUE(says(text, "head +2.100 m (the default), nearest +2.032 m or +2.100 m") ||
+              says(text, "sill +1.050 m (the default), nearest +1.016 m or +1.084 m"))
+      << text;
+  job.openings[0].sill = 1.01595;
+  job.openings[0].head = 1.98;
+  text = only(found(job));
+  EXPECT_TRUE(says(text, "head +1.980 m, nearest +1.964 m or +2.032 m")) << text;
+  EXPECT_TRUE(says(text, "the drawing decides")) << text;
+}
+
 // ---- foundations -----------------------------------------------------------------
 
 Job onASlope() {

@@ -121,6 +121,17 @@ TEST(Takeoff, BricksComeFromTheFaceOfTheLeafThatStands) {
   EXPECT_NE(row->basis.find("59.26 per m2 of 215 x 65"), std::string::npos);
 }
 
+TEST(Takeoff, TheBasisOfBricksIsTheirTrueSize) {
+  Job job;
+  job.walls.brickLength = 0.1937;
+  job.walls.brickHeight = 0.0572;
+  job.walls.joint = 0.0095;
+  const Element leaf =
+      boxed(ElementKind::OuterLeaf, Material::Brick, whole({K::RunIn, 0, 1}), {5, 0.1025, 2});
+  EXPECT_EQ(rowOf(takeoffOf({leaf}, job).rows, "Facing bricks")->basis,
+            "73.78 per m2 of 193.7 x 57.2 face with 9.5 joints");
+}
+
 TEST(Takeoff, AnOuterLeafOfBlocksIsCountedInBlocks) {
   const Takeoff t = takeoffOf(
       {boxed(ElementKind::OuterLeaf, Material::Block, whole({K::RunIn, 0, 1}), {5, 0.1025, 2})});
