@@ -83,7 +83,8 @@ vec3 cutEarth(Face f) {
   float d = turned ? part.y : part.x, end = turned ? part.x : part.y;
   float wide = turned ? px.y : px.x, soft = turned ? px.x : px.y;
   float reach = clamp((0.42 * group - abs(end - 0.5 * group)) / soft + 0.5, 0.0, 1.0);
-  float cover = bandCover(d - 0.5 * s, s, 0.13 * s, wide) * reach;
+  // As wide as the pen, however obliquely the side is seen.
+  float cover = bandCover(d - 0.5 * s, s, clamp(1.3 * wide, 0.04 * s, 0.2 * s), wide) * reach;
   // Seen along the side the strokes run together: then the tone that they make.
   cover = mix(0.11, cover, clamp((0.7 - max(wide, soft * 0.5) / s) / 0.35, 0.0, 1.0));
   return mix(f.wash, f.wash * 0.42, cover * 0.8);

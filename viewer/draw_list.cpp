@@ -50,8 +50,8 @@ bool standsAt(const ElementRange& range, double time) {
 }
 
 void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
-  for (Pieces* p : {&list.still, &list.moving, &list.sky, &list.soils, &list.stillEdges,
-                    &list.movingEdges, &list.soilEdges, &list.comingEdges})
+  for (Pieces* p : {&list.still, &list.moving, &list.sky, &list.soils, &list.edges, &list.soilEdges,
+                    &list.comingEdges})
     p->clear();
   list.cuts.clear();
   const double coming = frame.ghostNext ? frame.stage + 2.0 : frame.time;
@@ -73,10 +73,7 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
         .add(range.firstIndex, range.indexCount);
     if (still && !seeThrough && range.thickness > kSkyThickness)
       list.sky.add(range.firstIndex, range.indexCount);
-    (seeThrough ? list.soilEdges
-     : still    ? list.stillEdges
-                : list.movingEdges)
-        .add(range.firstEdge, range.edgeCount);
+    (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
     addFront(range.placed, CutFill::Kind::Placed, i, frame.time, list.cuts);
     addFront(range.removed, CutFill::Kind::Removed, i, frame.time, list.cuts);
     if (side == 0) {

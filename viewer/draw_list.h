@@ -35,9 +35,8 @@ struct DrawList {
   Pieces moving;       // growing, going or cut by the section
   Pieces soils;        // of Scene::indices; soils only when the ground is seen through
   Pieces sky;          // still ones that are large enough to darken a corner
-  Pieces stillEdges;   // of Scene::edges, split as the faces are
-  Pieces movingEdges;
-  Pieces soilEdges;
+  Pieces edges;        // of Scene::edges
+  Pieces soilEdges;    // the same split
   Pieces comingEdges;  // of what the stage and the next one still bring
   std::vector<CutFill> cuts;
 };

@@ -44,8 +44,19 @@ viewer::Frame frameAt(double time, int samples) {
   return viewer::frameOf(demo(), scene(), options);
 }
 
-// Half way through the walls: a moment at which much stands and something grows.
-double busyTime() { return scene().stageCount * 0.72; }
+// A moment at which much stands and something grows: the middle of the last wall piece to be begun
+// in the first three quarters of the programme.
+double busyTime() {
+  double from = 0, middle = 0;
+  for (size_t i = 0; i < scene().elements.size(); ++i) {
+    const viewer::Growth& growth = scene().elements[i].placed;
+    if (demo().works.elements[i].kind != model::ElementKind::OuterLeaf || !growth.moves()) continue;
+    if (growth.from < from || growth.from > scene().stageCount * 0.75) continue;
+    from = growth.from;
+    middle = (growth.from + growth.to) / 2;
+  }
+  return middle;
+}
 
 std::unique_ptr<viewer::Offscreen> context() {
   std::string why;

@@ -288,6 +288,27 @@ TEST_F(RendererTest, EdgesAreInk) {
   EXPECT_LT(darkestAt(true), darkestAt(false) - 25);
 }
 
+// Where a neighbour makes a line a seam, the line goes although what it belongs to stays.
+TEST_F(RendererTest, ALineHasAClockOfItsOwn) {
+  const Frame frame = frameAt(5);
+  const auto drawn = [&](float goesAtOneEnd, float goesAtTheOther) {
+    viewer::Scene scene = scene_;
+    for (size_t i = 0; i < scene.edges.size(); i += 2) {
+      scene.edges[i].goes = goesAtOneEnd;
+      scene.edges[i + 1].goes = goesAtTheOther;
+    }
+    renderer_->setScene(scene);
+    return draw(frame);
+  };
+  const Image whole = drawn(1e6f, 1e6f), none = drawn(5, 5), half = drawn(4, 6);
+  Frame without = frame;
+  without.edges = false;
+  EXPECT_EQ(differing(none, draw(without)), 0);
+  EXPECT_GT(differing(whole, none), 500);
+  EXPECT_GT(differing(half, none), differing(whole, none) / 4);
+  EXPECT_LT(differing(half, none), differing(whole, none) * 3 / 4);
+}
+
 TEST_F(RendererTest, HiddenLinesAreNotDrawn) {
   // Far below the roof slab from above, nothing of the concrete's outline shows through.
   const Frame frame = frameAt(5, "plan");

@@ -33,12 +33,9 @@ struct Renderer::Impl {
                 {"still.glsl", "clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
   Program moving{{"view.glsl", "surface.vert"},
                  {"clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
-  Program stillInk{{"view.glsl", "ink.vert"},
-                   {"still.glsl", "view.glsl", "thick_line.glsl", "ink.geom"},
-                   {"still.glsl", "ink.frag"}};
-  Program movingInk{{"view.glsl", "ink.vert"},
-                    {"view.glsl", "thick_line.glsl", "ink.geom"},
-                    {"clock.glsl", "ink.frag"}};
+  Program ink{{"view.glsl", "ink.vert"},
+              {"clock.glsl", "view.glsl", "thick_line.glsl", "ink.geom"},
+              {"ink.frag"}};
   Program sheet{{"view.glsl", "plane.vert"}, {"plane.frag"}};
   GpuScene gpu;
   LightMaps light{depth};
@@ -53,7 +50,6 @@ struct Renderer::Impl {
   void giveSurfaces(Program& program, const Frame& frame, const ViewNumbers& view);
   void drawFaces(const Frame& frame, const ViewNumbers& view);
   void drawSoils();
-  void giveInk(Program& program, const Frame& frame, const ViewNumbers& view);
   void drawInk(const Frame& frame, const ViewNumbers& view);
   void drawSheet(const Frame& frame, const ViewNumbers& view);
   void drawAll(const Frame& frame, const ViewNumbers& view);
@@ -141,35 +137,29 @@ void Renderer::Impl::drawSoils() {
   stats.triangles += list.soils.total() / 3 * 2;
 }
 
-void Renderer::Impl::giveInk(Program& program, const Frame& frame, const ViewNumbers& view) {
-  program.use();
-  giveView(program, view);
-  giveClock(program, frame);
-  program.set("uElements", 0);
-  program.set("uWidth", kInkWidth);
-  program.set("uSelected", static_cast<int>(frame.selected));
-  program.set("uStage", static_cast<float>(frame.stage));
-  program.set("uInkColour", encoded(kInk));
-  program.set("uAccentColour", encoded(kAccent));
-  program.set("uFaint", 0.0f);
-  program.set("uStrength", 1.0f);
-}
-
 void Renderer::Impl::drawInk(const Frame& frame, const ViewNumbers& view) {
   if (!frame.edges) return;
+  ink.use();
+  giveView(ink, view);
+  giveClock(ink, frame);
   gpu.bindElements(0);
+  ink.set("uElements", 0);
+  ink.set("uWidth", kInkWidth);
+  ink.set("uSelected", static_cast<int>(frame.selected));
+  ink.set("uStage", static_cast<float>(frame.stage));
+  ink.set("uInkColour", encoded(kInk));
+  ink.set("uAccentColour", encoded(kAccent));
+  ink.set("uFaint", 0.0f);
+  ink.set("uStrength", 1.0f);
   glEnable(GL_DEPTH_TEST);
   glDepthMask(GL_FALSE);
   glDisable(GL_CULL_FACE);
   blend();
-  giveInk(stillInk, frame, view);
-  stats.drawCalls += gpu.drawEdges(list.stillEdges);
-  giveInk(movingInk, frame, view);
-  stats.drawCalls += gpu.drawEdges(list.movingEdges);
-  movingInk.set("uStrength", 0.45f);
+  stats.drawCalls += gpu.drawEdges(list.edges);
+  ink.set("uStrength", 0.45f);
   stats.drawCalls += gpu.drawEdges(list.soilEdges);
-  movingInk.set("uFaint", 1.0f);
-  movingInk.set("uStrength", 0.22f);
+  ink.set("uFaint", 1.0f);
+  ink.set("uStrength", 0.22f);
   stats.drawCalls += gpu.drawEdges(list.comingEdges);
 }
 
