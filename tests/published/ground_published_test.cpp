@@ -112,6 +112,39 @@ TEST(PublishedGround, AllowanceOnTheNavysConcrete) {
   FAIL() << "no foundations in the takeoff";
 }
 
+// The walls of the Navy's building, 2 ft of concrete 8 in thick, as a cellar's.
+Job navyWalls() {
+  Job job = navyBuilding();
+  Cellar cellar;
+  cellar.wall = 8 * kInch;
+  job.cellar = cellar;
+  const Levels levels = deriveSettingOut(job).levels;
+  job.cellar->floor = levels.slabUnderside - 2 * kFoot + cellar.makeUp;
+  return job;
+}
+
+// The same example: walls of 32.00 and 18.67 ft, 0.67 x 2 ft, two of each: 85.76 and 50.04 ft3.
+TEST(PublishedGround, FoundationWallOfTheNavysExample) {
+  const double walls =
+      volumeOf(buildModel(navyWalls()).works, ElementKind::CellarWall) / kCubicFoot;
+  EXPECT_NEAR(walls * 0.67 / (8.0 / 12), 85.76 + 50.04, 0.03);  // 8 in printed as 0.67 ft
+}
+
+// The whole of it: 527.40 ft3 from rounded lengths, 580.14 with 10 %, 21.49 yd3; from exact inches
+// 528.59 ft3, and 21.54 yd3 with its allowance.
+TEST(PublishedGround, AllTheConcreteOfTheNavysExample) {
+  const Model building = buildModel(navyBuilding());
+  const double all = volumeOf(buildModel(navyWalls()).works, ElementKind::CellarWall) +
+                     volumeOf(building.works, ElementKind::Foundation) +
+                     volumeOf(building.works, ElementKind::GroundSlab);
+  EXPECT_NEAR(all / kCubicFoot, 528.59, 0.005);
+  EXPECT_NEAR(all / kCubicFoot, 527.40, 1.5);
+  double allowance = 0;
+  for (const TakeoffRow& row : building.takeoff.rows)
+    if (row.item == "Concrete, foundations") allowance = row.waste;
+  EXPECT_NEAR(all * (1 + allowance) / (27 * kCubicFoot), 21.54, 0.005);
+}
+
 // Centre-line girth, G = 2 (L + W) - 4 t, times the section of the strip: the estimator's usual
 // rule (Peterson and Dagostino, Estimating in Building Construction).
 TEST(PublishedGround, StripByItsCentreLineGirth) {

@@ -24,6 +24,15 @@ TEST(PublishedMasonry, BricksToASquareMetreOfHalfBrickWall) {
   EXPECT_NEAR(amountOf(m, "Facing bricks") / face, 59.26, 0.005);
 }
 
+// The same page: a wall of one brick, which is two such faces to the square metre, takes 118.5,
+// quoted as 120.
+TEST(PublishedMasonry, BricksToASquareMetreOfOneBrickWall) {
+  Job job = rectangleJob(8.99, 6.6275);
+  const Model m = buildModel(job);
+  const double face = volumeOf(m.works, ElementKind::OuterLeaf) / m.job.walls.outerLeaf;
+  EXPECT_NEAR(2 * amountOf(m, "Facing bricks") / face, 118.5, 0.05);
+}
+
 // 440 x 215 blocks, 450 x 225 with joints: 9.88 a square metre, usually quoted as 10 (common
 // trade figure; worked from the block sizes of Technical Information Sheet 9).
 TEST(PublishedMasonry, BlocksToASquareMetre) {

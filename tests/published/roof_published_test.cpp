@@ -106,6 +106,56 @@ TEST(RoofPublished, PitchFractionsAreRiseOverSpan) {
   }
 }
 
+// US Army EN0069A, rafter table: 16 in rise: 20.00 in of common rafter to a foot of run.
+TEST(RoofPublished, CommonRafterOfSixteenInchRise) {
+  EXPECT_NEAR(commonRafter(2 * kFoot, 16) / kInch, 20.00, 0.005);
+}
+
+// EN5156, "Rafters": 8 in rise, measured over the square to a twelfth of an inch: 14 5/12 in.
+TEST(RoofPublished, UnitLengthMeasuredOverTheSquare) {
+  EXPECT_NEAR(commonRafter(2 * kFoot, 8) / kInch, 14 + 5 / 12.0, 0.5 / 12);
+}
+
+// The bevel across the top edge of a jack that is cut against its hip: how far it runs along the
+// slope for 12 across. Read off the built rafter.
+double sideCutOfJack(double riseInches) {
+  const auto made = test::roofed(oblong(12, 8), pitchOf(riseInches));
+  const double cosine = std::cos(std::atan(riseInches / 12));
+  for (const Element* jack : test::ofKind(made.works, ElementKind::Rafter)) {
+    if (jack->wall != "D-A" || jack->solid.points.size() < 4) continue;  // runs along +x
+    // The highest point of each side face is the top of its cheek.
+    const Bounds b = bounds(jack->solid);
+    Vec3 south{0, 0, -1e9}, north{0, 0, -1e9};
+    for (const Vec3& p : jack->solid.points) {
+      if (p.y < b.low.y + 1e-6 && p.z > south.z) south = p;
+      if (p.y > b.high.y - 1e-6 && p.z > north.z) north = p;
+    }
+    const double along = std::abs(south.x - north.x) / cosine;
+    if (along > 1e-6) return along / (north.y - south.y) * 12;
+  }
+  return 0;
+}
+
+// Builder 3&2, "Side cuts": 8 in rise, 12 on the tongue, 10 on the blade (12 x 12 / 14.42). F. T.
+// Hodgson, ABC of the Steel Square, figs. 55 to 58: 12 and 15 for 9 in, 12 and 15 5/8 for 10 in.
+TEST(RoofPublished, SideCutsOfJacks) {
+  EXPECT_NEAR(12 * 12 / sideCutOfJack(8), 10, 0.02);
+  EXPECT_NEAR(sideCutOfJack(9), 15, 1e-3);
+  EXPECT_NEAR(sideCutOfJack(10), 15 + 5 / 8.0, 0.01);
+}
+
+// Hodgson, figs. 55 to 58: the side cut of a hip is 17 and its length over that run: 19 1/4 for 9
+// in, 19 3/4 for 10 in, to a quarter of an inch.
+TEST(RoofPublished, SideCutsOfHips) {
+  const auto sideCut = [](double rise) {
+    return 17 * hipRafter(kFoot, rise) / (std::sqrt(2.0) * kFoot);
+  };
+  EXPECT_NEAR(sideCut(9), 19.25, 0.125);
+  EXPECT_NEAR(sideCut(9), 19.235, 0.01);  // from 17 for the square's 16.97
+  EXPECT_NEAR(sideCut(10), 19.75, 0.125);
+  EXPECT_NEAR(sideCut(10), 19.723, 0.015);
+}
+
 // H. Miller, The Carpenters' Guide, "Height of ridge": 5 ft 4 in over a run of 8 ft is 8 in a foot.
 TEST(RoofPublished, RidgeHeightOfEightInchRise) {
   const RoofLine ridge = lineOf(roofOver(oblong(40 * kFoot, 16 * kFoot)), RoofLineKind::Ridge);
@@ -122,6 +172,13 @@ TEST(RoofPublished, HipRoofRidgeIsLengthLessWidth) {
 // and 6) and 7/12 of one.
 TEST(RoofPublished, HipByFractionalSteps) {
   EXPECT_NEAR(hipRafter((12 + 7 / 12.0) * kFoot, 6) / kInch, 226.5, 0.05);
+}
+
+// The same section: the step for what is left, 7/12 of one: 9 11/12 in (of 17) and 3 1/2.
+TEST(RoofPublished, TheLastFractionOfAHipsStep) {
+  const RoofLine hip = lineOf(roofOver(oblong(60 * kInch, 14 * kInch)), RoofLineKind::Hip);
+  EXPECT_NEAR(std::hypot(hip.b.x - hip.a.x, hip.b.y - hip.a.y) / kInch, 9 + 11 / 12.0, 0.02);
+  EXPECT_NEAR(std::abs(hip.runB - hip.runA) * 6 / 12 / kInch, 3.5, 1e-9);
 }
 
 // F. T. Hodgson, ABC of the Steel Square, fig. 39; Griffith, section 35: the octagon's 4.97 in
@@ -142,6 +199,50 @@ TEST(RoofPublished, MetricHipRoof) {
   EXPECT_NEAR(commonRafter(6.4, rise) * 1000, 3731.2, 0.7);
   EXPECT_NEAR(hipRafter(3.2, rise) * 1000, 4916, 0.5);
   EXPECT_NEAR(hipRafter(0.8, rise) * 1000, 1229, 0.5);
+}
+
+// Basic Construction and Carpentry Techniques, "Framing shed roofs": walls of 2000 and 2500 mm,
+// 2500 apart: 2549.5 mm, and 510 mm more over 500 of eaves.
+TEST(RoofPublished, MetricRafterBetweenWallsOfTwoHeights) {
+  const double rise = 12 * 500 / 2500.0;
+  EXPECT_NEAR(commonRafter(2 * 2.5, rise) * 1000, 2549.5, 0.05);
+  EXPECT_NEAR(commonRafter(2 * 0.5, rise) * 1000, 510, 0.5);
+}
+
+// Griffith, section 18: the plumb cut is made along the rise and the seat cut along the run of the
+// square, so that at 8 in they make 56.31 and 33.69 degrees with the rafter's edge.
+TEST(RoofPublished, BirdsmouthIsCutLevelAndPlumb) {
+  const auto made = test::roofed(oblong(8, 16 * kFoot), pitchOf(8), {"B-C", "D-A"});
+  const Element* rafter = nullptr;  // in the middle of the wall: those at the verges pass the plate
+  for (const Element* e : test::ofKind(made.works, ElementKind::Rafter))
+    if (e->wall == "A-B" && std::abs(bounds(e->solid).low.x - 4) < 0.4) rafter = e;
+  ASSERT_TRUE(rafter);
+  // Its underside on one side face, from the eaves inward.
+  const Bounds b = bounds(rafter->solid);
+  std::vector<Vec3> side;
+  for (const Vec3& p : rafter->solid.points)
+    if (p.x < b.low.x + 1e-6) side.push_back(p);
+  const double plateTop = made.settingOut.levels.plateTop;
+  std::vector<Vec3> seat, under;
+  for (const Vec3& p : side) {
+    if (std::abs(p.z - plateTop) < 1e-6) seat.push_back(p);
+    if (p.z < plateTop - 1e-4) under.push_back(p);
+  }
+  ASSERT_EQ(seat.size(), 2u);  // level
+  const Vec3 &heel = seat[0].y < seat[1].y ? seat[0] : seat[1],
+             &toe = seat[0].y < seat[1].y ? seat[1] : seat[0];
+  const bool plumb = std::any_of(under.begin(), under.end(),
+                                 [&](const Vec3& p) { return std::abs(p.y - heel.y) < 1e-6; });
+  EXPECT_TRUE(plumb);
+  // The edge goes on from the toe of the seat up to the ridge.
+  const Vec3* top = nullptr;
+  for (const Vec3& p : side)
+    if (p.z > plateTop + 1e-4 && p.y > toe.y && (!top || p.z - plateTop < (p.y - toe.y) * 0.7))
+      top = &p;
+  ASSERT_TRUE(top);
+  const double seatAngle = std::atan2(top->z - toe.z, top->y - toe.y) / kDegree;
+  EXPECT_NEAR(seatAngle, 33.69, 0.005);
+  EXPECT_NEAR(90 - seatAngle, 56.31, 0.005);
 }
 
 // hunker.com, "Roof slope multiplying factors": 28 ft wide, 4 in 12: 14 x 1.0541 = 14.757 ft.
