@@ -198,6 +198,47 @@ TEST_F(WindowTest, ClickingAThingSaysWhatItIs) {
   EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) == 0; }));
 }
 
+TEST_F(WindowTest, TheTouchThatStopsTheExampleAsksNothing) {
+  openJob(demo("orchard-house.toml"));
+  // Well into the walls, so that there is a thing under the pointer.
+  ASSERT_TRUE(eventually([&] { return hook(screen_->shot()) > 0.2; }, 90));
+  screen_->hand("mousemove 400 380 click 1");
+  const Shot stopped = settle();
+  EXPECT_LT(stopped.count(kCard, 340, 380, 776, 592), 5000) << "no card yet";
+  screen_->hand("click 1");
+  EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 340, 380, 776, 592) > 10000; }));
+  EXPECT_NEAR(hook(settle()), hook(stopped), 0.002);
+}
+
+TEST_F(WindowTest, WhatIsSelectedStaysSelectedWhenTheFileIsReadAgain) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  screen_->hand("mousemove 460 360 click 1");
+  const auto card = [&] { return screen_->shot().count(kCard, 340, 400, 776, 592) > 10000; };
+  ASSERT_TRUE(eventually(card));
+  std::string renamed = read(job_);
+  renamed.replace(renamed.find("Gabled garage"), 13, "Other garage");
+  write(renamed);
+  ASSERT_TRUE(eventually([&] { return screen_->title() == "Other garage - Stringcourse"; }));
+  settle();
+  EXPECT_TRUE(card());
+}
+
+TEST_F(WindowTest, AFileThatGoesIsMissedAndFoundAgain) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  std::filesystem::rename(job_, job_ + ".away");
+  // A card with words, somewhere over the drawing.
+  EXPECT_TRUE(eventually([&] {
+    return screen_->shot().count(kCard, 60, 60, 770, 590) >
+           before.count(kCard, 60, 60, 770, 590) + 5000;
+  }));
+  EXPECT_TRUE(showsTape(settle()));
+  std::filesystem::rename(job_ + ".away", job_);
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) == 0; }));
+}
+
 TEST_F(WindowTest, TabsSlideSheetsInAndOut) {
   openCopyOf("garage.toml");
   waitForTape();

@@ -41,9 +41,11 @@ void drawTab(SheetsInput& input, const Pen& pen, int index) {
   if (over && !open) pen.fill(box, ink::kTape, 0.4f);
   pen.outline({box.left - 3 * u, box.top, box.right, box.bottom}, ink::kInk, 1.3f);
   const bool warns = tab == Tab::Problems && !input.problems.empty();
-  uprightText(pen, box.centre() + glm::vec2(0, warns ? 8 * u : 0), nameOf(tab),
-              open ? Cut::Bold : Cut::Text);
-  if (warns) pen.caution({box.centre().x, box.top + 13 * u}, 7 * u);
+  // In a low window the tabs are short: their words shrink with them.
+  const float mark = warns ? 20 * u : 0, room = box.height() - 6 * u - mark;
+  uprightText(pen.fitted(nameOf(tab), room, Cut::Bold, 0.6f), box.centre() + glm::vec2(0, mark / 2),
+              nameOf(tab), open ? Cut::Bold : Cut::Text);
+  if (warns) pen.caution({box.centre().x, box.top + 12 * u}, 7 * u);
 }
 
 void drawTabs(SheetsInput& input) {
@@ -98,7 +100,7 @@ void drawNotice(const SheetsInput& input, const std::string& words, bool warns) 
   const float height = pen.paragraph({0, 0}, inside, ink::kInk, words, Cut::Bold, true);
   const glm::vec2 at{room.centre().x - (inside + mark) / 2, room.top + 9 * u};
   const Box card = Box::at(at, {inside + mark, height}).grown(9 * u);
-  pen.fill(card, ink::kCard, 0.97f);
+  pen.fill(card, ink::kCard);
   pen.outline(card, warns ? ink::kCaution : ink::kInk, 1.4f);
   if (warns) pen.caution({at.x + 8 * u, card.centre().y}, 8 * u);
   pen.paragraph({at.x + mark, at.y}, inside + 1, ink::kInk, words, Cut::Bold);
@@ -135,7 +137,10 @@ float SheetsState::pulledOut(float unit) const {
 
 Box tabBox(const SheetLayout& layout, float unit, int index) {
   // Each as long as its word wants, all of them within the room there is.
-  const auto wish = [](int i) { return float(std::strlen(nameOf(Tab(i + 1)))) * 8.6f + 30; };
+  const auto wish = [](int i) {
+    const float mark = Tab(i + 1) == Tab::Problems ? 20 : 0;  // room for the sign of warning
+    return float(std::strlen(nameOf(Tab(i + 1)))) * 8.6f + 26 + mark;
+  };
   float total = 0, before = 0;
   for (int i = 0; i < kTabCount; ++i) {
     if (i < index) before += wish(i);
