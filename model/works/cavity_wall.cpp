@@ -4,6 +4,7 @@
 
 #include "model/level_text.h"
 #include "model/settingout/coursing.h"
+#include "model/works/cavity_closers.h"
 #include "model/works/gable_profile.h"
 #include "model/works/leaf_plan.h"
 #include "model/works/parts.h"
@@ -122,6 +123,7 @@ void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works
     }
     buildCavityFill(job, settingOut, wall, works);
     buildCavityInsulation(job, settingOut, wall, works);
+    buildCavityClosers(job, settingOut, wall, works);
   }
 }
 

@@ -16,7 +16,7 @@ void buildStandingBuildings(const Job&, const SettingOut&, Works&);
 void buildGround(const Job&, const SettingOut&, Works&);
 void buildGroundFloor(const Job&, const SettingOut&, Works&);
 void buildCavityWalls(const Job&, const SettingOut&,
-                      Works&);  // both leaves, insulation, cavity fill
+                      Works&);  // both leaves and what is in the cavity
 void buildDampCourse(const Job&, const SettingOut&, Works&);
 void buildLintels(const Job&, const SettingOut&, Works&);
 void buildWindowsAndDoors(const Job&, const SettingOut&, Works&);

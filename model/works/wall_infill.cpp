@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "model/works/cavity_closers.h"
 #include "model/works/gable_profile.h"
 #include "model/works/leaf_plan.h"
 #include "model/works/wall_names.h"
@@ -82,7 +83,8 @@ void buildCavityInsulation(const Job& job, const SettingOut& settingOut, size_t 
   const WallLayer layer = layerOf(settingOut, wall, back - job.walls.insulation, back);
   if (layer.empty()) return;
   const double levelTop = levelTopOf(job, settingOut, layer, wall, false);
-  const auto holes = openingsIn(settingOut, layer, wall);
+  auto holes = openingsIn(settingOut, layer, wall);
+  for (const CloserPlan& closer : closerPlan(job, settingOut, wall)) holes.push_back(closer.rect);
   bool first = true;
   for (const Lift& lift : settingOut.lifts) {
     const double top = std::min(lift.top, levelTop);
