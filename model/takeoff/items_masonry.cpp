@@ -91,7 +91,7 @@ void countLinings(const TakeoffInput& in, Tally& tally) {
                 volume(e.solid) / w.insulation, e.placed.stage);
     } else if (e.kind == ElementKind::CavityCloser) {
       tally.add({"Cavity closers, " + lengthText(w.cavity), Unit::Metre, waste::kBoards, 1,
-                 "jambs and sills of openings"},
+                 "jambs, sills and thresholds"},
                 e.quantity.amount, e.placed.stage);
     } else if (e.kind == ElementKind::DampCourse && e.top > e.underside && leaf > 0) {
       const double run = e.quantity.unit == Unit::Metre

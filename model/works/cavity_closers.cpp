@@ -29,13 +29,13 @@ class Closers {
     for (size_t i = 0; i < settingOut.openings.size(); ++i) {
       const BuiltOpening& o = settingOut.openings[i];
       if (o.wall != wall) continue;
-      const bool window = o.sill > settingOut.levels.dampCourse + kWidth;
       for (const bool left : {true, false}) {
         Rect r = left ? Rect{o.s0 - kWidth, o.sill, o.s0, o.head}
                       : Rect{o.s1, o.sill, o.s1 + kWidth, o.head};
         put(i, left ? "left jamb" : "right jamb", r, true, gable);
       }
-      if (window) put(i, "sill", {o.s0, o.sill - kWidth, o.s1, o.sill}, false, gable);
+      const char* under = o.kind == OpeningKind::Window ? "sill" : "threshold";
+      put(i, under, {o.s0, o.sill - kWidth, o.s1, o.sill}, false, gable);
     }
   }
 

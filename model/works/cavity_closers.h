@@ -14,13 +14,13 @@ namespace model {
 // One closer in the elevation of the cavity.
 struct CloserPlan {
   size_t opening = 0;  // into SettingOut::openings
-  std::string place;   // "left jamb", "right jamb", as seen from outside; "sill"
+  std::string place;   // "left jamb", "right jamb", as seen from outside; "sill", "threshold"
   Rect rect;
   bool upright = true;
 };
 
-// Beside every opening of a wall, and under its sill where that stands clear of the damp course;
-// none that would lie in another opening, over a slope or past a corner. They share no place.
+// Beside every opening of a wall and under its sill or threshold; none that would lie in another
+// opening, over a slope or past a corner. They share no place.
 std::vector<CloserPlan> closerPlan(const Job& job, const SettingOut& settingOut, size_t wall);
 
 // Insulated closers across the whole cavity, built in lift by lift with the leaves.
