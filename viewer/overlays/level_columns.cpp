@@ -90,7 +90,10 @@ void placeColumn(const Column& column, const std::vector<LevelItem>& items,
                        (line.course ? widths.course + widths.gap : 0);
     // Several names may be written a little smaller, so that they are all said.
     const bool several = items[i].names.size() > 1;
-    line.name = levelNames(items[i].names, several ? room / smallerNames(text) : room, measure);
+    line.name =
+        !several && !items[i].names.empty()
+            ? levelNameWhere(items[i].names.front(), items[i].where, room, measure)
+            : levelNames(items[i].names, several ? room / smallerNames(text) : room, measure);
     line.room = room;
     out.push_back(line);
   }
@@ -119,6 +122,22 @@ std::string levelNames(const std::vector<std::string>& names, float width,
   if (names.size() == 1 && begun.size() >= brief.front().size() + kSaysMore) return begun;
   if (measure(brief.front() + rest, false) <= width) return brief.front() + rest;
   return begun.empty() ? begun : begun + rest;
+}
+
+std::string levelNameWhere(const std::string& name, const std::string& where, float width,
+                           const MeasureLevel& measure) {
+  if (!where.empty()) {
+    std::vector<size_t> ends;  // of each place in `where`
+    for (size_t at = where.find(", "); at != std::string::npos; at = where.find(", ", at + 1))
+      ends.push_back(at);
+    ends.push_back(where.size());
+    for (size_t count = ends.size(); count > 0; --count) {
+      std::string text = name + ", " + where.substr(0, ends[count - 1]);
+      if (count < ends.size()) text += " + " + std::to_string(ends.size() - count) + " more";
+      if (measure(text, false) <= width) return text;
+    }
+  }
+  return levelNames({name}, width, measure);
 }
 
 LevelColumnWidths levelColumnWidths(const std::vector<LevelItem>& items, const SheetLayout& layout,

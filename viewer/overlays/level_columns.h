@@ -12,6 +12,7 @@ namespace viewer {
 struct LevelItem {
   std::string value;               // "+2.458"
   std::vector<std::string> names;  // all that lie at this height
+  std::string where;               // "Hall window, Study window", when there is one name
   std::string course;              // "28", "-13", "32.8"
   bool opening = false;            // sill or head: first to go into the left column
   float yRight = 0, yLeft = 0;     // where it lies on the sheet, at the drawing's two sides
@@ -46,5 +47,8 @@ std::vector<LevelLine> layOutLevels(const std::vector<LevelItem>& items, const S
 // The names in the fullest form that is no wider than `width`; perhaps cut short.
 std::string levelNames(const std::vector<std::string>& names, float width,
                        const MeasureLevel& measure);
+// A name with as many of the places where it is so as fit: "sill, Hall window + 2 more".
+std::string levelNameWhere(const std::string& name, const std::string& where, float width,
+                           const MeasureLevel& measure);
 
 }  // namespace viewer

@@ -165,6 +165,7 @@ std::vector<LevelItem> itemsOf(const Drawing& d) {
     LevelItem item;
     item.value = model::levelText(mark.level);
     item.names = mark.names;
+    item.where = mark.where;
     item.course = courseText(sheet.model, mark.level);
     item.opening = mark.priority == 0;
     item.yRight = item.yLeft = d.rod.yAt(mark.level);

@@ -31,6 +31,29 @@ std::vector<std::string> namesOf(const std::vector<const model::ScheduledLevel*>
 
 }  // namespace
 
+namespace {
+
+std::string lowered(std::string text) {
+  for (char& c : text)
+    if (c >= 'A' && c <= 'Z') c = char(c - 'A' + 'a');
+  return text;
+}
+
+// "Hall window, Study window"; nothing that the name says already.
+std::string whereOf(const std::vector<const model::ScheduledLevel*>& group) {
+  std::string where;
+  for (const auto* level : group) {
+    if (level->name != group.front()->name) return {};
+    if (level->where.empty() ||
+        lowered(level->name).find(lowered(level->where)) != std::string::npos)
+      continue;
+    where += (where.empty() ? "" : ", ") + level->where;
+  }
+  return where;
+}
+
+}  // namespace
+
 std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule) {
   std::map<long, std::vector<const model::ScheduledLevel*>> groups;
   for (const auto& level : schedule) groups[std::lround(level.level * 1000)].push_back(&level);
@@ -41,6 +64,7 @@ std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule
     RodMark mark;
     mark.level = group.front()->level;
     mark.names = namesOf(group);
+    mark.where = whereOf(group);
     mark.priority = priorityOf(*group.front());
     marks.push_back(mark);
   }

@@ -25,6 +25,7 @@ struct RodScale {
 struct RodMark {
   double level = 0;
   std::vector<std::string> names;  // all that lie at this height, the most important first
+  std::string where;               // the openings, walls or corners, where one name stands for all
   int priority = 0;                // floors and the like over levels of single openings
 };
 

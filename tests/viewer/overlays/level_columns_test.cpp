@@ -143,8 +143,8 @@ TEST(LevelColumns, StandAtTheirOwnHeightWhereThereIsRoom) {
   parts.levels = true;
   parts.heights = 2;
   const SheetLayout layout = layOutSheet(1280, 720, 1, 0, parts);
-  std::vector<LevelItem> items{{"+2.700", {"finished floor"}, "36", false, 200, 200},
-                               {"0.000", {"damp course"}, "0", false, 400, 400}};
+  std::vector<LevelItem> items{{"+2.700", {"finished floor"}, "", "36", false, 200, 200},
+                               {"0.000", {"damp course"}, "", "0", false, 400, 400}};
   const auto lines = layOutLevels(items, layout, {}, letters(16));
   ASSERT_EQ(lines.size(), 2u);
   EXPECT_FLOAT_EQ(lines[0].box.centre().y, 200);
@@ -175,6 +175,16 @@ TEST(LevelNames, AreAllSaidWhereTheyFitAndGrowShorterByWholeNames) {
   EXPECT_EQ(levelNames({"ground, lowest at the walls"}, 100, measure), "ground, lowest at t...");
   EXPECT_EQ(levelNames({"underside of slab, first floor"}, 80, measure), "underside of slab");
   EXPECT_EQ(levelNames(names, 4, measure), "");
+}
+
+TEST(LevelNames, SayWhereAsFarAsThereIsRoom) {
+  const auto measure = letters(10);
+  const std::string where = "Hall window, Study window, Side window";
+  EXPECT_EQ(levelNameWhere("sill", where, 300, measure),
+            "sill, Hall window, Study window, Side window");
+  EXPECT_EQ(levelNameWhere("sill", where, 120, measure), "sill, Hall window + 2 more");
+  EXPECT_EQ(levelNameWhere("sill", where, 50, measure), "sill");
+  EXPECT_EQ(levelNameWhere("eaves", "", 300, measure), "eaves");
 }
 
 TEST(LevelPlan, UsesTheSecondColumnBeforeTextGrowsTooSmall) {

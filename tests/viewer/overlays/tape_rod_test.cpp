@@ -135,6 +135,8 @@ TEST(Rod, JoinsLevelsThatAreEqual) {
   EXPECT_EQ(marks[0].names, (std::vector<std::string>{"finished floor", "damp course"}));
   EXPECT_EQ(marks[0].priority, 2);
   EXPECT_EQ(marks[1].priority, 0);
+  EXPECT_EQ(marks[1].where, "Hall");
+  EXPECT_EQ(marks[0].where, "") << "two names: whose would it be?";
   EXPECT_EQ(countHeights(schedule), 2u);
 }
 
