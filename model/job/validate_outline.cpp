@@ -125,9 +125,10 @@ bool soundOutline(const Validation& v, const Outline& outline, const std::string
   const Vec2 across = extent(outline);
   const double most = std::max(across.x, across.y);
   if (most < kLeastAcross && most > 0) {
-    v.error(path, who + " is only " + lengthWords(most) + " across",
-            "points are in mm; for " + numberValueText(std::round(most * 1e6) / 1e3) + " m write " +
-                lengthValueText(most * 1000));
+    const double meant = std::round(most * 1e6) / 1e3;  // metres given for millimetres
+    v.error(
+        path, who + " is only " + lengthWords(most) + " across",
+        "points are in mm; for " + numberValueText(meant) + " m write " + lengthValueText(meant));
     return false;
   }
   if (hasRepeatedCorner(v, outline, path, cornerName)) return false;

@@ -213,6 +213,13 @@ TEST(ReadJob, AQuotedNumberWithoutUnitIsToldBothWaysToWriteIt) {
   EXPECT_EQ(jobOf(kOutline + "[walls]\nrender = \"0\"\ndamp_course = \"0\"\n").walls.render, 0);
 }
 
+TEST(ReadJob, AnOutlineInMetresIsToldInRoundMillimetres) {
+  const std::string text =
+      onlyProblem("[outline]\ncorners = [[1e1, 2.1], [16.7, 2.1], [16.7, 6.6], [1e1, 6.6]]\n");
+  EXPECT_NE(text.find("for 6.7 m write 6700"), std::string::npos) << text;
+  EXPECT_EQ(text.find("6700."), std::string::npos) << text;
+}
+
 TEST(ReadJob, AFileThatIsNoTextHasOneProblem) {
   std::string picture = "\x89PNG\r\n\x1a\n";
   unsigned state = 1;
