@@ -193,10 +193,21 @@ class EarCutter {
   std::vector<size_t> blunt_;  // positions that do not turn left
 };
 
+bool isConvexQuad(const Region& region) {
+  const Polygon& p = region.outer;
+  if (p.size() != 4 || !region.holes.empty()) return false;
+  for (size_t i = 0; i < 4; ++i) {
+    if (orientation(p[i], p[(i + 1) % 4], p[(i + 2) % 4]) <= 0) return false;
+  }
+  return true;
+}
+
 }  // namespace
 
 std::vector<std::array<unsigned, 3>> triangulate(const Region& region) {
   if (region.outer.size() < 3) return {};
+  // Most things are boxes: the same two ears, at once.
+  if (isConvexQuad(region)) return {{3, 0, 1}, {1, 2, 3}};
   const std::vector<Vec2> points = regionPoints(region);
   const Loop loop = joinHoles(region, points);
   return EarCutter(points, loop).cut();

@@ -57,10 +57,10 @@ class Grid {
     }
     s_ = gridLines(std::move(s));
     z_ = gridLines(std::move(z));
-    in_.assign(s_.size() * z_.size(), false);
-    for (const Rect& r : add) fill(r, true);
-    for (const Rect& r : cut) fill(r, false);
-    done_.assign(in_.size() * 4, false);
+    in_.assign(s_.size() * z_.size(), 0);
+    for (const Rect& r : add) fill(r, 1);
+    for (const Rect& r : cut) fill(r, 0);
+    traced_.assign(in_.size(), 0);
   }
 
   std::vector<Polygon> trace() {
@@ -68,7 +68,7 @@ class Grid {
     for (int j = 0; j < static_cast<int>(z_.size()); ++j) {
       for (int i = 0; i < static_cast<int>(s_.size()); ++i) {
         // Every loop has a step to the right with the inside above it.
-        if (isOutline(i, j, 0) && !done(i, j, 0)) loops.push_back(follow(i, j, 0));
+        if (isOutline(i, j, 0) && !traced(i, j)) loops.push_back(follow(i, j));
       }
     }
     return loops;
@@ -80,10 +80,10 @@ class Grid {
         j + 1 >= static_cast<int>(z_.size())) {
       return false;
     }
-    return in_[static_cast<size_t>(j) * s_.size() + static_cast<size_t>(i)];
+    return in_[static_cast<size_t>(j) * s_.size() + static_cast<size_t>(i)] != 0;
   }
 
-  void fill(const Rect& r, bool value) {
+  void fill(const Rect& r, unsigned char value) {
     const int i0 = lineOf(s_, r.s0), i1 = lineOf(s_, r.s1);
     const int j0 = lineOf(z_, r.z0), j1 = lineOf(z_, r.z1);
     for (int j = j0; j < j1; ++j) {
@@ -106,15 +106,15 @@ class Grid {
     }
   }
 
-  std::vector<bool>::reference done(int i, int j, int way) {
-    return done_[(static_cast<size_t>(j) * s_.size() + static_cast<size_t>(i)) * 4 +
-                 static_cast<size_t>(way)];
+  // Steps to the right that a loop has gone along.
+  unsigned char& traced(int i, int j) {
+    return traced_[static_cast<size_t>(j) * s_.size() + static_cast<size_t>(i)];
   }
 
-  Polygon follow(int i, int j, int way) {
+  Polygon follow(int i, int j) {
     Polygon loop;
-    while (!done(i, j, way)) {
-      done(i, j, way) = true;
+    for (int way = 0; way != 0 || !traced(i, j);) {
+      if (way == 0) traced(i, j) = 1;
       i += kDs[way];
       j += kDz[way];
       const int left = (way + 1) % 4, right = (way + 3) % 4;
@@ -136,13 +136,19 @@ class Grid {
   }
 
   std::vector<double> s_, z_;
-  std::vector<bool> in_, done_;
+  std::vector<unsigned char> in_, traced_;
 };
 
 }  // namespace
 
 Regions fromRectangles(const std::vector<Rect>& add, const std::vector<Rect>& cut) {
-  Grid grid(add, within(add, cut));
+  const std::vector<Rect> near = within(add, cut);
+  if (add.size() == 1 && near.empty()) {
+    const Rect& r = add[0];
+    if (r.s1 - r.s0 <= kSameLine || r.z1 - r.z0 <= kSameLine) return {};
+    return {Region{{{r.s1, r.z0}, {r.s1, r.z1}, {r.s0, r.z1}, {r.s0, r.z0}}, {}}};
+  }
+  Grid grid(add, near);
   Regions regions;
   std::vector<Polygon> holes;
   for (Polygon& loop : grid.trace()) {

@@ -66,20 +66,20 @@ class WallScaffold {
     return scaffoldLayer(settingOut_, length_, from, to);
   }
 
-  Solid bandSolid(double from, double to, double z0, double z1) const {
-    const WallLayer band = layer(from, to);
-    return band.solid(fromRectangles({{band.from, z0, band.to, z1}}, {}));
+  // All along, mitred at the corners.
+  void band(double from, double to, double z0, double z1, Solid& solid) const {
+    const WallLayer along = layer(from, to);
+    along.addBox({along.from, z0, along.to, z1}, solid);
   }
 
-  Solid post(double s, double distance, double width, double z0, double z1) const {
+  void post(double s, double distance, double width, double z0, double z1) {
     const WallLayer row = layer(distance - width / 2, distance + width / 2);
-    return row.solid(fromRectangles({{s - width / 2, z0, s + width / 2, z1}}, {}));
+    row.addBox({s - width / 2, z0, s + width / 2, z1}, tubes_);
   }
 
   // A tube along the wall, mitred at the corners.
   void rail(double distance, double z) {
-    tubes_.append(
-        bandSolid(distance - kTube / 2, distance + kTube / 2, z - kTube / 2, z + kTube / 2));
+    band(distance - kTube / 2, distance + kTube / 2, z - kTube / 2, z + kTube / 2, tubes_);
   }
 
   bool hasInsideBoards(const Platform& platform) const {
@@ -154,10 +154,10 @@ class WallScaffold {
         if (platform.first) {
           const double ground = foot(places[i], distance);
           bottom = ground + kPlateThickness;
-          tubes_.append(post(places[i], distance, kPlate, ground, bottom));
+          post(places[i], distance, kPlate, ground, bottom);
         }
         if (top - bottom < 1e-3) continue;
-        tubes_.append(post(places[i], distance, kTube, bottom, top));
+        post(places[i], distance, kTube, bottom, top);
         tops[i] = top;
       }
     }
@@ -204,7 +204,7 @@ class WallScaffold {
     across.endBack = backOf(1);
     across.from = 0;
     across.to = 1;
-    rails.append(across.solid(fromRectangles({{0, z - half, 1, z + half}}, {})));
+    across.addBox({0, z - half, 1, z + half}, rails);
   }
 
   // Across, on the ledgers, beside the standards.
@@ -212,12 +212,12 @@ class WallScaffold {
     const WallLayer across = layer(transomsFrom(platform), rows_.outer - kTube / 2);
     for (const double s : bays()) {
       const double s0 = s + kTube / 2;
-      tubes_.append(across.solid(fromRectangles({{s0, top - kTube, s0 + kTube, top}}, {})));
+      across.addBox({s0, top - kTube, s0 + kTube, top}, tubes_);
     }
   }
 
   void boardRow(double distance, double level) {
-    boards_.append(bandSolid(distance, distance + kBoardWidth, level - kBoardThickness, level));
+    band(distance, distance + kBoardWidth, level - kBoardThickness, level, boards_);
   }
 
   void boardsOf(const Platform& platform) {
@@ -226,8 +226,8 @@ class WallScaffold {
       boardRow(first + i * (kBoardWidth + kBoardGap), platform.level);
     }
     const double last = first + kBoards * (kBoardWidth + kBoardGap) - kBoardGap;
-    boards_.append(bandSolid(last - kToeBoardThickness - kBoardGap, last - kBoardGap,
-                             platform.level, platform.level + kToeBoard));
+    band(last - kToeBoardThickness - kBoardGap, last - kBoardGap, platform.level,
+         platform.level + kToeBoard, boards_);
     if (!hasInsideBoards(platform)) return;
     for (double d = platform.insideFrom; d + kBoardWidth < rows_.inner - kTube / 2 - kBoardGap;
          d += kBoardWidth + kBoardGap) {

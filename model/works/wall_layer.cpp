@@ -1,6 +1,7 @@
 #include "model/works/wall_layer.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include <glm/geometric.hpp>
@@ -42,6 +43,30 @@ FacePair WallLayer::through(const Vec2& point) const {
   if (std::fabs(point.x - from) < kAtEnd) return {{startFront, point.y}, {startBack, point.y}};
   if (std::fabs(point.x - to) < kAtEnd) return {{endFront, point.y}, {endBack, point.y}};
   return {point, point};
+}
+
+void WallLayer::addBox(const Rect& r, Solid& solid) const {
+  if (r.empty()) return;
+  const auto first = static_cast<std::uint32_t>(solid.points.size());
+  for (const Vec2& p : {Vec2{r.s0, r.z0}, {r.s1, r.z0}, {r.s1, r.z1}, {r.s0, r.z1}}) {
+    const FacePair place = through(p);
+    solid.points.emplace_back(wall->at(place.front.x, outer), place.front.y);
+    solid.points.emplace_back(wall->at(place.back.x, inner), place.back.y);
+  }
+  // Even points in front, odd ones behind; anticlockwise from outside.
+  static constexpr std::array<std::array<std::uint32_t, 3>, 12> kSides{{{0, 2, 4},
+                                                                        {0, 4, 6},
+                                                                        {1, 5, 3},
+                                                                        {1, 7, 5},
+                                                                        {0, 1, 3},
+                                                                        {0, 3, 2},
+                                                                        {2, 3, 5},
+                                                                        {2, 5, 4},
+                                                                        {4, 5, 7},
+                                                                        {4, 7, 6},
+                                                                        {6, 7, 1},
+                                                                        {6, 1, 0}}};
+  for (const auto& [a, b, c] : kSides) solid.triangles.push_back({first + a, first + b, first + c});
 }
 
 Solid WallLayer::solid(const Region& elevation, const std::vector<FacePair>& places) const {
