@@ -37,7 +37,7 @@ glm::vec2 drawCaption(const Pen& pen, const Caption& caption, const Box& box, bo
   if (!measureOnly) head.text(at, ink::kInk, heading, Cut::Heading);
   at.y += pen.lineHeight(Cut::Heading) * 1.3f;
   for (const CaptionPart& part : caption.parts) {
-    at.y += drawPart(pen, part, at, box.width(), measureOnly) + 4 * u;
+    at.y += drawPart(pen, part, at, box.width(), measureOnly) + pen.lineHeight() * 0.2f;
     width = std::max(width, std::min(box.width(), pen.size(part.text, part.cut).x + 24 * u));
   }
   return {width, at.y - box.top};
@@ -54,10 +54,10 @@ void drawCaptions(OverlaySheet& sheet) {
   const Caption caption{std::to_string(index + 1) + "  " + stages[index].name,
                         captionParts(stages[index])};
   // Long words on a small sheet are written smaller before they run into the drawing.
-  const float room = std::max(sheet.layout.drawing.top - 4 * u - box.top, 60 * u);
+  const float room = std::max(sheet.layout.drawing.top - u - box.top, 60 * u);
   Pen pen = sheet.pen;
   glm::vec2 size = drawCaption(pen, caption, box, true);
-  for (float factor = 0.95f; size.y > room && factor >= 0.7f; factor -= 0.05f) {
+  for (float factor = 0.97f; size.y > room && factor >= 0.7f; factor -= 0.03f) {
     pen = sheet.pen.sized(factor);
     size = drawCaption(pen, caption, box, true);
   }

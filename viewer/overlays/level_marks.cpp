@@ -184,9 +184,13 @@ std::vector<LevelItem> itemsOf(const Drawing& d) {
 }  // namespace
 
 void drawLevelMarks(OverlaySheet& sheet) {
-  auto marks = rodMarks(sheet.model.settingOut.schedule);
+  auto marks = shownMarks(sheet);
   std::reverse(marks.begin(), marks.end());
   if (marks.empty()) return;
+  SheetLayout& layout = sheet.layout;
+  // Fewer than the sheet was laid out for may be written larger.
+  if (marks.size() < layout.levelPlan.right + layout.levelPlan.left)
+    layout.levelPlan = planLevels(marks.size(), layout.levels.height(), 0, sheet.pen.unit());
   const float full = sheet.pen.lineHeight();
   Drawing d{sheet,
             marks,

@@ -64,6 +64,10 @@ void drawScaleBar(OverlaySheet& sheet);
 SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,
                     float unit, float pulledOut = 0);
 
+// The levels that are named, lowest first: all of them beside the building; for the rod alone,
+// where it only lists, those of sills and heads are left to the openings' own elevations.
+std::vector<RodMark> shownMarks(const OverlaySheet& sheet);
+
 // What the pointer is held against too.
 TapeLayout tapeOf(const model::Model& model, const SheetLayout& layout, double time,
                   const Pen& pen);

@@ -36,7 +36,7 @@ void drawGraduations(const Pen& pen, const Box& rod, const RodScale& scale) {
 void drawMarks(OverlaySheet& sheet, const RodScale& scale) {
   const float u = sheet.pen.unit();
   const Box& rod = sheet.layout.rod;
-  for (const RodMark& mark : rodMarks(sheet.model.settingOut.schedule)) {
+  for (const RodMark& mark : shownMarks(sheet)) {
     const float y = scale.yAt(mark.level);
     if (y < rod.top || y > rod.bottom) continue;
     const bool main = mark.priority == 2;
@@ -97,6 +97,13 @@ RodScale rodScaleOf(const model::Model& model, const Frame& frame, const SheetLa
     high = std::max(high, level.level);
   }
   return rodScale(frame.camera, layout.rod, layout.sheet.height(), low, high);
+}
+
+std::vector<RodMark> shownMarks(const OverlaySheet& sheet) {
+  auto marks = rodMarks(sheet.model.settingOut.schedule);
+  if (!sheet.levelsShown && !isElevation(sheet.frame.camera))
+    std::erase_if(marks, [](const RodMark& mark) { return mark.priority == 0; });
+  return marks;
 }
 
 void drawRod(OverlaySheet& sheet) {

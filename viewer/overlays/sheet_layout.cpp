@@ -35,7 +35,8 @@ void layOutBottom(SheetLayout& s, float u) {
 void layOutCaptions(SheetLayout& s, float u, float pulledOut, const SheetParts& parts) {
   const bool strip = parts.rod || parts.levels;
   const float left = (kMargin + 20) * u + pulledOut;
-  const float end = strip ? s.levels.left - 24 * u : s.sheet.width() - kMargin * u;
+  const float end =
+      strip ? s.levels.left - (parts.levels ? 56 : 24) * u : s.sheet.width() - kMargin * u;
   s.captions = {left, kMargin * u, std::max(left, std::min(end, left + 780 * u)),
                 s.sheet.height() * 0.42f};
 }
