@@ -123,7 +123,7 @@ void Session::firstLook() {
 
 bool Session::moving() const {
   return playback_.playing() || state_.easing() || drag_ != Drag::None || sheets_.sliding() ||
-         framesDue_ > 0;
+         framesDue_ > 0 || titleEdit_.fresh();
 }
 
 void Session::run() {

@@ -5,6 +5,7 @@
 #include <fstream>
 #include <memory>
 #include <stdexcept>
+#include <utility>
 
 #include "tests/program/virtual_screen.h"
 
@@ -40,6 +41,17 @@ double hook(const Shot& shot) {
     both += shot.at(x, kTapeRow) == kTapeDone || shot.at(x, kTapeRow) == kTape;
   }
   return both ? double(done) / both : -1;
+}
+
+// The first and the last pixel of the tape.
+std::pair<int, int> tapeEnds(const Shot& shot) {
+  int left = shot.width, right = 0;
+  for (int x = 0; x < shot.width; ++x) {
+    if (shot.at(x, kTapeRow) != kTape && shot.at(x, kTapeRow) != kTapeDone) continue;
+    left = std::min(left, x);
+    right = std::max(right, x);
+  }
+  return {left, right};
 }
 
 class WindowTest : public ::testing::Test {
@@ -140,7 +152,9 @@ TEST_F(WindowTest, PullingTheTapeScrubsTheBuilding) {
   openCopyOf("orchard-house.toml");
   waitForTape();
   const Shot finished = settle();
-  screen_->hand("mousemove 750 665 mousedown 1 mousemove 600 665 mousemove 400 665");
+  const auto [left, right] = tapeEnds(finished);
+  const auto at = [](int x) { return " mousemove " + std::to_string(x) + " 665"; };
+  screen_->hand(at(right - 8) + " mousedown 1" + at(right - 150) + at((left + right) / 2));
   EXPECT_TRUE(eventually([&] { return std::abs(hook(screen_->shot()) - 0.5) < 0.02; }));
   screen_->hand("mouseup 1 mousemove 600 60");
   const Shot half = settle();
@@ -259,11 +273,11 @@ TEST_F(WindowTest, ClickingTheTitleBlocksFieldsEditsTheFile) {
   waitForTape();
   const std::string before = read(job_);
   // Escape leaves the field and the file.
-  screen_->hand("mousemove 850 540 click 1 sleep 0.6 type nothing");
+  screen_->hand("mousemove 850 575 click 1 sleep 0.6 type nothing");
   screen_->hand("key Escape");
   settle();
   EXPECT_EQ(read(job_), before);
-  screen_->hand("mousemove 850 540 click 1 sleep 0.6 type Mill");
+  screen_->hand("mousemove 850 575 click 1 sleep 0.6 type Mill");
   screen_->hand("key Return");
   EXPECT_TRUE(eventually([&] { return screen_->title() == "Mill - Stringcourse"; }));
   EXPECT_NE(read(job_).find("name = \"Mill\""), std::string::npos);
@@ -281,7 +295,7 @@ TEST_F(WindowTest, AFieldThatCannotBeReadShowsWhyAndWritesNothing) {
   screen_->hand("mousemove 850 680 click 1 sleep 0.6 type high");
   screen_->hand("key Return");
   EXPECT_TRUE(eventually([&] {
-    return plain.differences(screen_->shot(), 788, 480, 1106, 515) > 1500;
+    return plain.differences(screen_->shot(), 760, 480, 1106, 556) > 1500;
   })) << "a card over the title block";
   EXPECT_EQ(read(job_), before);
   screen_->hand("sleep 0.6 type 0.250");

@@ -54,16 +54,18 @@ void TitleEdit::close() {
 
 void TitleEdit::fields(const Box& row) {
   const float gap = ImGui::GetStyle().ItemSpacing.x;
+  // Asked for until it is had: the click that opened the field may take the focus away again.
   if (fresh_) ImGui::SetKeyboardFocusHere();
-  fresh_ = false;
   constexpr auto kFlags = ImGuiInputTextFlags_AutoSelectAll;
   if (field_ == TitleField::BenchMark) {
     ImGui::SetNextItemWidth(row.width() * 0.28f);
     ImGui::InputText("##level", level_, sizeof level_, kFlags);
+    if (ImGui::IsItemActive()) fresh_ = false;
     ImGui::SameLine(0, gap * 0.5f);
   }
   ImGui::SetNextItemWidth(-1);
   ImGui::InputText("##text", text_, sizeof text_, kFlags);
+  if (ImGui::IsItemActive() && field_ != TitleField::BenchMark) fresh_ = false;
 }
 
 void TitleEdit::problem(const SheetLayout& layout) {

@@ -15,6 +15,7 @@ class TitleEdit {
   bool openAt(const glm::vec2& at, const model::Job& job, const std::string& path,
               const SheetLayout& layout);
   bool open() const { return field_ != TitleField::None; }
+  bool fresh() const { return open() && fresh_; }
   // What is typed so far; empty when closed.
   std::string text() const { return open() ? text_ : ""; }
   void close();
@@ -39,7 +40,7 @@ class TitleEdit {
   Box box_;
   bool entered_ = false;
   int tries_ = 0;       // each try is a fresh widget, its text marked to be typed over
-  bool fresh_ = false;  // takes the keyboard in its first frame
+  bool fresh_ = false;  // has not had the keyboard yet
 };
 
 }  // namespace viewer
