@@ -82,16 +82,19 @@ bool samePoints(const Side& p, const Side& q) {
 // pair. More meet where shells touch along an edge; then each pair must have its own points.
 std::string pairSides(const Solid& solid, const std::vector<Side>& sides, size_t first, size_t last,
                       Shells& shells) {
-  const std::string where =
-      at(solid.points[sides[first].low]) + " to " + at(solid.points[sides[first].high]);
+  // Written only when there is a fault to tell.
+  const auto where = [&] {
+    return at(solid.points[sides[first].low]) + " to " + at(solid.points[sides[first].high]);
+  };
   if ((last - first) % 2 != 0)
-    return (last - first == 1 ? "open along " : "an odd number of faces meet along ") + where;
+    return (last - first == 1 ? "open along " : "an odd number of faces meet along ") + where();
   const bool touching = last - first > 2;
   for (size_t k = first; k < last; k += 2) {
     const Side &p = sides[k], &q = sides[k + 1];
     const bool third = k + 2 < last && samePoints(p, sides[k + 2]);
-    if (touching && (!samePoints(p, q) || third)) return "more than two faces meet along " + where;
-    if (p.rising == q.rising) return "faces that meet along " + where + " look opposite ways";
+    if (touching && (!samePoints(p, q) || third))
+      return "more than two faces meet along " + where();
+    if (p.rising == q.rising) return "faces that meet along " + where() + " look opposite ways";
     shells.join(p.triangle, q.triangle);
   }
   return {};

@@ -1,7 +1,9 @@
 #include "tests/support/solid_referee.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <map>
 #include <numeric>
 #include <polyclipping/clipper.hpp>
 #include <unordered_map>
@@ -147,6 +149,42 @@ std::vector<Side> outerSides(const Solid& solid) {
   return sides;
 }
 
+// The shells of a solid, each as a solid of its own: parts that share no point. One with a void in
+// it (a shell turned inward) stays whole.
+std::vector<Solid> shellsOf(const Solid& solid) {
+  std::vector<std::uint32_t> root(solid.points.size());
+  std::iota(root.begin(), root.end(), 0u);
+  const auto find = [&](std::uint32_t i) {
+    while (root[i] != i) i = root[i] = root[root[i]];
+    return i;
+  };
+  for (const auto& [a, b, c] : solid.triangles) {
+    root[find(b)] = find(a);
+    root[find(c)] = find(a);
+  }
+  std::unordered_map<std::uint32_t, size_t> number;
+  std::vector<Solid> shells;
+  std::vector<std::uint32_t> place(solid.points.size(), ~0u);
+  for (const auto& triangle : solid.triangles) {
+    const auto [at, isNew] = number.insert({find(triangle[0]), shells.size()});
+    if (isNew) shells.emplace_back();
+    Solid& shell = shells[at->second];
+    std::array<std::uint32_t, 3> own{};
+    for (size_t k = 0; k < 3; ++k) {
+      std::uint32_t& known = place[triangle[k]];
+      if (known == ~0u) {
+        known = static_cast<std::uint32_t>(shell.points.size());
+        shell.points.push_back(solid.points[triangle[k]]);
+      }
+      own[k] = known;
+    }
+    shell.triangles.push_back(own);
+  }
+  if (std::any_of(shells.begin(), shells.end(), [](const Solid& s) { return volume(s) <= 0; }))
+    return {solid};
+  return shells;
+}
+
 // What is asked of a solid again and again.
 struct Known {
   const Solid* solid;
@@ -173,6 +211,49 @@ bool boundsOverlap(const Bounds& a, const Bounds& b) {
   return true;
 }
 
+// Is the point inside, by the faces that an upright line crosses below it? Points over an edge of
+// two triangles may be told wrong.
+bool holds(const Solid& solid, const Vec3& p) {
+  bool inside = false;
+  const auto turn = [](const Vec3& u, const Vec3& v, const Vec3& w) {
+    return (v.x - u.x) * (w.y - u.y) - (v.y - u.y) * (w.x - u.x);
+  };
+  for (const auto& t : solid.triangles) {
+    const Vec3 &a = solid.points[t[0]], &b = solid.points[t[1]], &c = solid.points[t[2]];
+    const double wa = turn(b, c, p), wb = turn(c, a, p), wc = turn(a, b, p);
+    if (!((wa > 0 && wb > 0 && wc > 0) || (wa < 0 && wb < 0 && wc < 0))) continue;
+    if ((wa * a.z + wb * b.z + wc * c.z) / (wa + wb + wc) < p.z) inside = !inside;
+  }
+  return inside;
+}
+
+// Does the skin of `a` stay out of a box, and does the box lie outside `a`? Then what is in the box
+// cannot overlap it. Never says so wrongly: several points in the box must agree.
+bool clearOf(const Known& a, Bounds box) {
+  for (int k = 0; k < 3; ++k) {
+    box.low[k] += kTouch;
+    box.high[k] -= kTouch;
+    if (box.low[k] >= box.high[k]) return false;
+  }
+  const Vec3 middle = (box.low + box.high) * 0.5, half = (box.high - box.low) * 0.5;
+  for (const auto& t : a.solid->triangles) {
+    const Vec3 &p = a.solid->points[t[0]], &q = a.solid->points[t[1]], &r = a.solid->points[t[2]];
+    bool away = false;
+    for (int k = 0; k < 3 && !away; ++k)
+      away =
+          std::min({p[k], q[k], r[k]}) > box.high[k] || std::max({p[k], q[k], r[k]}) < box.low[k];
+    if (away) continue;
+    const Vec3 u = q - p, v = r - p;
+    const Vec3 n{u.y * v.z - u.z * v.y, u.z * v.x - u.x * v.z, u.x * v.y - u.y * v.x};
+    const double reach = std::abs(n.x) * half.x + std::abs(n.y) * half.y + std::abs(n.z) * half.z;
+    if (std::abs(along(n, middle - p)) <= reach) return false;
+  }
+  for (const Vec3& f :
+       {Vec3{0.1234, 0.2857, 0.4321}, {-0.3719, 0.1173, -0.2311}, {0.417, -0.339, 0}})
+    if (holds(*a.solid, middle + Vec3{f.x * half.x, f.y * half.y, f.z * half.z})) return false;
+  return true;
+}
+
 // Heights inside the common range at which either has points, its ends included.
 std::vector<double> commonHeights(const Known& a, const Known& b) {
   const double low = std::max(a.bounds.low.z, b.bounds.low.z);
@@ -191,6 +272,7 @@ std::vector<double> commonHeights(const Known& a, const Known& b) {
 
 double overlapOf(const Known& a, const Known& b) {
   if (!boundsOverlap(a.bounds, b.bounds) || inFrontOf(a, b) || inFrontOf(b, a)) return 0;
+  if (clearOf(a, b.bounds) || clearOf(b, a.bounds)) return 0;
   const std::vector<double> heights = commonHeights(a, b);
   double sum = 0;
   for (size_t k = 0; k + 1 < heights.size(); ++k) {
@@ -211,7 +293,9 @@ double sliceArea(const Solid& solid, double z) {
   return sum;
 }
 
-double slicedVolume(const Solid& solid) {
+namespace {
+
+double slicedVolumeOf(const Solid& solid) {
   const std::vector<double> heights = heightsOf(solid);
   // Gauss's two points: exact for areas that run as a square polynomial, and not at the ends.
   const double offset = 0.5 / std::sqrt(3.0);
@@ -226,27 +310,51 @@ double slicedVolume(const Solid& solid) {
   return sum;
 }
 
+}  // namespace
+
+double slicedVolume(const Solid& solid) {
+  double sum = 0;
+  for (const Solid& shell : shellsOf(solid)) sum += slicedVolumeOf(shell);
+  return sum;
+}
+
 double overlap(const Solid& a, const Solid& b) { return overlapOf(know(a), know(b)); }
 
 std::vector<Overlap> overlaps(const std::vector<const Solid*>& solids) {
-  std::vector<Known> known;
-  std::vector<size_t> order;
+  return overlaps(solids, [](size_t, size_t) { return true; });
+}
+
+std::vector<Overlap> overlaps(const std::vector<const Solid*>& solids,
+                              const std::function<bool(size_t, size_t)>& asked) {
+  // Shell by shell: most are plain bars and panels, that a plane or two tell apart.
+  std::vector<Solid> shells;
+  std::vector<size_t> owner;
   for (size_t i = 0; i < solids.size(); ++i) {
-    known.push_back(solids[i] ? know(*solids[i]) : Known{nullptr, {}, {}, {}});
-    if (solids[i] && !solids[i]->empty()) order.push_back(i);
+    if (!solids[i] || solids[i]->empty()) continue;
+    for (Solid& shell : shellsOf(*solids[i])) {
+      shells.push_back(std::move(shell));
+      owner.push_back(i);
+    }
   }
+  std::vector<Known> known;
+  for (const Solid& shell : shells) known.push_back(know(shell));
+  std::vector<size_t> order(shells.size());
+  std::iota(order.begin(), order.end(), size_t{0});
   std::sort(order.begin(), order.end(),
             [&](size_t a, size_t b) { return known[a].bounds.low.x < known[b].bounds.low.x; });
-  std::vector<Overlap> found;
+  std::map<std::pair<size_t, size_t>, double> found;
   for (size_t i = 0; i < order.size(); ++i)
     for (size_t j = i + 1; j < order.size(); ++j) {
       const Known &a = known[order[i]], &b = known[order[j]];
       if (b.bounds.low.x > a.bounds.high.x) break;
+      const size_t p = owner[order[i]], q = owner[order[j]];
+      if (p == q || !boundsOverlap(a.bounds, b.bounds) || !asked(p, q)) continue;
       const double common = overlapOf(a, b);
-      if (common > 0)
-        found.push_back({std::min(order[i], order[j]), std::max(order[i], order[j]), common});
+      if (common > 0) found[{std::min(p, q), std::max(p, q)}] += common;
     }
-  return found;
+  std::vector<Overlap> list;
+  for (const auto& [pair, common] : found) list.push_back({pair.first, pair.second, common});
+  return list;
 }
 
 }  // namespace model::test

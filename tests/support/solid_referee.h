@@ -2,6 +2,7 @@
 // the model itself uses.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -28,5 +29,8 @@ struct Overlap {
 
 // Every pair of the list that overlaps, found by sorting their bounds; null entries are left out.
 std::vector<Overlap> overlaps(const std::vector<const Solid*>& solids);
+// The same of the pairs for which `asked` says true.
+std::vector<Overlap> overlaps(const std::vector<const Solid*>& solids,
+                              const std::function<bool(size_t, size_t)>& asked);
 
 }  // namespace model::test

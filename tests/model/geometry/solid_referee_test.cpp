@@ -72,5 +72,33 @@ TEST(SolidReferee, ListsEveryOverlappingPair) {
   EXPECT_NEAR(found[0].volume + found[1].volume, 2 * 0.5 * 0.1 * 0.1, 1e-9);
 }
 
+TEST(SolidReferee, SeesOneShellOfManyOverlap) {
+  Solid posts;
+  for (int i = 0; i < 30; ++i) posts.append(box({i * 1.0, 0, 0}, {i + 0.1, 0.1, 3}));
+  const Solid rail = box({12.05, 0.02, 1}, {12.5, 0.08, 1.1});
+  const auto found = test::overlaps({&posts, &rail});
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_NEAR(found[0].volume, 0.05 * 0.06 * 0.1, 1e-9);
+  EXPECT_NEAR(slicedVolume(posts), 30 * 0.03, 1e-9);
+}
+
+TEST(SolidReferee, SeesTheSameSolidTwiceAndOneInAHollow) {
+  const Solid solid = prism(Region{kL, {}}, 0, 1);
+  EXPECT_NEAR(test::overlap(solid, solid), volume(solid), 1e-6);
+  Solid hollow = box({0, 0, 0}, {4, 4, 4}), inner = box({1, 1, 1}, {3, 3, 3});
+  for (auto& t : inner.triangles) std::swap(t[1], t[2]);
+  hollow.append(inner);
+  const Solid within = box({1.5, 1.5, 1.5}, {2, 2, 2}), across = box({0.5, 2, 2}, {2, 2.5, 2.5});
+  const auto found = test::overlaps({&hollow, &within, &across});
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].b, 2u);
+  EXPECT_NEAR(found[0].volume, 0.5 * 0.5 * 0.5, 1e-9);
+}
+
+TEST(SolidReferee, LooksOnlyAtThePairsThatItIsAskedAbout) {
+  const Solid a = box({0, 0, 0}, {1, 1, 1}), b = box({0.5, 0, 0}, {2, 1, 1});
+  EXPECT_TRUE(test::overlaps({&a, &b}, [](size_t, size_t) { return false; }).empty());
+}
+
 }  // namespace
 }  // namespace model

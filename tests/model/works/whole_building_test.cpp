@@ -87,6 +87,16 @@ std::string standingTogether(const Programme& programme, const Element& a, const
   return placed < gone ? a.id + " and " + b.id : "";
 }
 
+// The stages in which a thing stands at any moment: from the first up to, but without, the last.
+std::pair<double, double> stagesOf(const Programme& programme, const Element& e) {
+  const auto index = [&](const StageKey& key) {
+    if (key.kind == StageKind::Existing) return -1.0;
+    const auto found = programme.indexOf(key);
+    return found ? static_cast<double>(*found) : -1.0;
+  };
+  return {index(e.placed.stage), e.removed ? index(e.removed->stage) + 1 : kNever};
+}
+
 std::vector<std::string> faultsOf(const Building& building) {
   std::vector<std::string> faults;
   std::vector<const Solid*> solids;
@@ -100,7 +110,14 @@ std::vector<std::string> faultsOf(const Building& building) {
     solids.push_back(&e.solid);
   }
   test_support::Dice dice(1);
-  for (const test::Overlap& o : test::overlaps(solids)) {
+  std::vector<std::pair<double, double>> stages;
+  for (const Element& e : building.works.elements)
+    stages.push_back(stagesOf(building.programme, e));
+  // What is dug and what is built in its place never stand together: no need to look.
+  const auto mayMeet = [&](size_t i, size_t j) {
+    return stages[i].first < stages[j].second && stages[j].first < stages[i].second;
+  };
+  for (const test::Overlap& o : test::overlaps(solids, mayMeet)) {
     const Element &a = building.works.elements[o.a], &b = building.works.elements[o.b];
     std::string together = standingTogether(building.programme, a, b);
     if (together.empty()) together = meeting(building.programme, a, b, dice);
