@@ -157,6 +157,29 @@ TEST(TrueWords, WhatIsFittedAndLaidIsWhatThereIs) {
   EXPECT_FALSE(says(said(buildModel(oblong()), StageKind::DampCourse), "opening"));
 }
 
+TEST(TrueWords, EveryLevelIsKnownAndEverySentenceWhole) {
+  for (unsigned seed = 1; seed < 40; ++seed) {
+    const Model m = buildModel(test_support::seededJob(seed));
+    for (const Stage& stage : m.programme.stages) {
+      const std::string text = stage.name + " | " + stage.what + " | " + stage.atEnd;
+      for (const char* part :
+           {"its level", "its course", "the building,", "  ", " ,", " .", "..", ",,", "{"})
+        EXPECT_FALSE(says(text, part)) << "seed " << seed << ", " << stage.id << ": " << text;
+      EXPECT_TRUE(stage.what.ends_with(".") && stage.atEnd.ends_with(".")) << text;
+    }
+  }
+}
+
+TEST(TrueWords, ADeepTrenchIsHeldUp) {
+  Job job = oblong();
+  job.foundations.width = 0.75;
+  job.foundations.top = -1.5;
+  EXPECT_TRUE(
+      says(said(buildModel(job), StageKind::TrenchDig), "hold up the sides where it is deep"));
+  job.foundations.top = -0.75;
+  EXPECT_TRUE(says(said(buildModel(job), StageKind::TrenchDig), "keep the sides upright"));
+}
+
 // Where somebody stands in a hole, at an edge, under a load or beside a machine.
 TEST(TrueWords, CautionsSitWhereWorkCanHurt) {
   const auto check = [](const Model& m) {
