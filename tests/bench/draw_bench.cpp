@@ -11,31 +11,20 @@
 #include <glm/gtc/matrix_transform.hpp>
 #include <glm/gtc/type_ptr.hpp>
 
-#include "model/job/read_job.h"
+#include "tests/bench/demo.h"
 #include "viewer/gl/offscreen.h"
 #include "viewer/gl/render_target.h"
 #include "viewer/gl/renderer.h"
 #include "viewer/picture.h"
 
+namespace bench {
 namespace {
+
+const viewer::Scene& scene() { return demoScene(); }
 
 constexpr int kWidth = 1280, kHeight = 720;
 // As the renderer's: a slow machine's frame of one sample has a smaller map.
 constexpr int kShadowSize = 2048, kSmallShadowSize = 1024, kSkySize = 192;
-
-const model::Model& demo() {
-  static const model::Model kModel = [] {
-    const model::ReadResult read = model::readJobFile(SOURCE_DIR "/assets/jobs/orchard-house.toml");
-    if (!read.job) throw std::runtime_error("the demo job does not read");
-    return model::buildModel(*read.job);
-  }();
-  return kModel;
-}
-
-const viewer::Scene& scene() {
-  static const viewer::Scene kScene = viewer::buildScene(demo());
-  return kScene;
-}
 
 viewer::Frame frameAt(double time, int samples) {
   viewer::PictureOptions options;
@@ -341,4 +330,32 @@ void BM_FirstFrame(benchmark::State& state) {
 }
 BENCHMARK(BM_FirstFrame)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()->UseRealTime();
 
+// A scrubbed frame over a growing estate, the whole of it in view.
+void BM_FrameOfCopies(benchmark::State& state) {
+  const int count = static_cast<int>(state.range(0));
+  const auto offscreen = context();
+  viewer::Renderer renderer;
+  const viewer::Scene many = viewer::buildScene(copies(count));
+  renderer.setScene(many);
+  viewer::Frame frame = frameAt(busyTime(), 1);
+  frame.camera = *viewer::standardView("south-west", many.low, many.high, 16.0 / 9);
+  for (auto _ : state) {
+    frame.time += state.iterations() % 2 ? 1e-4 : -1e-4;
+    offscreen->begin(kWidth, kHeight, 1);
+    renderer.draw(frame, kWidth, kHeight);
+    glFinish();
+  }
+  state.counters["triangles"] = static_cast<double>(renderer.stats().triangles);
+  state.counters["calls"] = static_cast<double>(renderer.stats().drawCalls);
+  state.SetComplexityN(count);
+}
+BENCHMARK(BM_FrameOfCopies)
+    ->RangeMultiplier(10)
+    ->Range(1, 1000)
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
+    ->UseRealTime()
+    ->Complexity();
+
 }  // namespace
+}  // namespace bench

@@ -3,22 +3,13 @@
 
 #include <filesystem>
 #include <fstream>
-#include <stdexcept>
 
 #include "model/exchange/glb.h"
-#include "model/job/read_job.h"
 #include "model/job/write_job.h"
+#include "tests/bench/demo.h"
 
+namespace bench {
 namespace {
-
-const model::Model& demo() {
-  static const model::Model kModel = [] {
-    const model::ReadResult read = model::readJobFile(SOURCE_DIR "/assets/jobs/orchard-house.toml");
-    if (!read.job) throw std::runtime_error("the demo job does not read");
-    return model::buildModel(*read.job);
-  }();
-  return kModel;
-}
 
 std::string path() {
   return (std::filesystem::temp_directory_path() / "stringcourse_bench.glb").string();
@@ -73,4 +64,26 @@ void BM_RawWrite(benchmark::State& state) {
 }
 BENCHMARK(BM_RawWrite)->Unit(benchmark::kMillisecond)->UseRealTime();
 
+// The document and its arrays as they grow; 1,000 houses are a file of 2.6 GB.
+void BM_GlbOfCopies(benchmark::State& state) {
+  const int count = static_cast<int>(state.range(0));
+  const model::Model many = copies(count);
+  size_t bytes = 0;
+  for (auto _ : state) {
+    const std::string glb = model::glbBytes(many);
+    bytes = glb.size();
+    benchmark::DoNotOptimize(glb.data());
+  }
+  state.counters["bytes/copy"] = static_cast<double>(bytes) / count;
+  state.counters["time/copy"] = benchmark::Counter(
+      count, benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+  state.SetComplexityN(count);
+}
+BENCHMARK(BM_GlbOfCopies)
+    ->RangeMultiplier(10)
+    ->Range(1, 1000)
+    ->Unit(benchmark::kMillisecond)
+    ->Complexity();
+
 }  // namespace
+}  // namespace bench

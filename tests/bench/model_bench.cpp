@@ -1,39 +1,14 @@
 // From the text of the demo job to its model, step by step and whole, and how that grows.
 #include <benchmark/benchmark.h>
 
-#include <fstream>
-#include <sstream>
-#include <stdexcept>
 #include <vector>
 
 #include "model/job/read_job.h"
 #include "model/model.h"
+#include "tests/bench/demo.h"
 
+namespace bench {
 namespace {
-
-const std::string& demoText() {
-  static const std::string kText = [] {
-    std::ifstream file(SOURCE_DIR "/assets/jobs/orchard-house.toml");
-    std::ostringstream text;
-    text << file.rdbuf();
-    return text.str();
-  }();
-  return kText;
-}
-
-const model::Job& demoJob() {
-  static const model::Job kJob = [] {
-    const model::ReadResult read = model::readJob(demoText(), "orchard-house.toml");
-    if (!read.job) throw std::runtime_error("the demo job does not read");
-    return *read.job;
-  }();
-  return kJob;
-}
-
-const model::Model& demo() {
-  static const model::Model kModel = model::buildModel(demoJob());
-  return kModel;
-}
 
 void BM_ReadJob(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(model::readJob(demoText(), "demo.toml"));
@@ -96,3 +71,4 @@ BENCHMARK(BM_Street)
     ->Complexity(benchmark::oN);
 
 }  // namespace
+}  // namespace bench

@@ -1,36 +1,12 @@
 // The model made ready to draw: for the demo, and how it grows from 1 to 1,000 copies of it.
 #include <benchmark/benchmark.h>
 
-#include <stdexcept>
-
-#include "model/job/read_job.h"
+#include "tests/bench/demo.h"
 #include "viewer/picking.h"
 #include "viewer/scene.h"
 
+namespace bench {
 namespace {
-
-const model::Model& demo() {
-  static const model::Model kModel = [] {
-    const model::ReadResult read = model::readJobFile(SOURCE_DIR "/assets/jobs/orchard-house.toml");
-    if (!read.job) throw std::runtime_error("the demo job does not read");
-    return model::buildModel(*read.job);
-  }();
-  return kModel;
-}
-
-// Copies side by side, in rows of 32, 40 m apart.
-model::Model copies(int count) {
-  model::Model many = demo();
-  many.works.elements.clear();
-  for (int i = 0; i < count; ++i) {
-    const model::Vec3 shift(40.0 * (i % 32), 40.0 * (i / 32), 0);
-    for (model::Element element : demo().works.elements) {
-      for (model::Vec3& p : element.solid.points) p += shift;
-      many.works.elements.push_back(std::move(element));
-    }
-  }
-  return many;
-}
 
 size_t bytesOf(const viewer::Scene& scene) {
   return scene.vertices.size() * sizeof(viewer::Vertex) +
@@ -43,7 +19,7 @@ void BM_Scene(benchmark::State& state) {
     const viewer::Scene scene = viewer::buildScene(demo());
     benchmark::DoNotOptimize(scene.vertices.data());
   }
-  const viewer::Scene scene = viewer::buildScene(demo());
+  const viewer::Scene& scene = demoScene();
   state.counters["triangles"] = static_cast<double>(scene.indices.size() / 3);
   state.counters["lines"] = static_cast<double>(scene.edges.size() / 2);
 }
@@ -70,7 +46,7 @@ BENCHMARK(BM_SceneOfCopies)
     ->Complexity();
 
 void BM_PickerTree(benchmark::State& state) {
-  const viewer::Scene scene = viewer::buildScene(demo());
+  const viewer::Scene& scene = demoScene();
   for (auto _ : state) {
     const viewer::Picker picker(scene);
     benchmark::DoNotOptimize(&picker);
@@ -79,7 +55,7 @@ void BM_PickerTree(benchmark::State& state) {
 BENCHMARK(BM_PickerTree)->Unit(benchmark::kMillisecond);
 
 void BM_Pick(benchmark::State& state) {
-  const viewer::Scene scene = viewer::buildScene(demo());
+  const viewer::Scene& scene = demoScene();
   const viewer::Picker picker(scene);
   viewer::Frame frame;
   frame.time = scene.stageCount;
@@ -95,3 +71,4 @@ void BM_Pick(benchmark::State& state) {
 BENCHMARK(BM_Pick)->Unit(benchmark::kMicrosecond);
 
 }  // namespace
+}  // namespace bench

@@ -1,0 +1,55 @@
+#include "tests/bench/demo.h"
+
+#include <fstream>
+#include <sstream>
+#include <stdexcept>
+
+#include "model/job/read_job.h"
+
+namespace bench {
+
+const std::string& demoText() {
+  static const std::string kText = [] {
+    std::ifstream file(SOURCE_DIR "/assets/jobs/orchard-house.toml");
+    std::ostringstream text;
+    text << file.rdbuf();
+    return text.str();
+  }();
+  return kText;
+}
+
+const model::Job& demoJob() {
+  static const model::Job kJob = [] {
+    const model::ReadResult read = model::readJob(demoText(), "orchard-house.toml");
+    if (!read.job) throw std::runtime_error("the demo job does not read");
+    return *read.job;
+  }();
+  return kJob;
+}
+
+const model::Model& demo() {
+  static const model::Model kModel = model::buildModel(demoJob());
+  return kModel;
+}
+
+const viewer::Scene& demoScene() {
+  static const viewer::Scene kScene = viewer::buildScene(demo());
+  return kScene;
+}
+
+model::Model copies(int count) {
+  model::Model many = demo();
+  many.works.elements.clear();
+  many.works.elements.reserve(demo().works.elements.size() * static_cast<size_t>(count));
+  for (int i = 0; i < count; ++i) {
+    const model::Vec3 shift(40.0 * (i % 32), 40.0 * (i / 32), 0);
+    for (model::Element element : demo().works.elements) {
+      for (model::Vec3& p : element.solid.points) p += shift;
+      if (i > 0) element.id += "-" + std::to_string(i);
+      many.works.elements.push_back(std::move(element));
+    }
+  }
+  return many;
+}
+
+}  // namespace bench
