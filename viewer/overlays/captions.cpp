@@ -29,7 +29,6 @@ struct Caption {
 };
 
 glm::vec2 drawCaption(const Pen& pen, const Caption& caption, const Box& box, bool measureOnly) {
-  const float u = pen.unit();
   const Pen head = pen.fitted(caption.heading, box.width(), Cut::Heading, 0.65f);
   const std::string heading = head.shortened(caption.heading, box.width(), Cut::Heading);
   glm::vec2 at{box.left, box.top};
@@ -38,7 +37,8 @@ glm::vec2 drawCaption(const Pen& pen, const Caption& caption, const Box& box, bo
   at.y += pen.lineHeight(Cut::Heading) * 1.3f;
   for (const CaptionPart& part : caption.parts) {
     at.y += drawPart(pen, part, at, box.width(), measureOnly) + pen.lineHeight() * 0.2f;
-    width = std::max(width, std::min(box.width(), pen.size(part.text, part.cut).x + 24 * u));
+    width =
+        std::max(width, std::min(box.width(), pen.size(part.text, part.cut).x + 24 * pen.unit()));
   }
   return {width, at.y - box.top};
 }

@@ -61,8 +61,9 @@ SheetLayout layOutSheet(float width, float height, float unit, float pulledOut,
   float right = width - kMargin * u;
   if (strip) right = s.levels.left - (parts.levels ? kLeader : 20) * u;
   float foot = height - kMargin * u;
-  if (parts.titleBlock && !strip) foot = s.titleBlock.top - 12 * u;
-  if (parts.tape || parts.titleBlock) foot = std::min(foot, s.tape.top - kOverTape * u);
+  // With one of the two the building stands where it would with both.
+  if (parts.tape || parts.titleBlock)
+    foot = strip ? s.tape.top - kOverTape * u : s.titleBlock.top - 12 * u;
   const float left = (kMargin + 20) * u + pulledOut;
   s.drawing = {left, captionFoot(s, u, parts) + 10 * u, right, foot};
   s.drawing.right = std::max(s.drawing.right, s.drawing.left + 40 * u);
