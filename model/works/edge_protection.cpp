@@ -109,8 +109,11 @@ class RailBuilder {
 
   double surface(const Vec2& post, const Vec2& along, bool reduced) const {
     const Polygon foot = rectangleOnPlan(post, along, kPost, kPost);
-    double high = -1e300;
-    for (const Vec2& p : foot) high = std::max(high, out_.terrain.levelAt(p));
+    // The ground may have a ridge or a peak within the foot.
+    double high = levelsAlong(out_.terrain, foot).high;
+    for (const Vec3& spot : out_.terrain.points) {
+      if (contains(foot, Vec2(spot))) high = std::max(high, spot.z);
+    }
     if (holds(strip_, foot)) high -= job_.ground.topsoil;
     return reduced ? std::min(high, out_.levels.oversite) : high;
   }

@@ -27,6 +27,7 @@ class FormBuilder {
       : works_(works), bottom_(out.levels.cellarSlabTop), top_(out.levels.cellarWallTop) {
     outer_ = out.cellarOutline;
     inner_ = offsetMitred(outer_, job.cellar->wall);
+    forms_ = subtract({{offsetMitred(outer_, -kPly), {}}}, {{offsetMitred(inner_, kPly), {}}});
     const CellarDig dig = deriveCellarDig(job, out);
     roomOutside_ = dig.margin;
     // Ground that cannot be dug (a building, the neighbour's) leaves no room for forms outside.
@@ -80,7 +81,9 @@ class FormBuilder {
   bool soldier(const Vec2& face, const Vec2& along, const Vec2& away) {
     const Vec2 centre = face + away * (kPly + kOff + kSoldierDepth / 2);
     const Polygon foot = rectangleOnPlan(centre, along, kSoldierWidth, kSoldierDepth);
-    if (!holds(free_, foot) || !clear(foot)) return false;
+    // At a re-entrant corner the next wall may stand there.
+    if (!holds(free_, foot) || !clear(foot) || !intersect({{foot, {}}}, forms_).empty())
+      return false;
     taken_.push_back(foot);
     timber_.append(prism(Region{foot, {}}, bottom_, top_));
     ++pieces_;
@@ -133,6 +136,7 @@ class FormBuilder {
   double bottom_, top_, roomOutside_ = 0;
   Polygon outer_, inner_;
   Regions free_;
+  Regions forms_;  // the walls and the ply on both their faces
   std::vector<Polygon> taken_;
   Solid timber_;
   int pieces_ = 0;

@@ -188,6 +188,8 @@ TEST_P(DrawnJob, SolidsAreClosedAndNoTwoStandInOnePlace) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Seeds, DrawnJob, testing::Range(0u, 16u));
+// A form beside a re-entrant corner stood in the next wall; a rail's foot in a fold of the ground.
+INSTANTIATE_TEST_SUITE_P(SeedsThatFailed, DrawnJob, testing::Values(238u, 245u));
 
 TEST(WholeBuilding, SteppedTrenchFillFollowsTheGroundWithoutGapsOrOverlaps) {
   int jobs = 0;
