@@ -23,9 +23,9 @@ class Closers {
         layer_(layerOf(settingOut, wall, job.walls.outerLeaf,
                        job.walls.outerLeaf + job.walls.cavity)) {
     if (layer_.empty()) return;
-    slope_ = rafterLineOn(settingOut, layer_);
     levelTop_ = levelTopOf(job, settingOut, layer_, wall, false);
     const bool gable = settingOut.walls[wall].eaves == EavesKind::Gable;
+    if (gable) slope_ = rafterLineOn(settingOut, layer_);
     for (size_t i = 0; i < settingOut.openings.size(); ++i) {
       const BuiltOpening& o = settingOut.openings[i];
       if (o.wall != wall) continue;

@@ -77,8 +77,10 @@ Rect lintelRect(const SettingOut& settingOut, const LeafPlan& plan, size_t index
   return rect;
 }
 
-void planLintels(const SettingOut& settingOut, const std::vector<FacePair>& slope, LeafPlan& plan) {
+void planLintels(const SettingOut& settingOut, LeafPlan& plan) {
   const bool gable = settingOut.walls[plan.wall].eaves == EavesKind::Gable;
+  std::vector<FacePair> slope;
+  if (gable) slope = rafterLineOn(settingOut, plan.layer);
   for (size_t i = 0; i < settingOut.openings.size(); ++i) {
     if (settingOut.openings[i].wall != plan.wall) continue;
     LintelPlan lintel;
@@ -142,7 +144,7 @@ LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, Lea
   if (plan.layer.empty()) return plan;
   plan.levelTop = levelTopOf(job, settingOut, plan.layer, wall, side == LeafSide::Outer);
   plan.openings = openingsIn(settingOut, plan.layer, wall);
-  planLintels(settingOut, rafterLineOn(settingOut, plan.layer), plan);
+  planLintels(settingOut, plan);
   return plan;
 }
 
