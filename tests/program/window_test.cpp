@@ -292,7 +292,7 @@ TEST_F(WindowTest, AFieldThatCannotBeReadShowsWhyAndWritesNothing) {
   waitForTape();
   const std::string before = read(job_);
   const Shot plain = settle();
-  screen_->hand("mousemove 850 680 click 1 sleep 0.6 type high");
+  screen_->hand("mousemove 800 680 click 1 sleep 0.6 type high");
   screen_->hand("key Return");
   EXPECT_TRUE(eventually([&] {
     return plain.differences(screen_->shot(), 760, 480, 1106, 556) > 1500;
