@@ -34,6 +34,9 @@ using Problems = std::vector<Problem>;
 // The place is left out when its line is 0.
 std::string format(const Problem& problem);
 
+// In the order of the text; those without a place at the end, equal ones as they were.
+void sortByPlace(Problems& problems);
+
 // True when any problem is an error.
 bool hasErrors(const Problems& problems);
 

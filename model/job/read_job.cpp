@@ -15,13 +15,6 @@ namespace model {
 
 namespace {
 
-bool comesBefore(const Problem& a, const Problem& b) {
-  // Problems without a place go to the end.
-  const int lineA = a.place.line > 0 ? a.place.line : 1 << 30;
-  const int lineB = b.place.line > 0 ? b.place.line : 1 << 30;
-  return lineA != lineB ? lineA < lineB : a.place.column < b.place.column;
-}
-
 ReadResult refused(Problem problem) {
   ReadResult result;
   result.problems.push_back(std::move(problem));
@@ -52,7 +45,7 @@ ReadResult read(std::string_view text, const std::string& file) {
     const Problems meaning = validateReadable(job, file, context.places, broken);
     context.problems.insert(context.problems.end(), meaning.begin(), meaning.end());
   }
-  std::stable_sort(context.problems.begin(), context.problems.end(), comesBefore);
+  sortByPlace(context.problems);
 
   ReadResult result;
   result.problems = std::move(context.problems);
@@ -103,7 +96,7 @@ ReadResult readJobFile(const std::string& path) {
 
 Problems validateJob(const Job& job, const std::string& file, const KeyPlaces& places) {
   Problems problems = validateReadable(job, file, places, {});
-  std::stable_sort(problems.begin(), problems.end(), comesBefore);
+  sortByPlace(problems);
   return problems;
 }
 

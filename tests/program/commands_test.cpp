@@ -170,6 +170,25 @@ foundation_depth = 4000
   EXPECT_FALSE(fs::exists(inFolder("slope.glb")));
 }
 
+TEST_F(Commands, ProblemsOfReaderAndChecksComeInTheOrderOfTheFile) {
+  const std::string job = writeFile("both.toml", R"([outline]
+corners = [[0, 0], [8000, 0], [8000, 6000], [0, 6000]]
+[site]
+spots = [{ at = [0, 0], level = -0.8 }]
+[foundations]
+top = -0.7
+width = 900
+[walls]
+cavity = 120
+)");
+  const std::string said = stringcourse({"check", job}).err;
+  const size_t strip = said.find("both.toml:5:2"), ground = said.find("both.toml:6:1"),
+               cavity = said.find("both.toml:8:2");
+  EXPECT_NE(cavity, std::string::npos) << said;
+  EXPECT_LT(strip, ground) << said;
+  EXPECT_LT(ground, cavity) << said;
+}
+
 TEST_F(Commands, AMissingJobIsNamed) {
   const ProgramRun run = stringcourse({"levels", inFolder("nowhere.toml")});
   EXPECT_EQ(run.exitCode, 1);

@@ -19,6 +19,7 @@ LoadedJob loadJob(const std::string& path) {
         model::checkProgramme(*read.job, loaded.model->programme, path, read.places)}) {
     loaded.problems.insert(loaded.problems.end(), more.begin(), more.end());
   }
+  model::sortByPlace(loaded.problems);
   if (model::hasErrors(loaded.problems)) loaded.model.reset();
   loaded.places = std::move(read.places);
   return loaded;
