@@ -70,8 +70,8 @@ class Maker {
         "topsoil/stripped", "Topsoil to strip", ElementKind::Topsoil, Material::Topsoil,
         [](Element& e, const Bounds& b) { e.removed = acrossPlan(StageKind::TopsoilStrip, b); });
     result_.reducedLevel =
-        part(kReducedLevelId, "Dig to the oversite formation", ElementKind::Spoil,
-             Material::Earth, sinking(StageKind::TrenchDig, 0, kReducing));
+        part(kReducedLevelId, "Dig to the oversite formation", ElementKind::Spoil, Material::Earth,
+             sinking(StageKind::TrenchDig, 0, kReducing));
   }
 
   void cellar() {
