@@ -20,10 +20,11 @@ namespace {
 constexpr double kHour = 10.0;  // mid-morning: raking light that still reaches the south walls
 
 // Lettering grows with the picture, in quarters, so that a large one reads like a small one; on a
-// small one it shrinks a little, so that the drawing keeps its room.
+// small one it shrinks a little, so that the drawing keeps its room, and on a thumbnail with it.
 float letteringScale(int width, int height) {
   const double by = std::min(width / 1280.0, height / 720.0);
-  if (by < 1) return static_cast<float>(std::clamp(by * 1.25, 0.8, 1.0));
+  const double thumbnail = std::clamp(std::min(width / 800.0, height / 500.0), 0.5, 1.0);
+  if (by < 1) return static_cast<float>(std::min(thumbnail, std::clamp(by * 1.25, 0.8, 1.0)));
   return static_cast<float>(std::min(std::floor(by * 4) / 4, 4.0));
 }
 
