@@ -260,29 +260,6 @@ class WallScaffold {
   Solid tubes_, boards_, untilNext_;
 };
 
-// The platforms of one length of scaffold: those all round, and at a gable those over them.
-std::vector<Platform> platformsOf(const Job& job, const SettingOut& settingOut,
-                                  const std::vector<Platform>& all, size_t wall, double ground) {
-  std::vector<Platform> here;
-  const bool gable = settingOut.walls[wall].eaves == EavesKind::Gable;
-  const auto put = [&](Platform platform) {
-    platform.first = here.empty();
-    here.push_back(std::move(platform));
-  };
-  for (const Platform& platform : all) {
-    // On the high side of a slope the first platform may be too near the ground.
-    if (platform.level < ground || (here.empty() && !platform.boards)) continue;
-    put(platform);
-  }
-  if (!gable) return here;
-  const auto over =
-      gablePlatforms(job, settingOut, wall, here.empty() ? ground : here.back().level);
-  // A gable has no eaves to guard: its own platforms go on where there are any.
-  if (!over.empty() && !here.empty() && !here.back().boards) here.pop_back();
-  for (const Platform& platform : over) put(platform);
-  return here;
-}
-
 // "wall A-B", or "wall A-B, part 2" for the second length along it.
 std::vector<std::string> placesOf(const SettingOut& settingOut,
                                   const std::vector<ScaffoldLength>& lengths) {

@@ -140,6 +140,28 @@ std::vector<Platform> gablePlatforms(const Job& job, const SettingOut& settingOu
   return all;
 }
 
+std::vector<Platform> platformsOf(const Job& job, const SettingOut& settingOut,
+                                  const std::vector<Platform>& all, size_t wall, double lowest) {
+  std::vector<Platform> here;
+  const bool gable = settingOut.walls[wall].eaves == EavesKind::Gable;
+  const auto put = [&](Platform platform) {
+    platform.first = here.empty();
+    here.push_back(std::move(platform));
+  };
+  for (const Platform& platform : all) {
+    // On the high side of a slope the first platform may be too near the ground.
+    if (platform.level < lowest || (here.empty() && !platform.boards)) continue;
+    put(platform);
+  }
+  if (!gable) return here;
+  const auto over =
+      gablePlatforms(job, settingOut, wall, here.empty() ? lowest : here.back().level);
+  // A gable has no eaves to guard: its own platforms go on where there are any.
+  if (!over.empty() && !here.empty() && !here.back().boards) here.pop_back();
+  for (const Platform& platform : over) put(platform);
+  return here;
+}
+
 bool hasRoom(const Job& job, const SettingOut& settingOut, const Polygon& area,
              const std::vector<Polygon>& others) {
   if (area.empty() || overlap(area, settingOut.outline)) return false;

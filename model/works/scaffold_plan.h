@@ -54,6 +54,10 @@ std::vector<Platform> platforms(const Job& job, const SettingOut& settingOut);
 // Platforms at one gable, from the one at `base` until its top is in reach.
 std::vector<Platform> gablePlatforms(const Job& job, const SettingOut& settingOut, size_t wall,
                                      double base);
+// Those of `all` that one wall's scaffold has, and at a gable those over them. None lies under
+// `lowest`, near the ground.
+std::vector<Platform> platformsOf(const Job& job, const SettingOut& settingOut,
+                                  const std::vector<Platform>& all, size_t wall, double lowest);
 // Whether the area is inside the boundary, outside the building and the standing buildings that
 // stay, and clear of the other areas.
 bool hasRoom(const Job& job, const SettingOut& settingOut, const Polygon& area,
