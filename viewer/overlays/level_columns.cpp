@@ -136,6 +136,8 @@ std::string levelNameWhere(const std::string& name, const std::string& where, fl
       if (count < ends.size()) text += " + " + std::to_string(ends.size() - count) + " more";
       if (measure(text, false) <= width) return text;
     }
+    const std::string many = name + ", " + std::to_string(ends.size()) + " places";
+    if (ends.size() > 1 && measure(many, false) <= width) return many;
   }
   return levelNames({name}, width, measure);
 }

@@ -183,6 +183,7 @@ TEST(LevelNames, SayWhereAsFarAsThereIsRoom) {
   EXPECT_EQ(levelNameWhere("sill", where, 300, measure),
             "sill, Hall window, Study window, Side window");
   EXPECT_EQ(levelNameWhere("sill", where, 120, measure), "sill, Hall window + 2 more");
+  EXPECT_EQ(levelNameWhere("sill", where, 70, measure), "sill, 3 places");
   EXPECT_EQ(levelNameWhere("sill", where, 50, measure), "sill");
   EXPECT_EQ(levelNameWhere("eaves", "", 300, measure), "eaves");
 }
