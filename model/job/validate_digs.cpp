@@ -1,5 +1,6 @@
 // The clear bottom of what is dug, against the boundary and what stands: nothing is dug away under
-// a building. (What a sloped side takes besides is worked out from the ground, in model/checks.)
+// a building. A cellar must keep clear of it; a foundation stops at it, since what is built on to a
+// house has to. (What a sloped side takes besides is worked out from the ground, in model/checks.)
 #include <algorithm>
 #include <cmath>
 
@@ -89,13 +90,13 @@ void validateTrenches(const Validation& v, const PlanFacts& plan) {
     if (!v.readable(path) || !outline) continue;
     if (area(intersect(trenches, {{*outline, {}}})) <= kOverlap) continue;
     if (area(intersect({{plan.outline, {}}}, {{*outline, {}}})) > kOverlap) continue;
-    v.error(path + ".outline",
-            "the foundation trench goes under " + nameOf(building, i) + ", which stands " +
-                lengthWords(wholeMillimetres(distanceBetween(plan.outline, *outline))) +
-                " from the new walls; the trench goes " + lengthWords(wholeMillimetres(room)) +
-                " beyond them",
-            "keep the new walls " + lengthWords(upToMillimetre(room)) +
-                " or more from it, or make foundations.width less" + kUnderpinning);
+    // What is built on to a house has its foundations cut off at the house's wall.
+    v.warning(path + ".outline",
+              "the foundations reach " + lengthWords(wholeMillimetres(room)) +
+                  " beyond the new walls and " + nameOf(building, i) + " stands " +
+                  lengthWords(wholeMillimetres(distanceBetween(plan.outline, *outline))) +
+                  " from them; trench and concrete are shown cut off at the building",
+              "how they meet, and how it stands while the trench is open, is for the designer");
   }
 }
 

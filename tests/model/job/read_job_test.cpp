@@ -263,4 +263,18 @@ RC_GTEST_PROP(ReadJob, ASlipInADemoEndsInAJobOrAMessage,
   RC_ASSERT(result.job.has_value() == !model::hasErrors(result.problems));
 }
 
+// A house that is built on to stands against the new walls.
+TEST(ReadJob, AsksAboutABuildingAgainstTheWallsAndBuildsAllTheSame) {
+  const auto result = readJob(
+      "[outline]\ncorners = [[0, 0], [5000, 0], [5000, 4000], [0, 4000]]\n"
+      "[[site.building]]\nname = \"House\"\n"
+      "outline = [[-3000, 4000], [8000, 4000], [8000, 9000], [-3000, 9000]]\n",
+      "x");
+  ASSERT_TRUE(result.job);
+  ASSERT_EQ(result.problems.size(), 1u);
+  EXPECT_EQ(result.problems[0].severity, model::Severity::Warning);
+  EXPECT_EQ(result.problems[0].place.line, 5);
+  EXPECT_NE(result.problems[0].what.find("cut off at the building"), std::string::npos);
+}
+
 }  // namespace

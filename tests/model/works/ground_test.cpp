@@ -296,6 +296,26 @@ TEST(Ground, LeavesStandingBuildingsTheirPlaceAndGroundUnderThem) {
   }
 }
 
+// What is built on to a house: its concrete stops at the house's wall and goes nowhere under it.
+TEST(Ground, FoundationsStopAtABuildingThatTheyJoin) {
+  Job job = plainJob();
+  job.foundations.thickness = 0.225;
+  const Ground alone(job);
+  StandingBuilding house;
+  house.name = "House";
+  house.outline = {{-3, 6}, {11, 6}, {11, 14}, {-3, 14}};
+  job.site.buildings.push_back(house);
+  const Ground joined(job);
+  const double beyond = (job.foundations.width - job.walls.total()) / 2;
+  ASSERT_GT(beyond, 0.1);
+  EXPECT_NEAR(alone.volumeOf("foundation/") - joined.volumeOf("foundation/"),
+              (8 + 2 * beyond) * beyond * 0.225, 1e-6);
+  for (const Element& e : joined.works.elements) {
+    if (e.placed.stage.kind == StageKind::Existing) continue;
+    EXPECT_LT(bounds(e.solid).high.y, 6 + 1e-6) << e.id;
+  }
+}
+
 TEST(Ground, TopsoilIsPutBackToTheExistingSurfaceOutsideTheWalls) {
   const Ground ground(demoJob("smallest"));
   const Element* back = ground.find("topsoil/put back");
