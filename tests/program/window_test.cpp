@@ -103,6 +103,15 @@ class WindowTest : public ::testing::Test {
     });
     return last;
   }
+  // Clicks a row of the title block and waits until its field takes the keyboard.
+  void openField(int x, int y) {
+    screen_->hand("mousemove " + std::to_string(x) + " " + std::to_string(y));
+    const Shot before = settle();
+    screen_->hand("click 1");
+    eventually(
+        [&] { return before.differences(screen_->shot(), 740, y - 14, 1110, y + 14) > 100; });
+    settle();
+  }
   int drawingDiffers(const Shot& a, const Shot& b) { return a.differences(b, 60, 200, 770, 600); }
 
   std::unique_ptr<VirtualScreen> screen_;
@@ -273,11 +282,13 @@ TEST_F(WindowTest, ClickingTheTitleBlocksFieldsEditsTheFile) {
   waitForTape();
   const std::string before = read(job_);
   // Escape leaves the field and the file.
-  screen_->hand("mousemove 850 575 click 1 sleep 0.6 type nothing");
+  openField(850, 575);
+  screen_->hand("type nothing");
   screen_->hand("key Escape");
   settle();
   EXPECT_EQ(read(job_), before);
-  screen_->hand("mousemove 850 575 click 1 sleep 0.6 type Mill");
+  openField(850, 575);
+  screen_->hand("type Mill");
   screen_->hand("key Return");
   EXPECT_TRUE(eventually([&] { return screen_->title() == "Mill - Stringcourse"; }));
   EXPECT_NE(read(job_).find("name = \"Mill\""), std::string::npos);
@@ -292,13 +303,15 @@ TEST_F(WindowTest, AFieldThatCannotBeReadShowsWhyAndWritesNothing) {
   waitForTape();
   const std::string before = read(job_);
   const Shot plain = settle();
-  screen_->hand("mousemove 800 680 click 1 sleep 0.6 type high");
+  openField(800, 680);
+  screen_->hand("type high");
   screen_->hand("key Return");
   EXPECT_TRUE(eventually([&] {
     return plain.differences(screen_->shot(), 760, 480, 1106, 556) > 1500;
   })) << "a card over the title block";
   EXPECT_EQ(read(job_), before);
-  screen_->hand("sleep 0.6 type 0.250");
+  settle();
+  screen_->hand("type 0.250");
   screen_->hand("key Return");
   EXPECT_TRUE(eventually([&] { return read(job_) != before; }));
   EXPECT_NE(read(job_).find("level = 0.25"), std::string::npos);
