@@ -144,9 +144,17 @@ TEST_F(Pictures, ASectionTakesItsSideAway) {
   const Picture whole = demo({"--view", "south"});
   const Picture cut = demo({"--view", "south", "--section", "south"});
   EXPECT_GT(difference(whole, cut).pixels, 2000);
-  const Picture at = demo({"--view", "south", "--section", "y=2"});
+  const Picture at = demo({"--view", "south", "--section", "y=2000"});
   EXPECT_GT(difference(at, whole).pixels, 2000);
   EXPECT_GT(difference(at, cut).pixels, 200) << "another place to cut";
+  EXPECT_EQ(difference(at, demo({"--view", "south", "--section", "y=2 m"})).pixels, 0);
+}
+
+TEST_F(Pictures, ASectionIsLookedAtSquarely) {
+  const Picture west = demo({"--view", "west", "--section", "x=2000"});
+  EXPECT_EQ(difference(west, demo({"--view", "section", "--section", "x=2000"})).pixels, 0);
+  const Picture north = demo({"--view", "north", "--section", "north"});
+  EXPECT_EQ(difference(north, demo({"--view", "section", "--section", "north"})).pixels, 0);
 }
 
 TEST_F(Pictures, SeeingThroughTheGroundShowsWhatIsUnderIt) {

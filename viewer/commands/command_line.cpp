@@ -75,7 +75,7 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
       ->add_option("--show", options.show, "what is laid over it, with commas: " + overlayNames())
       ->capture_default_str();
   command->add_option("--section", options.section,
-                      "cut: the side to take away (north, south, east, west), or x=3.5, y=2");
+                      "cut: the side to take away (north, south, east, west), or x=3500, y=2000");
   command->add_flag("--see-through", options.seeThrough, "the ground as if it were glass");
   command->add_option("--out", options.out, "the file to write")->required()->type_name("FILE.png");
   command->callback([&] { action = [&options] { return runPicture(options); }; });

@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <sstream>
 
+#include "model/job/lengths.h"
 #include "viewer/camera.h"
 #include "viewer/scene.h"
 #include "viewer/section.h"
@@ -36,8 +37,16 @@ std::optional<Number> wholly(std::string_view text) {
 
 std::string range(const char* axis, double low, double high) {
   char text[64];
-  std::snprintf(text, sizeof text, "%s=%.3f to %s=%.3f", axis, low, axis, high);
+  std::snprintf(text, sizeof text, "%s=%.0f to %s=%.0f", axis, low * 1000, axis, high * 1000);
   return text;
+}
+
+// A place on the drawing: millimetres, or a length with its unit. Metres.
+std::optional<double> readPlace(std::string_view text) {
+  const auto millimetres = wholly<double>(text);
+  if (!millimetres) return model::readLength(text).value;
+  if (!std::isfinite(*millimetres)) return std::nullopt;
+  return model::fromMillimetres(*millimetres);
 }
 
 std::optional<std::string> cutsNothing(const SectionWish& wish, const Scene& scene) {
@@ -138,15 +147,14 @@ std::optional<std::string> readSection(const std::string& text, SectionWish& wis
     return std::nullopt;
   }
   if (text.size() > 2 && (text[0] == 'x' || text[0] == 'y') && text[1] == '=') {
-    const auto at = wholly<double>(std::string_view(text).substr(2));
-    if (at && std::isfinite(*at)) {
+    if (const auto at = readPlace(std::string_view(text).substr(2))) {
       wish = {text[0] == 'x', *at, std::nullopt};
       return std::nullopt;
     }
   }
   return "--section \"" + text +
          "\" is no place to cut; write north, south, east or west for the side to take away, or "
-         "x=3.5 or y=2 in metres on the drawing";
+         "x=3500 or y=2000 in mm on the drawing";
 }
 
 std::optional<std::string> applySection(const SectionWish& wish, const model::Model& model,
@@ -154,8 +162,12 @@ std::optional<std::string> applySection(const SectionWish& wish, const model::Mo
   const Across across = wish.alongX ? Across::X : Across::Y;
   const double at = wish.at ? *wish.at : tellingCut(model, across);
   if (auto wrong = cutsNothing(wish, scene)) return wrong;
-  int remove = wish.remove.value_or(1);
-  if (!wish.remove) {
+  int remove = wish.remove.value_or(-1);
+  if (picture.view == "section") {
+    // A section is looked at squarely, from the side that is taken away.
+    if (wish.alongX) picture.view = remove > 0 ? "east" : "west";
+    if (!wish.alongX) picture.view = remove > 0 ? "north" : "south";
+  } else if (!wish.remove) {
     const model::Vec3 eye = scene.world(frameOf(model, scene, picture).camera.eye());
     remove = (wish.alongX ? eye.x : eye.y) < at ? -1 : 1;
   }

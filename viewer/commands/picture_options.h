@@ -19,15 +19,15 @@ std::optional<std::string> readView(const std::string& text, PictureOptions& pic
 std::optional<std::string> readMoment(const std::string& stage, double fraction,
                                       const model::Programme& programme, PictureOptions& picture);
 
-// Where to cut: "north" (that side of where the cut tells most is taken away) or "x=3.5", "y=2"
-// (metres on the drawing; the side nearer to the eye is taken away).
+// Where to cut: "north" (that side of where the cut tells most is taken away) or "x=3500", "y=2 m"
+// (on the drawing, mm without a unit; the side nearer to the eye is taken away).
 struct SectionWish {
   bool alongX = true;         // the plane stands at an x, else at a y
   std::optional<double> at;   // nothing: tellingCut()
   std::optional<int> remove;  // +1 the greater side, -1 the lesser; nothing: the eye's side
 };
 std::optional<std::string> readSection(const std::string& text, SectionWish& wish);
-// Puts the wish into the frame of the picture; a place that cuts nothing is refused.
+// Puts the wish into the frame of the picture, and turns its view "section" square to it; a place that cuts nothing is refused.
 std::optional<std::string> applySection(const SectionWish& wish, const model::Model& model,
                                         const Scene& scene, PictureOptions& picture);
 

@@ -60,7 +60,7 @@ std::string viewWords(const Frame& frame, const Scene& scene) {
     const double local = -double(frame.section.plane.w) / double(alongX ? normal.x : normal.y);
     const double at = local + (alongX ? scene.origin.x : scene.origin.y);
     char text[32];
-    std::snprintf(text, sizeof text, "%s = %.3f", alongX ? "x" : "y", at);
+    std::snprintf(text, sizeof text, "%s = %.0f", alongX ? "x" : "y", at * 1000);
     cut = text;
   }
   const glm::dvec2 looking{std::sin(frame.camera.azimuth), std::cos(frame.camera.azimuth)};

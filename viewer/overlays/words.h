@@ -22,8 +22,8 @@ std::string isoDateAt(const model::Programme& programme, double time);
 
 // "Plan, parallel", "South elevation", "From the south-west, perspective".
 std::string viewWords(const Camera& camera);
-// The same, and where the building is cut: "Section at y = 4.250, looking north" (the drawing's
-// coordinates, metres), "From the south-west, cut at x = 3.000".
+// The same, and where the building is cut: "Section at y = 4250, looking north" (the drawing's
+// coordinates, mm), "From the south-west, cut at x = 3000".
 std::string viewWords(const Frame& frame, const Scene& scene);
 // True for views in which heights stand true on the screen: level and parallel.
 bool isElevation(const Camera& camera);

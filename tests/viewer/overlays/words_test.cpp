@@ -54,12 +54,12 @@ TEST(ViewWords, CallASectionASectionAndSayWhereItIsCut) {
   frame.camera = *standardView("section", {0, 0, 0}, {10, 8, 6}, 1.5);
   frame.section.on = true;
   frame.section.plane = {0, -1, 0, 4.25f};  // south of it is cut away
-  EXPECT_EQ(viewWords(frame, scene), "Section at y = 24.250, looking north");
+  EXPECT_EQ(viewWords(frame, scene), "Section at y = 24250, looking north");
   frame.camera = *standardView("east", {0, 0, 0}, {10, 8, 6}, 1.5);
   frame.section.plane = {1, 0, 0, -3};
-  EXPECT_EQ(viewWords(frame, scene), "Section at x = 103.000, looking west");
+  EXPECT_EQ(viewWords(frame, scene), "Section at x = 103000, looking west");
   frame.camera = *standardView("south-west", {0, 0, 0}, {10, 8, 6}, 1.5);
-  EXPECT_EQ(viewWords(frame, scene), "From the south-west, perspective, cut at x = 103.000");
+  EXPECT_EQ(viewWords(frame, scene), "From the south-west, perspective, cut at x = 103000");
   frame.section.on = false;
   EXPECT_EQ(viewWords(frame, scene), "From the south-west, perspective");
 }
@@ -70,7 +70,7 @@ TEST(ViewWords, DoNotCallAnElevationThatShowsTheCutEdgeOnASection) {
   frame.camera = *standardView("south", {0, 0, 0}, {10, 8, 6}, 1.5);
   frame.section.on = true;
   frame.section.plane = {1, 0, 0, -3};
-  EXPECT_EQ(viewWords(frame, scene), "South elevation, cut at x = 3.000");
+  EXPECT_EQ(viewWords(frame, scene), "South elevation, cut at x = 3000");
 }
 
 TEST(StringGroupName, SaysTheWallOnceAndBothEdgesTogether) {
