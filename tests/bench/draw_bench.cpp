@@ -257,17 +257,15 @@ BENCHMARK(BM_BareDraw)
 
 enum class Moves { Time, Camera };
 
-void frames(benchmark::State& state, Moves moves, bool edges) {
+// Frame after frame, moved there and back, so that every run draws the same amount.
+void frames(benchmark::State& state, const viewer::Scene& of, viewer::Frame frame, Moves moves) {
   const auto offscreen = context();
   viewer::Renderer renderer;
-  renderer.setScene(scene());
-  viewer::Frame frame = frameAt(busyTime(), static_cast<int>(state.range(0)));
-  frame.edges = edges;
+  renderer.setScene(of);
   offscreen->begin(kWidth, kHeight, 1);
   renderer.draw(frame, kWidth, kHeight);  // drivers finish compiling with the first frame
   glFinish();
   for (auto _ : state) {
-    // There and back, so that every run draws the same amount.
     const double step = state.iterations() % 2 ? 1e-4 : -1e-4;
     if (moves == Moves::Time) frame.time += step;
     if (moves == Moves::Camera) frame.camera.orbit(step, 0);
@@ -279,7 +277,13 @@ void frames(benchmark::State& state, Moves moves, bool edges) {
   state.counters["calls"] = static_cast<double>(renderer.stats().drawCalls);
 }
 
-void BM_Frame(benchmark::State& state) { frames(state, Moves::Time, true); }
+void demoFrames(benchmark::State& state, Moves moves, bool edges) {
+  viewer::Frame frame = frameAt(busyTime(), static_cast<int>(state.range(0)));
+  frame.edges = edges;
+  frames(state, scene(), frame, moves);
+}
+
+void BM_Frame(benchmark::State& state) { demoFrames(state, Moves::Time, true); }
 BENCHMARK(BM_Frame)
     ->Arg(1)
     ->Arg(4)
@@ -288,7 +292,7 @@ BENCHMARK(BM_Frame)
     ->MeasureProcessCPUTime()
     ->UseRealTime();
 
-void BM_FrameWithoutInk(benchmark::State& state) { frames(state, Moves::Time, false); }
+void BM_FrameWithoutInk(benchmark::State& state) { demoFrames(state, Moves::Time, false); }
 BENCHMARK(BM_FrameWithoutInk)
     ->Arg(1)
     ->Arg(4)
@@ -297,7 +301,7 @@ BENCHMARK(BM_FrameWithoutInk)
     ->MeasureProcessCPUTime()
     ->UseRealTime();
 
-void BM_OrbitFrame(benchmark::State& state) { frames(state, Moves::Camera, true); }
+void BM_OrbitFrame(benchmark::State& state) { demoFrames(state, Moves::Camera, true); }
 BENCHMARK(BM_OrbitFrame)
     ->Arg(1)
     ->Arg(4)
@@ -333,20 +337,10 @@ BENCHMARK(BM_FirstFrame)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()
 // A scrubbed frame over a growing estate, the whole of it in view.
 void BM_FrameOfCopies(benchmark::State& state) {
   const int count = static_cast<int>(state.range(0));
-  const auto offscreen = context();
-  viewer::Renderer renderer;
   const viewer::Scene many = viewer::buildScene(copies(count));
-  renderer.setScene(many);
   viewer::Frame frame = frameAt(busyTime(), 1);
   frame.camera = *viewer::standardView("south-west", many.low, many.high, 16.0 / 9);
-  for (auto _ : state) {
-    frame.time += state.iterations() % 2 ? 1e-4 : -1e-4;
-    offscreen->begin(kWidth, kHeight, 1);
-    renderer.draw(frame, kWidth, kHeight);
-    glFinish();
-  }
-  state.counters["triangles"] = static_cast<double>(renderer.stats().triangles);
-  state.counters["calls"] = static_cast<double>(renderer.stats().drawCalls);
+  frames(state, many, frame, Moves::Time);
   state.SetComplexityN(count);
 }
 BENCHMARK(BM_FrameOfCopies)

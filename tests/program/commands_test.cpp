@@ -221,7 +221,8 @@ TEST_F(Commands, AWrongCommandLineSaysWhatThereIs) {
            {{"share", job, "--out", inFolder("a.obj")}, "a.glb"},
            {{"new", inFolder("a.json")}, "a.toml"},
            {{"picture", job, "--out", inFolder("a.png"), "--show", "none,levels"}, "alone"},
-           {{"picture", job, "--out", inFolder("a.png"), "--section", "x=99000"}, "the building from"},
+           {{"picture", job, "--out", inFolder("a.png"), "--section", "x=99000"},
+            "the building from"},
            {{"picture", job, "--out", inFolder("a.png"), "--section", "y=nan"}, "north"},
            {{"walkthrough", job, "--out", inFolder("w"), "--size", "0x0"}, "1280x720"}}) {
     const ProgramRun run = stringcourse(c.arguments);

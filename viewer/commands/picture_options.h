@@ -27,7 +27,8 @@ struct SectionWish {
   std::optional<int> remove;  // +1 the greater side, -1 the lesser; nothing: the eye's side
 };
 std::optional<std::string> readSection(const std::string& text, SectionWish& wish);
-// Puts the wish into the frame of the picture, and turns its view "section" square to it; a place that cuts nothing is refused.
+// Puts the wish into the frame of the picture, and turns its view "section" square to it; a place
+// that cuts nothing is refused.
 std::optional<std::string> applySection(const SectionWish& wish, const model::Model& model,
                                         const Scene& scene, PictureOptions& picture);
 

@@ -4,27 +4,12 @@
 #include <map>
 #include <set>
 
-#include "model/model.h"
-#include "tests/support/demo_job.h"
-#include "tests/support/random_job.h"
+#include "tests/support/many_jobs.h"
 
 namespace model {
 namespace {
 
-constexpr unsigned kDrawnJobs = 40;
-
-// Calls the check with every demo job's model and with those of many drawn jobs.
-template <typename Check>
-void forManyJobs(const Check& check) {
-  for (const std::string& name : test_support::demoNames()) {
-    SCOPED_TRACE(name);
-    check(buildModel(test_support::demoJob(name)));
-  }
-  for (unsigned seed = 1; seed <= kDrawnJobs; ++seed) {
-    SCOPED_TRACE("seed " + std::to_string(seed));
-    check(buildModel(test_support::seededJob(seed)));
-  }
-}
+using test_support::forManyJobs;
 
 TEST(ProgrammeOfJobs, EverythingHasItsStageAndGoesAfterItCame) {
   forManyJobs([](const Model& m) {

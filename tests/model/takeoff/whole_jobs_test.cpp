@@ -4,26 +4,12 @@
 #include <cmath>
 #include <map>
 
-#include "model/model.h"
-#include "tests/support/demo_job.h"
-#include "tests/support/random_job.h"
+#include "tests/support/many_jobs.h"
 
 namespace model {
 namespace {
 
-constexpr unsigned kDrawnJobs = 40;
-
-template <typename Check>
-void forManyJobs(const Check& check) {
-  for (const std::string& name : test_support::demoNames()) {
-    SCOPED_TRACE(name);
-    check(buildModel(test_support::demoJob(name)));
-  }
-  for (unsigned seed = 1; seed <= kDrawnJobs; ++seed) {
-    SCOPED_TRACE("seed " + std::to_string(seed));
-    check(buildModel(test_support::seededJob(seed)));
-  }
-}
+using test_support::forManyJobs;
 
 double amountOf(const Takeoff& takeoff, const std::string& item) {
   for (const TakeoffRow& row : takeoff.rows) {
