@@ -239,6 +239,25 @@ TEST_F(RendererTest, SectionFillsWhatItCutsAndLeavesTheRoomOpen) {
   EXPECT_GT(palest - darkest, 30);
 }
 
+TEST_F(RendererTest, GroundThatIsStillToBeDugIsCutAsOnePiece) {
+  // Of the line along the bottom of the dig, the share that is ink.
+  const auto inked = [&](double time) {
+    Frame frame = frameAt(time, "section");
+    frame.section.on = true;
+    frame.section.plane = {0, -1, 0, 0};
+    const Image image = draw(frame);
+    int dark = 0, all = 0;
+    for (float x = -3.5f; x < 3.5f; x += 0.05f, ++all) {
+      const auto colours = around(image, frame, {x, 0, -1}, 1);
+      dark += std::any_of(colours.begin(), colours.end(),
+                          [](const Colour& c) { return lightness(c) < 70; });
+    }
+    return static_cast<double>(dark) / all;
+  };
+  EXPECT_LT(inked(0), 0.5);
+  EXPECT_GT(inked(1), 0.95) << "the bottom of the open dig is outlined";
+}
+
 TEST_F(RendererTest, ASectionFillStandsBeforeWhatIsBehindIt) {
   Frame frame = frameAt(5);
   frame.section.on = true;

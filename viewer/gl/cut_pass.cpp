@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include <glm/geometric.hpp>
 
@@ -27,6 +29,24 @@ glm::vec3 anchorOf(const CutFill& cut, const ElementRange& range) {
 float widthOf(const CutFill& cut, const ElementRange& range, const ViewNumbers& view) {
   const float usual = cut.kind == CutFill::Kind::Section ? kSectionWidth : kFrontWidth;
   return usual * std::clamp(range.thickness / view.atTarget * 0.06f, 0.3f, 1.0f);
+}
+
+// Whether pieces of the material that touch are one in the end: ground, and masonry laid lift by
+// lift. Concrete keeps its construction joints, timber its pieces.
+bool merges(int material) {
+  using enum model::Material;
+  switch (static_cast<model::Material>(material)) {
+    case Earth:
+    case Topsoil:
+    case Hardcore:
+    case Brick:
+    case Block:
+    case Insulation:
+    case Masonry:
+      return true;
+    default:
+      return false;
+  }
 }
 
 void countInto() {
@@ -90,53 +110,76 @@ void CutPass::giveFill(const CutFill& cut, const ElementRange& range, const Cour
   fill_.set("uOpacity", 1.0f);
 }
 
+unsigned CutPass::fill(const CutScene& of, const CutFill& cut) {
+  const ElementRange& range = of.scene.elements[cut.element];
+  const glm::vec3 anchor = anchorOf(cut, range);
+  glDisable(GL_BLEND);
+  glEnable(GL_STENCIL_TEST);
+  countInto();
+  count_.use();
+  count_.set("uPlane", cut.plane);
+  count_.set("uAnchor", anchor);
+  of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  fillWhereOdd();
+  fill_.use();
+  giveGrowth(fill_, cut, range);
+  giveFill(cut, range, of.scene.coursing, of.materials[cut.element], of.frame);
+  fill_.set("uAnchor", anchor);
+  of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  glDisable(GL_STENCIL_TEST);
+  return 2;
+}
+
+unsigned CutPass::outline(const CutScene& of, const CutFill& cut, float widths) {
+  if (!of.frame.edges) return 0;
+  const ElementRange& range = of.scene.elements[cut.element];
+  glEnable(GL_BLEND);
+  glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
+  glDepthMask(GL_FALSE);
+  line_.use();
+  line_.set("uWidth", widthOf(cut, range, of.view) * widths);
+  giveGrowth(line_, cut, range);
+  return of.gpu.drawFaces(range.firstIndex, range.indexCount);
+}
+
 unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& list,
                        const Frame& frame, const ViewNumbers& view, const LightMaps& light,
                        const std::vector<int>& materials) {
   if (list.cuts.empty()) return 0;
-  unsigned calls = 0;
+  const CutScene of{scene, gpu, frame, view, materials};
   for (Program* program : {&count_, &fill_, &line_}) {
     program->use();
     giveView(*program, view);
     giveClock(*program, frame);
   }
+  line_.set("uInkColour", encoded(kInk));
   fill_.use();
   giveSurface(fill_, frame, view, scene.coursing);
   light.give(fill_, frame, 1);
   glDisable(GL_CULL_FACE);
-  glDisable(GL_BLEND);
-  glEnable(GL_STENCIL_TEST);
   glStencilMask(1);
+  // By material, what is filled in apart from what was there before the work.
+  std::map<std::pair<int, bool>, std::vector<const CutFill*>> merging;
+  std::vector<const CutFill*> single;
   for (const CutFill& cut : list.cuts) {
     const ElementRange& range = scene.elements[cut.element];
-    if (frame.seeThroughGround && range.soil && cut.kind != CutFill::Kind::Section) continue;
-    const glm::vec3 anchor = anchorOf(cut, range);
-    countInto();
-    count_.use();
-    count_.set("uPlane", cut.plane);
-    count_.set("uAnchor", anchor);
-    calls += gpu.drawFaces(range.firstIndex, range.indexCount);
-    fillWhereOdd();
-    fill_.use();
-    giveGrowth(fill_, cut, range);
-    giveFill(cut, range, scene.coursing, materials[cut.element], frame);
-    fill_.set("uAnchor", anchor);
-    calls += gpu.drawFaces(range.firstIndex, range.indexCount);
+    const bool section = cut.kind == CutFill::Kind::Section;
+    if (frame.seeThroughGround && range.soil && !section) continue;
+    const int material = materials[cut.element];
+    if (section && merges(material))
+      merging[{material, range.soil && range.appears > 0}].push_back(&cut);
+    else
+      single.push_back(&cut);
   }
-  glDisable(GL_STENCIL_TEST);
-  if (!frame.edges) return calls;
-  glEnable(GL_BLEND);
-  glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
-  glDepthMask(GL_FALSE);
-  line_.use();
-  line_.set("uInkColour", encoded(kInk));
-  for (const CutFill& cut : list.cuts) {
-    const ElementRange& range = scene.elements[cut.element];
-    if (frame.seeThroughGround && range.soil && cut.kind != CutFill::Kind::Section) continue;
-    line_.set("uWidth", widthOf(cut, range, view));
-    giveGrowth(line_, cut, range);
-    calls += gpu.drawFaces(range.firstIndex, range.indexCount);
+  unsigned calls = 0;
+  // The outline goes under the fills of its own material, which leave its outer half: so there is
+  // none between what is of one piece in the end.
+  for (const auto& [piece, cuts] : merging) {
+    for (const CutFill* cut : cuts) calls += outline(of, *cut, 2);
+    for (const CutFill* cut : cuts) calls += fill(of, *cut);
   }
+  for (const CutFill* cut : single) calls += fill(of, *cut);
+  for (const CutFill* cut : single) calls += outline(of, *cut, 1);
   return calls;
 }
 

@@ -19,6 +19,15 @@ class CutPass {
                 const ViewNumbers& view, const LightMaps& light, const std::vector<int>& materials);
 
  private:
+  struct CutScene {
+    const Scene& scene;
+    const GpuScene& gpu;
+    const Frame& frame;
+    const ViewNumbers& view;
+    const std::vector<int>& materials;
+  };
+  unsigned fill(const CutScene& of, const CutFill& cut);
+  unsigned outline(const CutScene& of, const CutFill& cut, float widths);
   void giveGrowth(Program& program, const CutFill& cut, const ElementRange& range);
   void giveFill(const CutFill& cut, const ElementRange& range, const Coursing& coursing,
                 int material, const Frame& frame);
