@@ -292,7 +292,11 @@ void buildScaffold(const Job& job, const SettingOut& settingOut, Works& works) {
     if (!platforms.back().empty()) highest = std::max(highest, platforms.back().back().level);
   }
   const double lowest = settingOut.levels.groundLow - 1, over = kGuardHeight + kStandardOver;
-  const Placement removed = downward({StageKind::StrikeScaffold}, highest + over, lowest);
+  // Struck from the top: a platform goes with its rails, the ladder gets shorter with them.
+  const auto moment = [&](double level) {
+    return (highest + over - level) / (highest + over - lowest);
+  };
+  const StageKey strike{StageKind::StrikeScaffold};
   for (size_t i = 0; i < lengths.size(); ++i) {
     for (size_t k = 0; k < platforms[i].size(); ++k) {
       const Platform& platform = platforms[i][k];
@@ -300,9 +304,13 @@ void buildScaffold(const Job& job, const SettingOut& settingOut, Works& works) {
       const bool roof = platform.stage.kind == StageKind::ScaffoldRoof;
       const double from = platform.first ? lowest : roof ? all.back().previous : platform.previous;
       const double to = (roof ? highest : platform.level) + over;
-      scaffolds[i].put(platform, next, upward(platform.stage, from, to), removed, works);
+      scaffolds[i].put(platform, next, upward(platform.stage, from, to), struck(platform.level),
+                       works);
     }
-    addLadders(job, settingOut, lengths[i], places[i], platforms[i], taken, works);
+    if (platforms[i].empty()) continue;
+    const Placement sinking =
+        downward(strike, highest + over, lowest, 0, moment(platforms[i].front().level));
+    addLadders(job, settingOut, lengths[i], places[i], platforms[i], sinking, taken, works);
   }
 }
 

@@ -88,7 +88,7 @@ std::vector<Platform> reached(const std::vector<Platform>& platforms) {
 
 void addLadders(const Job& job, const SettingOut& settingOut, const ScaffoldLength& length,
                 const std::string& place, const std::vector<Platform>& platforms,
-                std::vector<Polygon>& taken, Works& works) {
+                const Placement& struck, std::vector<Polygon>& taken, Works& works) {
   const std::vector<Platform> all = reached(platforms);
   if (all.empty()) return;
   const WallLine& line = settingOut.walls[length.wall];
@@ -117,7 +117,7 @@ void addLadders(const Job& job, const SettingOut& settingOut, const ScaffoldLeng
         job.ground.topsoil;
     Element element = ladderTo(line, place, all[i], solidOf(line, ladder));
     const bool last = i + 1 == all.size();
-    element.removed = last ? whole({StageKind::StrikeScaffold}, 0.9) : whole(all[i + 1].stage);
+    element.removed = last ? struck : whole(all[i + 1].stage);
     add(works, std::move(element));
   }
 }

@@ -28,7 +28,7 @@ inline constexpr double kMostReach = 1.750;
 // A working platform, put up before the work that is done from it.
 struct Platform {
   StageKey stage;
-  std::string id;                 // "storey 0/lift 2", "roof", "gable 1"
+  std::string id;                 // "Ground floor/lift 2", "roof", "gable 1"
   std::string purpose;            // "lift 2", "the roof", "the gable, lift 1"
   Lift lift;                      // built from it; for the roof and gables the last one
   double level = 0;               // top of the boards
@@ -64,10 +64,10 @@ bool hasRoom(const Job& job, const SettingOut& settingOut, const Polygon& area,
              const std::vector<Polygon>& others);
 
 // Ladders to a scaffold's platforms, from the ground to a metre over the boards; each goes when
-// the next, longer one comes. `taken` holds the areas that are in use on plan; the ladders' is
-// added. None where there is no room.
+// the next, longer one comes, the longest as `struck` says. `taken` holds the areas that are in use
+// on plan; the ladders' is added. None where there is no room.
 void addLadders(const Job& job, const SettingOut& settingOut, const ScaffoldLength& length,
                 const std::string& place, const std::vector<Platform>& platforms,
-                std::vector<Polygon>& taken, Works& works);
+                const Placement& struck, std::vector<Polygon>& taken, Works& works);
 
 }  // namespace model

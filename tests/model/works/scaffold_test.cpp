@@ -42,6 +42,30 @@ TEST(Scaffold, OfEveryJobIsClosedAndGoesAgain) {
   }
 }
 
+TEST(Scaffold, IsStruckFromTheTopBoardsWithTheirRails) {
+  const Job job = demoJob("orchard-house");
+  std::map<std::string, std::map<double, std::set<double>>> goes;  // by wall, by level of boards
+  const Works works = scaffoldOf(job, deriveSettingOut(job));
+  for (const Element& e : works.elements) {
+    if (!e.id.ends_with("/boards")) continue;
+    const std::string rails = e.id.substr(0, e.id.size() - 6) + "tubes";
+    const auto found = std::find_if(works.elements.begin(), works.elements.end(),
+                                    [&](const Element& other) { return other.id == rails; });
+    ASSERT_NE(found, works.elements.end()) << e.id;
+    EXPECT_EQ(found->removed->begin, e.removed->begin) << e.id;
+    goes[e.wall][e.underside].insert(e.removed->begin);
+  }
+  ASSERT_FALSE(goes.empty());
+  for (const auto& [wall, levels] : goes) {
+    double later = 1;
+    for (const auto& [level, moments] : levels) {
+      EXPECT_EQ(moments.size(), 1u) << wall << level;
+      EXPECT_LT(*moments.begin(), later) << wall << level;
+      later = *moments.begin();
+    }
+  }
+}
+
 TEST(Scaffold, KeepsOutsideTheWallsTheStandingBuildingsAndUnderNoEaves) {
   for (unsigned seed = 0; seed < 80; ++seed) {
     const Job job = test_support::seededJob(seed);
