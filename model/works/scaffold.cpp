@@ -304,8 +304,8 @@ void buildScaffold(const Job& job, const SettingOut& settingOut, Works& works) {
       const bool roof = platform.stage.kind == StageKind::ScaffoldRoof;
       const double from = platform.first ? lowest : roof ? all.back().previous : platform.previous;
       const double to = (roof ? highest : platform.level) + over;
-      scaffolds[i].put(platform, next, upward(platform.stage, from, to), struck(platform.level),
-                       works);
+      scaffolds[i].put(platform, next, upward(platform.stage, from, to),
+                       whole(strike, moment(platform.level)), works);
     }
     if (platforms[i].empty()) continue;
     const Placement sinking =
