@@ -1,6 +1,7 @@
 #include "model/job/parse_toml.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "model/job/syntax_words.h"
 #include "model/job/text_index.h"
@@ -41,6 +42,47 @@ size_t endOfDamage(std::string_view text, const std::vector<Statement>& all, siz
   return next;
 }
 
+bool isName(std::string_view text) {
+  return !text.empty() && text.find_first_not_of(
+                              "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUV"
+                              "WXYZ0123456789_-.") == std::string_view::npos;
+}
+
+// The section that a statement stands in, with its count when the heading is there more than once.
+LostStatement sectionOf(std::string_view text, const std::vector<Statement>& all, size_t index) {
+  LostStatement section;
+  size_t header = index;
+  while (header > 0 && !all[header].header) --header;
+  if (!all[header].header) return section;
+  section.table = section.item = all[header].key;
+  if (text.substr(all[header].begin, 2) != "[[") return section;
+  size_t before = 0;
+  for (size_t i = 0; i < header; ++i) before += all[i].header && all[i].key == section.table;
+  section.item += "[" + std::to_string(before) + "]";
+  return section;
+}
+
+// What goes with a faulty statement; nothing when that cannot be told.
+std::optional<LostStatement> lostWith(std::string_view text, const std::vector<Statement>& all,
+                                      size_t index) {
+  const Statement& faulty = all[index];
+  if (faulty.header) {
+    if (!isName(faulty.key)) return std::nullopt;
+    return LostStatement{faulty.key, faulty.key, ""};
+  }
+  LostStatement lost = sectionOf(text, all, index);
+  const std::string_view body = text.substr(faulty.begin, faulty.end - faulty.begin);
+  const std::string_view word = std::string_view(faulty.key).substr(0, faulty.key.find(' '));
+  const auto signs = std::count(body.begin(), body.end(), '=');
+  const bool oneKey = signs == 0 || faulty.open == '{' || (signs == 1 && word == faulty.key);
+  if (oneKey && isName(word)) {
+    lost.key = word;
+  } else if (lost.table.empty()) {
+    return std::nullopt;
+  }
+  return lost;
+}
+
 }  // namespace
 
 ParsedToml parseToml(const std::string& text, const std::string& file, Problems& problems) {
@@ -48,10 +90,11 @@ ParsedToml parseToml(const std::string& text, const std::string& file, Problems&
   std::string rest = text;
   const LineIndex lines(text);
   std::vector<Statement> statements;
+  bool allNamed = true;
   for (int tries = 0; tries < kMostSyntaxProblems; ++tries) {
     try {
       result.table = toml::parse(std::string_view(rest), std::string_view(file));
-      result.whole = tries == 0;
+      result.whole = allNamed;
       return result;
     } catch (const toml::parse_error& error) {
       const toml::source_position stop = error.source().begin;
@@ -67,6 +110,11 @@ ParsedToml parseToml(const std::string& text, const std::string& file, Problems&
       const SyntaxFault fault = explainSyntax(rest, statements, index, at, error.description());
       problems.push_back(
           {file, lines.placeOf(fault.at), Severity::Error, fault.what, fault.instead});
+      if (auto lost = lostWith(rest, statements, index)) {
+        result.lost.push_back(std::move(*lost));
+      } else {
+        allNamed = false;
+      }
       const size_t past = endOfDamage(rest, statements, index);
       blank(rest, statements[index].begin,
             past < statements.size() ? statements[past].begin : rest.size());

@@ -22,7 +22,7 @@ ReadResult refused(Problem problem) {
 }
 
 void addMissingOutline(const toml::table& root, ReadContext& context, BrokenParts& broken) {
-  if (root.contains("outline")) return;
+  if (root.contains("outline") || broken.count("outline")) return;
   broken.insert("outline");
   context.error({}, "there is no [outline]",
                 "add it: [outline], and below it corners = [[0, 0], [6740, 0], [6740, 4490], "
@@ -39,7 +39,7 @@ ReadResult read(std::string_view text, const std::string& file) {
 
   Job job;
   BrokenParts broken;
-  readTables(parsed.table, parsed.whole, job, context, broken);
+  readTables(parsed, job, context, broken);
   if (parsed.whole) {
     addMissingOutline(parsed.table, context, broken);
     const Problems meaning = validateReadable(job, file, context.places, broken);

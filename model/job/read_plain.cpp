@@ -12,7 +12,7 @@ std::optional<Job> readPlain(const std::string& text) {
   const ParsedToml parsed = parseToml(text, "", context.problems);
   Job job;
   BrokenParts broken;
-  readTables(parsed.table, parsed.whole, job, context, broken);
+  readTables(parsed, job, context, broken);
   if (!parsed.whole || hasErrors(context.problems)) return std::nullopt;
   return job;
 }

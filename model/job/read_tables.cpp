@@ -12,6 +12,7 @@ namespace {
 constexpr size_t kMostProblems = 200;
 
 std::string joined(const std::string& path, std::string_view name) {
+  if (name.empty()) return path;
   return path.empty() ? std::string(name) : path + "." + std::string(name);
 }
 
@@ -66,9 +67,13 @@ class TableReader {
     if (spec && whole_) reportMissing(*spec, table, path, label);
   }
 
+  void noteLost(const LostStatement& lost);
   void resolveStoreys();
+  void resolveLost();
 
  private:
+  void breakKeys(const std::string& table, const std::string& item);
+
   void note(const std::string& path, const std::string& jobPath, Place place) {
     context_.places[path] = place;
     context_.places[jobPath] = place;
@@ -106,11 +111,13 @@ class TableReader {
     if (known.kind == ValueKind::StoreyRef) {
       const auto* name = node.as_string();
       if (name) {
-        storeyRefs_.push_back({name->get(), slot, path, placeOf(key), shown});
+        storeyRefs_.push_back({name->get(), slot, keyPath, placeOf(key), shown});
         return;
       }
     }
-    if (!readInto(known, slot, node, placeOf(key), shown, keyPath, context_)) broken_.insert(path);
+    if (!readInto(known, slot, node, placeOf(key), shown, keyPath, context_)) {
+      broken_.insert(keyPath);
+    }
   }
 
   void readSection(const TableSpec& spec, const toml::key& key, const toml::node& node) {
@@ -144,7 +151,7 @@ class TableReader {
     }
     const size_t count = std::min(list->size(), spec.limit);
     if (list->size() > spec.limit) {
-      fail(path, placeOf(*list->get(spec.limit)),
+      fail(indexed(path, spec.limit), placeOf(*list->get(spec.limit)),
            "there are " + std::to_string(list->size()) + " of " + headingOf(spec),
            std::to_string(spec.limit) + " are the most");
     }
@@ -171,10 +178,34 @@ class TableReader {
     const std::string shown = plainPath.empty() ? name
                               : section         ? plainPath + "." + name
                                                 : name + " in " + label;
-    broken_.insert(path);
+    noteMisspelt(plainPath, path, name);
     context_.error(placeOf(key),
                    section ? "there is no section " + shown : "there is no key " + shown,
                    suggestion(plainPath, name));
+  }
+
+  // What the writer most likely meant is then not known, unless it is there as well.
+  void noteMisspelt(const std::string& plainPath, const std::string& path,
+                    const std::string& name) {
+    if (const auto near = nearest(name, namesIn(plainPath))) {
+      if (const TableSpec* section = findTable(joined(plainPath, *near))) {
+        lostSections_.push_back(section);
+      } else {
+        misspelt_.push_back(joined(path, *near));
+      }
+    }
+    for (const KeySpec& key : keyTable()) {
+      if (name == key.name && findTable(key.table)->form != TableForm::Many) {
+        misspelt_.push_back(joined(key.table, key.name));
+      }
+    }
+    for (const TableSpec& table : tableTable()) {
+      const std::string_view whole = table.path;
+      const size_t dot = whole.rfind('.');
+      if (dot != std::string_view::npos && whole.substr(dot + 1) == name) {
+        lostSections_.push_back(&table);
+      }
+    }
   }
 
   // Where a key of this name does belong; empty when nowhere or in too many places to say.
@@ -217,9 +248,16 @@ class TableReader {
       if (!key.required || std::string_view(key.table) != spec.path || table.contains(key.name)) {
         continue;
       }
-      fail(path, context_.places[path], label + " has no " + key.name,
+      const std::string keyPath = joined(path, key.name);
+      // It is there, but could not be read, or nearly so.
+      if (broken_.count(keyPath) || isMisspelt(keyPath)) continue;
+      fail(keyPath, context_.places[path], label + " has no " + key.name,
            std::string("add ") + key.name + " = " + key.example);
     }
+  }
+
+  bool isMisspelt(const std::string& path) const {
+    return std::find(misspelt_.begin(), misspelt_.end(), path) != misspelt_.end();
   }
 
   struct StoreyRef {
@@ -235,16 +273,60 @@ class TableReader {
   ReadContext& context_;
   BrokenParts& broken_;
   std::vector<StoreyRef> storeyRefs_;
+  // What the file most likely says, but not so that it can be read.
+  std::vector<std::string> misspelt_;  // keys, by path
+  std::vector<LostStatement> lostItems_;
+  std::vector<const TableSpec*> lostSections_;
 };
 
+void TableReader::noteLost(const LostStatement& lost) {
+  const std::string name = lost.key.substr(0, 60);
+  const TableSpec* inner = findTable(joined(lost.table, name));
+  if (inner) {
+    lostSections_.push_back(inner);
+  } else if (findKey(lost.table, name)) {
+    broken_.insert(joined(lost.item, name));
+  } else if (!name.empty()) {
+    noteMisspelt(lost.table, lost.item, name);
+  } else {
+    lostItems_.push_back(lost);
+  }
+}
+
+// The keys directly in a section; those of sections inside it have headings of their own.
+void TableReader::breakKeys(const std::string& table, const std::string& item) {
+  for (const KeySpec& key : keyTable()) {
+    const std::string path = joined(item, key.name);
+    if (table == key.table && !context_.places.count(path)) broken_.insert(path);
+  }
+}
+
+void TableReader::resolveLost() {
+  for (const std::string& path : misspelt_) {
+    if (!context_.places.count(path)) broken_.insert(path);
+  }
+  for (const LostStatement& lost : lostItems_) breakKeys(lost.table, lost.item);
+  for (const TableSpec* section : lostSections_) {
+    if (section->form == TableForm::Many) {
+      broken_.insert(indexed(section->path, section->count(job_)));  // there is one more
+    } else {
+      breakKeys(section->path, section->path);
+    }
+  }
+}
+
 void TableReader::resolveStoreys() {
-  if (broken_.count("storey")) return;
+  const bool allNames = Known(job_, broken_).hasOfEach("storey", job_.storeys.size(), "name");
   std::vector<std::string> names;
   for (const Storey& storey : job_.storeys) names.push_back(storey.name);
   for (const StoreyRef& ref : storeyRefs_) {
     const auto found = std::find(names.begin(), names.end(), ref.name);
     if (found != names.end()) {
       **std::get_if<int*>(&ref.slot) = static_cast<int>(found - names.begin());
+      continue;
+    }
+    if (!allNames) {  // it may be the one that could not be read
+      broken_.insert(ref.path);
       continue;
     }
     const auto near = nearest(ref.name, names);
@@ -257,10 +339,11 @@ void TableReader::resolveStoreys() {
 
 }  // namespace
 
-void readTables(const toml::table& root, bool whole, Job& job, ReadContext& context,
-                BrokenParts& broken) {
-  TableReader reader(whole, job, context, broken);
-  reader.readTable(root, nullptr, 0, "", "");
+void readTables(const ParsedToml& parsed, Job& job, ReadContext& context, BrokenParts& broken) {
+  TableReader reader(parsed.whole, job, context, broken);
+  for (const LostStatement& lost : parsed.lost) reader.noteLost(lost);
+  reader.readTable(parsed.table, nullptr, 0, "", "");
+  reader.resolveLost();
   reader.resolveStoreys();
 }
 

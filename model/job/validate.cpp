@@ -1,9 +1,26 @@
 #include "model/job/validate.h"
 
 #include "model/job/job_names.h"
+#include "model/job/key_table.h"
 #include "model/job/nearest.h"
 
 namespace model {
+
+namespace {
+
+// "roof.pitch" or "opening[2].at", but neither "roof" nor "opening[2]".
+bool isKey(const std::string& path) {
+  std::string plain;
+  bool inside = false;
+  for (const char c : path) {
+    if (c == '[') inside = true;
+    if (!inside) plain += c;
+    if (c == ']') inside = false;
+  }
+  return findTable(plain) == nullptr;
+}
+
+}  // namespace
 
 Place Validation::placeOf(std::string path) const {
   while (!path.empty()) {
@@ -18,6 +35,7 @@ Place Validation::placeOf(std::string path) const {
 
 void Validation::error(const std::string& path, std::string what, std::string instead) const {
   problems.push_back({file, placeOf(path), Severity::Error, std::move(what), std::move(instead)});
+  if (isKey(path)) broken.insert(path);
 }
 
 void Validation::warning(const std::string& path, std::string what, std::string instead) const {
@@ -52,17 +70,16 @@ std::optional<size_t> knownWall(const Validation& v, const std::string& path,
 Problems validateReadable(const Job& job, const std::string& file, const KeyPlaces& places,
                           const BrokenParts& broken) {
   Problems problems;
-  const Validation v{job, file, places, broken, problems};
+  BrokenParts wrong = broken;
+  const Validation v{job, file, places, Known(job, wrong), wrong, problems};
   const auto plan = validateOutline(v);
   const LevelFacts levels = levelFacts(job);
   validateLevels(v, levels);
-  if (plan) {
-    validateWalls(v, *plan);
-    validateFoundations(v, *plan, levels);
-    validateCellar(v, *plan, levels);
-    validateOpenings(v, *plan, levels);
-    validateRoof(v, *plan, levels);
-  }
+  if (plan) validateWalls(v, *plan);
+  validateFoundations(v, plan, levels);
+  validateCellar(v, plan, levels);
+  validateOpenings(v, plan, levels);
+  validateRoof(v, plan, levels);
   validateSite(v, plan);
   return problems;
 }

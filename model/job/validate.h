@@ -7,7 +7,8 @@
 #include <vector>
 
 #include "model/geometry/polygon.h"
-#include "model/job/read_tables.h"
+#include "model/job/known.h"
+#include "model/job/read_job.h"
 
 namespace model {
 
@@ -17,13 +18,16 @@ struct Validation {
   const Job& job;
   const std::string& file;
   const KeyPlaces& places;
-  const BrokenParts& broken;
+  // What could be read and is not wrong by itself. A check asks for every value that it needs, so
+  // that none speaks of a default that only stands in, and for no other, so that none is silent
+  // without need.
+  Known known;
+  BrokenParts& broken;  // what `known` goes by
   Problems& problems;
 
-  // False when the part ("walls", "opening[2]") could not be read.
-  bool readable(const std::string& part) const { return broken.count(part) == 0; }
   // The place of a key as the file spells it, or of what it belongs to when it is absent.
   Place placeOf(std::string path) const;
+  // A key that is wrong is not known any more, so that nothing else is held against it.
   void error(const std::string& path, std::string what, std::string instead) const;
   void warning(const std::string& path, std::string what, std::string instead) const;
 };
@@ -72,13 +76,17 @@ std::optional<PlanFacts> validateOutline(const Validation& v);
 LevelFacts levelFacts(const Job& job);
 void validateLevels(const Validation& v, const LevelFacts& levels);
 void validateWalls(const Validation& v, const PlanFacts& plan);
-void validateFoundations(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
-void validateCellar(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
+void validateFoundations(const Validation& v, const std::optional<PlanFacts>& plan,
+                         const LevelFacts& levels);
+void validateCellar(const Validation& v, const std::optional<PlanFacts>& plan,
+                    const LevelFacts& levels);
 // The cellar's outline is sound and anticlockwise.
 void validateCellarDig(const Validation& v, const Polygon& cellar);
 void validateTrenches(const Validation& v, const PlanFacts& plan);
-void validateOpenings(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
-void validateRoof(const Validation& v, const PlanFacts& plan, const LevelFacts& levels);
+void validateOpenings(const Validation& v, const std::optional<PlanFacts>& plan,
+                      const LevelFacts& levels);
+void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
+                  const LevelFacts& levels);
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);
 
 // Validates all that was readable.

@@ -59,6 +59,7 @@ bool liesInThePlan(const Validation& v, const Polygon& cellar, const PlanFacts& 
 
 // A side of the cellar either carries the wall over it or stays clear of it inside.
 void keepsClearOfWalls(const Validation& v, const Polygon& cellar, const PlanFacts& plan) {
+  if (v.job.cellar->outline.empty() || !v.known.wallThickness()) return;
   const double total = v.job.walls.total();
   const Polygon inner = offsetMitred(plan.outline, total);
   for (size_t i = 0; i < cellar.size(); ++i) {
@@ -80,6 +81,7 @@ void keepsClearOfWalls(const Validation& v, const Polygon& cellar, const PlanFac
 }
 
 bool hasRoomInside(const Validation& v, const Polygon& cellar) {
+  if (!v.known.has("cellar.wall")) return true;
   const double wall = v.job.cellar->wall;
   const Polygon room = offsetMitred(cellar, wall);
   bool fits = !crossingEdges(room) && signedArea(room) > 0;
@@ -95,7 +97,8 @@ bool hasRoomInside(const Validation& v, const Polygon& cellar) {
   return fits;
 }
 
-void validateHeights(const Validation& v, const LevelFacts& levels) {
+void validateDepth(const Validation& v, const LevelFacts& levels) {
+  if (!v.known.has("cellar.floor") || !v.known.slabUnderside()) return;
   const Cellar& cellar = *v.job.cellar;
   const double headroom = levels.slabUnderside - cellar.floor;
   if (headroom < kLeastHeadroom) {
@@ -108,6 +111,11 @@ void validateHeights(const Validation& v, const LevelFacts& levels) {
     v.error("cellar.floor", "cellar.floor is " + levelWords(cellar.floor),
             "levels are in metres; 12 m under the floor is the deepest");
   }
+}
+
+void validateThickness(const Validation& v) {
+  if (!v.known.has("cellar.wall") || !v.known.wallThickness()) return;
+  const Cellar& cellar = *v.job.cellar;
   if (cellar.wall < v.job.walls.total() - kTolerance) {
     v.error("cellar.wall",
             "cellar.wall is " + lengthWords(cellar.wall) + " under a wall of " +
@@ -134,6 +142,7 @@ double lowestConcrete(const Job& job, const LevelFacts& levels) {
 // stand in the cellar's own ground.
 void staysBelowFoundations(const Validation& v, const Polygon& cellar, const PlanFacts& plan,
                            const LevelFacts& levels) {
+  if (!v.known.has({"cellar.floor", "cellar.make_up"}) || !v.known.lowestConcrete()) return;
   if (signedArea(plan.outline) - signedArea(cellar) < 0.01) return;
   const double slabTop = v.job.cellar->floor - v.job.cellar->makeUp;
   const double concrete = lowestConcrete(v.job, levels);
@@ -147,22 +156,24 @@ void staysBelowFoundations(const Validation& v, const Polygon& cellar, const Pla
 
 }  // namespace
 
-void validateCellar(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
-  if (!v.job.cellar || !v.readable("cellar") || !v.readable("walls")) return;
-  if (v.readable("storey") && v.readable("ground_floor")) validateHeights(v, levels);
+void validateCellar(const Validation& v, const std::optional<PlanFacts>& plan,
+                    const LevelFacts& levels) {
+  if (!v.job.cellar || !v.known.has("cellar")) return;
+  validateDepth(v, levels);
+  validateThickness(v);
   const auto named = [](size_t i) { return "point " + std::to_string(i + 1); };
+  if (!v.known.has("cellar.outline")) return;
   if (!v.job.cellar->outline.empty() &&
       !soundOutline(v, v.job.cellar->outline, "cellar.outline", "the cellar", named)) {
     return;
   }
-  const Polygon cellar = cellarOutline(v.job, plan);
-  if (!liesInThePlan(v, cellar, plan)) return;
+  if (!plan) return;
+  const Polygon cellar = cellarOutline(v.job, *plan);
+  if (!liesInThePlan(v, cellar, *plan)) return;
   if (!hasRoomInside(v, cellar)) return;
-  if (v.readable("foundations") && v.readable("ground") && v.readable("site.spots")) {
-    staysBelowFoundations(v, cellar, plan, levels);
-  }
-  if (!v.job.cellar->outline.empty()) keepsClearOfWalls(v, cellar, plan);
-  if (v.readable("ground") && v.readable("site")) validateCellarDig(v, cellar);
+  staysBelowFoundations(v, cellar, *plan, levels);
+  keepsClearOfWalls(v, cellar, *plan);
+  validateCellarDig(v, cellar);
 }
 
 }  // namespace model

@@ -39,6 +39,11 @@ std::optional<Polygon> outlineOf(const StandingBuilding& building) {
   return outline;
 }
 
+bool knowsBuilding(const Validation& v, size_t index) {
+  const std::string path = "site.building[" + std::to_string(index) + "]";
+  return v.known.has(path + ".outline") && v.known.has(path + ".kind");
+}
+
 std::string nameOf(const StandingBuilding& building, size_t index) {
   return building.name.empty() ? "building " + std::to_string(index + 1)
                                : "\"" + building.name + "\"";
@@ -47,16 +52,18 @@ std::string nameOf(const StandingBuilding& building, size_t index) {
 }  // namespace
 
 void validateCellarDig(const Validation& v, const Polygon& cellar) {
+  if (!v.known.has({"ground.working_space", "cellar.toe", "cellar.membrane"})) return;
   const double room = roomRoundCellar(v.job);
   const Regions dig = grown(cellar, room);
   const Outline& boundary = v.job.site.boundary;
-  if (boundary.size() >= 3 && !crossingEdges(boundary) &&
+  if (v.known.has("site.boundary") && boundary.size() >= 3 && !crossingEdges(boundary) &&
       area(subtract(dig, {{boundary, {}}})) > kOverlap) {
     v.warning("cellar", "the cellar dig with its working space goes over the site's boundary",
               "agree it with the neighbour, or make ground.working_space less");
   }
   for (size_t i = 0; i < v.job.site.buildings.size(); ++i) {
     const StandingBuilding& building = v.job.site.buildings[i];
+    if (!knowsBuilding(v, i)) continue;
     const auto outline = outlineOf(building);
     if (!outline || area(intersect(dig, {{*outline, {}}})) <= kOverlap) continue;
     // One that stands over the cellar itself has its message among the buildings.
@@ -72,12 +79,15 @@ void validateCellarDig(const Validation& v, const Polygon& cellar) {
 }
 
 void validateTrenches(const Validation& v, const PlanFacts& plan) {
+  if (!v.known.has("foundations.width") || !v.known.wallThickness()) return;
   const double room = roomOutsideWall(v.job);
   if (room <= 0) return;
   Regions trenches = grown(plan.outline, room);
+  // Misspelt, it is not in the job.
+  if (!v.known.has("cellar.outline")) return;
   if (v.job.cellar) {
     // Walls on the cellar have no trench, and what is dug round it is looked at by itself.
-    if (!v.readable("cellar")) return;
+    if (!v.known.has({"ground.working_space", "cellar.toe", "cellar.membrane"})) return;
     Polygon cellar = v.job.cellar->outline.empty() ? plan.outline : v.job.cellar->outline;
     if (cellar.size() < 3 || crossingEdges(cellar)) return;
     if (signedArea(cellar) < 0) std::reverse(cellar.begin(), cellar.end());
@@ -87,7 +97,7 @@ void validateTrenches(const Validation& v, const PlanFacts& plan) {
     const std::string path = "site.building[" + std::to_string(i) + "]";
     const StandingBuilding& building = v.job.site.buildings[i];
     const auto outline = outlineOf(building);
-    if (!v.readable(path) || !outline) continue;
+    if (!knowsBuilding(v, i) || !outline) continue;
     if (area(intersect(trenches, {{*outline, {}}})) <= kOverlap) continue;
     if (area(intersect({{plan.outline, {}}}, {{*outline, {}}})) > kOverlap) continue;
     // What is built on to a house has its foundations cut off at the house's wall.

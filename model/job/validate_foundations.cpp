@@ -34,6 +34,7 @@ double stripThickness(const Job& job) {
 // True when a level for the top of concrete can be one.
 bool topIsUnderTheFloor(const Validation& v, const std::string& path, const std::string& who,
                         double top, const LevelFacts& levels) {
+  if (!v.known.has(path) || !v.known.slabUnderside() || !v.known.dampCourse()) return true;
   const double most = std::min(levels.slabUnderside, levels.dampCourse - 0.15);
   if (top > most + kTolerance) {
     const bool mm = top > 10 || top < -kDeepest;
@@ -54,6 +55,7 @@ bool topIsUnderTheFloor(const Validation& v, const std::string& path, const std:
 
 void validateSection(const Validation& v) {
   const Foundations& f = v.job.foundations;
+  if (!v.known.has("foundations.width") || !v.known.wallThickness()) return;
   const double total = v.job.walls.total();
   const double project = (f.width - total) / 2;
   if (project < 0.010 - kTolerance) {
@@ -63,6 +65,7 @@ void validateSection(const Validation& v) {
         "the concrete is wider than the wall, at least " + lengthWords(total + 0.020));
     return;
   }
+  if (!v.known.has({"foundations.kind", "foundations.thickness"})) return;
   if (f.kind != FoundationKind::Strip) return;
   // Approved Document A (2004, with amendments), section 2E2(c).
   const double least = std::max(0.150, project);
@@ -75,29 +78,28 @@ void validateSection(const Validation& v) {
   }
 }
 
-// The step on its wall, or nothing with the problems added.
-std::optional<PlacedStep> placed(const Validation& v, size_t index, const PlanFacts& plan,
-                                 const LevelFacts& levels) {
+// The step on its wall, or nothing when that is not known or wrong, which is then added.
+std::optional<PlacedStep> placed(const Validation& v, size_t index, const PlanFacts& plan) {
   const FoundationStep& step = v.job.foundations.steps[index];
   const std::string path = stepPath(index), name = stepName(step);
+  if (!v.known.has(path + ".wall")) return std::nullopt;
   const auto wall = knownWall(v, path + ".wall", name, step.wall, plan.corners());
-  if (!wall) return std::nullopt;
+  if (!wall || !v.known.has(path + ".from") || !v.known.has(path + ".to")) return std::nullopt;
   const double length = plan.length[*wall];
   const double to = step.to.value_or(length);
-  bool good = topIsUnderTheFloor(v, path + ".top", name + ": top", step.top, levels);
   if (to > length + 0.0005 || step.from > length) {
     v.error(
         path + (step.from > length ? ".from" : ".to"),
         name + " goes to " + lengthWords(std::max(to, step.from)) + ", past the end of the wall",
         "the wall is " + lengthWords(length) + " long");
-    good = false;
-  } else if (to - step.from < 0.1) {
+    return std::nullopt;
+  }
+  if (to - step.from < 0.1) {
     v.error(path + (step.to ? ".to" : ".from"),
             name + " runs from " + lengthWords(step.from) + " to " + lengthWords(to),
             "it ends at least 100 mm after it begins");
-    good = false;
+    return std::nullopt;
   }
-  if (!good) return std::nullopt;
   const bool forward = step.wall == nameOfWall(*wall, plan.corners());
   PlacedStep result{index, *wall, step.from, std::min(to, length), step.top};
   if (!forward) {
@@ -130,12 +132,13 @@ void validateStepSize(const Validation& v, const PlacedStep& step, double neighb
   }
 }
 
-void validateSteps(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
+void validateSteps(const Validation& v, const PlanFacts& plan, const std::vector<bool>& levelFits) {
   std::vector<PlacedStep> steps;
   for (size_t i = 0; i < v.job.foundations.steps.size(); ++i) {
-    if (!v.readable(stepPath(i))) continue;
-    if (const auto step = placed(v, i, plan, levels)) steps.push_back(*step);
+    if (const auto step = placed(v, i, plan)) steps.push_back(*step);
   }
+  const bool sizes =
+      v.job.foundations.top && v.known.has({"foundations.kind", "foundations.thickness"});
   for (size_t i = 0; i < steps.size(); ++i) {
     for (size_t j = 0; j < i; ++j) {
       if (steps[i].wall != steps[j].wall || steps[i].from > steps[j].to - kTolerance ||
@@ -147,19 +150,27 @@ void validateSteps(const Validation& v, const PlanFacts& plan, const LevelFacts&
               "a length of wall has one top of concrete");
       break;
     }
-    if (v.job.foundations.top) validateStepSize(v, steps[i], *v.job.foundations.top);
+    if (sizes && levelFits[steps[i].index]) {
+      validateStepSize(v, steps[i], *v.job.foundations.top);
+    }
   }
 }
 
 }  // namespace
 
-void validateFoundations(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
-  if (!v.readable("foundations") || !v.readable("walls")) return;
+void validateFoundations(const Validation& v, const std::optional<PlanFacts>& plan,
+                         const LevelFacts& levels) {
   validateSection(v);
-  if (!v.readable("storey") || !v.readable("ground_floor")) return;
   const Foundations& f = v.job.foundations;
   if (f.top) topIsUnderTheFloor(v, "foundations.top", "foundations.top", *f.top, levels);
-  validateSteps(v, plan, levels);
+  std::vector<bool> levelFits;
+  for (size_t i = 0; i < f.steps.size(); ++i) {
+    const std::string path = stepPath(i) + ".top";
+    const bool fits =
+        topIsUnderTheFloor(v, path, stepName(f.steps[i]) + ": top", f.steps[i].top, levels);
+    levelFits.push_back(fits && v.known.has(path));
+  }
+  if (plan) validateSteps(v, *plan, levelFits);
 }
 
 }  // namespace model

@@ -23,6 +23,7 @@ std::string at(const std::string& path, size_t index) {
 }  // namespace
 
 bool nearFloor(const Validation& v, const std::string& path, const std::string& who, double level) {
+  if (!v.known.has(path) || !v.known.groundFloor()) return true;
   const double floor = v.job.storeys[0].floor;
   if (std::abs(level - floor) <= kFarFromFloor) return true;
   const bool mm = std::abs(level / 1000 - floor) <= kFarFromFloor && std::abs(level) >= 1;
@@ -37,46 +38,61 @@ bool nearFloor(const Validation& v, const std::string& path, const std::string& 
 
 namespace {
 
-bool validateStoreys(const Validation& v) {
-  const size_t already = v.problems.size();
+void validateStoreyNames(const Validation& v) {
   const std::vector<Storey>& storeys = v.job.storeys;
   for (size_t i = 0; i < storeys.size(); ++i) {
     const std::string path = at("storey", i);
+    if (!v.known.has(path + ".name")) continue;
     if (storeys[i].name.empty()) {
       v.error(path + ".name", "storey " + std::to_string(i + 1) + " has an empty name",
               "openings name it; write name = \"First floor\"");
     }
     for (size_t j = 0; j < i; ++j) {
-      if (storeys[j].name != storeys[i].name) continue;
+      if (storeys[j].name != storeys[i].name || !v.known.has(at("storey", j) + ".name")) continue;
       v.error(path + ".name", "two storeys are called \"" + storeys[i].name + "\"",
               "give each its own name; openings name it");
       break;
     }
-    if (i == 0 ||
-        !nearFloor(v, path + ".floor", "floor of \"" + storeys[i].name + "\"", storeys[i].floor)) {
+  }
+}
+
+std::string floorOf(const Validation& v, size_t storey) {
+  return v.known.has(at("storey", storey) + ".name")
+             ? "floor of \"" + v.job.storeys[storey].name + "\""
+             : "floor of storey " + std::to_string(storey + 1);
+}
+
+void validateFloors(const Validation& v) {
+  const std::vector<Storey>& storeys = v.job.storeys;
+  const bool thickness =
+      v.known.has({"upper_floor.finish", "upper_floor.deck", "upper_floor.joist_depth"});
+  for (size_t i = 1; i < storeys.size(); ++i) {
+    const std::string path = at("storey", i);
+    if (!v.known.storeyFloor(i) ||
+        !nearFloor(v, path + ".floor", floorOf(v, i), storeys[i].floor) ||
+        !v.known.storeyFloor(i - 1)) {
       continue;
     }
     const double rise = storeys[i].floor - storeys[i - 1].floor;
     const UpperFloor& floor = v.job.upperFloor;
     const double thick = floor.finish + floor.deck + floor.joistDepth;
-    if (rise < kLeastStorey || rise - thick < 1.5) {
+    if (rise < kLeastStorey || (thickness && rise - thick < 1.5)) {
       v.error(path + ".floor",
-              "floor of \"" + storeys[i].name + "\" is " + levelWords(storeys[i].floor) + ", " +
+              floorOf(v, i) + " is " + levelWords(storeys[i].floor) + ", " +
                   (rise <= 0 ? std::string("not above") : "only " + lengthWords(rise) + " above") +
                   " the floor below it",
               "storeys go from the ground up, at least 1800 mm from floor to floor and 1500 mm "
               "under the joists");
     } else if (rise > kMostStorey) {
       v.error(path + ".floor",
-              "floor of \"" + storeys[i].name + "\" is " + lengthWords(rise) +
-                  " above the one below it",
+              floorOf(v, i) + " is " + lengthWords(rise) + " above the one below it",
               "12000 mm is the most; levels are in metres");
     }
   }
-  return v.problems.size() == already;
 }
 
 void validateBuildUp(const Validation& v) {
+  if (!v.known.has({"walls.insulation", "walls.cavity"})) return;
   const WallBuildUp& walls = v.job.walls;
   if (walls.insulation > walls.cavity + kTolerance) {
     v.error("walls.insulation",
@@ -94,23 +110,24 @@ void validateBuildUp(const Validation& v) {
   }
 }
 
-bool validateDampCourse(const Validation& v, const LevelFacts& levels) {
+void validateDampCourse(const Validation& v, const LevelFacts& levels) {
+  if (!v.known.dampCourse()) return;
   const double level = levels.dampCourse;
-  if (!nearFloor(v, "walls.damp_course", "walls.damp_course", level)) return false;
+  if (!nearFloor(v, "walls.damp_course", "walls.damp_course", level)) return;
   if (level > levels.floor + 0.5 || level < levels.floor - 1.0) {
     v.error("walls.damp_course",
             "walls.damp_course is " + levelWords(level) + " with the ground floor at " +
                 levelWords(levels.floor),
             "it lies within 1000 mm under and 500 mm over the finished ground floor");
-    return false;
   }
-  return true;
 }
 
 void validateWallTop(const Validation& v, const LevelFacts& levels) {
+  if (!v.known.wallTop() || !v.known.lastFloor()) return;
   const double top = levels.wallTop, last = v.job.storeys.back().floor;
   if (!nearFloor(v, "walls.top", "walls.top", top)) return;
-  const double least = std::max(last + 0.3, levels.dampCourse + 0.6);
+  const bool dampCourse = v.known.dampCourse();
+  const double least = dampCourse ? std::max(last + 0.3, levels.dampCourse + 0.6) : last + 0.3;
   if (top < least - kTolerance) {
     v.error("walls.top",
             "walls.top is " + levelWords(top) + " with the last floor at " + levelWords(last),
@@ -123,6 +140,7 @@ void validateWallTop(const Validation& v, const LevelFacts& levels) {
             "at most " + levelWords(last + kMostStorey) + " is allowed; add the storeys between");
     return;
   }
+  if (!dampCourse || !v.known.courses()) return;
   const double courses = (top - levels.dampCourse) / v.job.walls.course();
   if (v.job.walls.top && std::abs(courses - std::round(courses)) * v.job.walls.course() > 0.002) {
     v.warning("walls.top", "walls.top is not a whole number of courses above the damp course",
@@ -131,7 +149,7 @@ void validateWallTop(const Validation& v, const LevelFacts& levels) {
                   " and " +
                   levelWords(levels.dampCourse + std::ceil(courses) * v.job.walls.course()));
   }
-  if (levels.outerLeafTop < levels.dampCourse + 0.3) {
+  if (v.known.outerLeafTop() && levels.outerLeafTop < levels.dampCourse + 0.3) {
     v.error("walls.top",
             "the rafters come down to " + levelWords(levels.eavesUnderside) +
                 " at the outer face, which leaves no outer leaf",
@@ -140,6 +158,7 @@ void validateWallTop(const Validation& v, const LevelFacts& levels) {
 }
 
 void validateGround(const Validation& v, const LevelFacts& levels) {
+  if (!v.known.groundAtPlan() || !v.known.groundFloor()) return;
   const double ground = levels.lowestGround;
   if (levels.floor >= ground - 5 && levels.floor <= ground + 10) return;
   // Single wild levels have a message of their own.
@@ -195,22 +214,20 @@ void validateLevels(const Validation& v, const LevelFacts& levels) {
     v.error("storey", "there is no storey", "add [[storey]] with a name and a floor level");
     return;
   }
-  const bool storeys = v.readable("storey") && v.readable("upper_floor");
-  bool each = true;
-  for (size_t i = 0; i < v.job.storeys.size(); ++i) each = each && v.readable(at("storey", i));
-  const bool storeysFit = storeys && each && validateStoreys(v);
+  validateStoreyNames(v);
+  validateFloors(v);
   const UpperFloor& floor = v.job.upperFloor;
-  if (v.readable("upper_floor") && floor.joistWidth >= floor.spacing) {
+  if (v.known.has({"upper_floor.joist_width", "upper_floor.spacing"}) &&
+      floor.joistWidth >= floor.spacing) {
     v.error("upper_floor.spacing",
             "joists of " + lengthWords(floor.joistWidth) + " stand " + lengthWords(floor.spacing) +
                 " centre to centre",
             "the spacing is more than the joists' width");
   }
-  if (!v.readable("walls")) return;
   validateBuildUp(v);
-  if (!storeysFit) return;
-  if (validateDampCourse(v, levels) && v.readable("roof")) validateWallTop(v, levels);
-  if (v.readable("site") && v.readable("site.spots")) validateGround(v, levels);
+  validateDampCourse(v, levels);
+  validateWallTop(v, levels);
+  validateGround(v, levels);
 }
 
 }  // namespace model

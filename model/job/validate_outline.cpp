@@ -149,7 +149,7 @@ bool soundOutline(const Validation& v, const Outline& outline, const std::string
 }
 
 std::optional<PlanFacts> validateOutline(const Validation& v) {
-  if (!v.readable("outline")) return std::nullopt;
+  if (!v.known.has("outline.corners")) return std::nullopt;
   const auto named = [](size_t i) { return "corner " + letterOfCorner(i); };
   if (!soundOutline(v, v.job.outline, "outline.corners", "the outline", named)) {
     return std::nullopt;
@@ -216,15 +216,16 @@ std::vector<double> overhangs(const Job& job, const PlanFacts& plan) {
 
 void validateWalls(const Validation& v, const PlanFacts& plan) {
   const Job& job = v.job;
-  if (!v.readable("walls")) return;
   const size_t n = plan.corners();
   const double total = job.walls.total();
   const std::string build = "walls of " + lengthWords(total);
-  if (!parallelFits(v, plan, std::vector<double>(n, total), kLeastRoom, build,
+  if (v.known.wallThickness() &&
+      !parallelFits(v, plan, std::vector<double>(n, total), kLeastRoom, build,
                     "move the corners apart or make the walls thinner")) {
     return;
   }
-  if (v.readable("foundations") && job.foundations.width > total) {
+  if (v.known.wallThickness() && v.known.has("foundations.width") &&
+      job.foundations.width > total) {
     const double project = (job.foundations.width - total) / 2;
     const std::string strip = "foundations of " + lengthWords(job.foundations.width);
     const std::string instead = "move the corners apart or make the foundations narrower";
@@ -233,7 +234,7 @@ void validateWalls(const Validation& v, const PlanFacts& plan) {
       return;
     }
   }
-  if (v.readable("roof")) {
+  if (v.known.roofEdges() && v.known.has({"roof.verge", "roof.eaves"})) {
     parallelFits(v, plan, overhangs(job, plan), 0.05, "the eaves",
                  "move the corners apart or make the overhang less");
   }

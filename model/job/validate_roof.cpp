@@ -24,7 +24,7 @@ std::optional<std::vector<bool>> gables(const Validation& v, const PlanFacts& pl
   std::set<size_t> named;
   bool good = true;
   for (size_t i = 0; i < edges.size(); ++i) {
-    if (!v.readable(edgePath(i))) {
+    if (!v.known.has(edgePath(i) + ".wall")) {
       good = false;
       continue;
     }
@@ -36,11 +36,13 @@ std::optional<std::vector<bool>> gables(const Validation& v, const PlanFacts& pl
       v.error(edgePath(i) + ".wall", "wall " + plan.wallName(*wall) + " has two roof edges",
               "say once what the roof does there");
       good = false;
+    } else if (!v.known.has(edgePath(i) + ".kind")) {
+      good = false;
     } else {
       gable[*wall] = edges[i].kind == EavesKind::Gable;
     }
   }
-  if (!good) return std::nullopt;
+  if (!good || !v.known.roofEdges()) return std::nullopt;
   return gable;
 }
 
@@ -120,13 +122,25 @@ double rise(const RoofPlan& roof, const PlanFacts& plan, const Vec2& p, double t
   return least;
 }
 
+// All that is needed to say where its head is.
+bool knowsOpening(const Validation& v, size_t index) {
+  const std::string path = "opening[" + std::to_string(index) + "].";
+  for (const char* key : {"wall", "from", "at", "width", "head"}) {
+    if (!v.known.has(path + key)) return false;
+  }
+  const Opening& opening = v.job.openings[index];
+  return opening.head ||
+         (v.known.has(path + "storey") && v.known.storeyFloor(static_cast<size_t>(opening.storey)));
+}
+
 void validateGableOpenings(const Validation& v, const PlanFacts& plan, const LevelFacts& levels,
                            const std::vector<bool>& gable, const RoofPlan& roof) {
+  if (!v.known.eavesUnderside() || !v.known.wallThickness()) return;
   for (size_t i = 0; i < v.job.openings.size(); ++i) {
     const Opening& opening = v.job.openings[i];
     const std::string path = "opening[" + std::to_string(i) + "]";
     const auto wall = wallNamed(opening.wall, plan.corners());
-    if (!v.readable(path) || !wall || !gable[*wall]) continue;
+    if (!knowsOpening(v, i) || !wall || !gable[*wall]) continue;
     if (opening.storey < 0 || static_cast<size_t>(opening.storey) >= v.job.storeys.size()) continue;
     const Vec2 a = v.job.outline[*wall], b = v.job.outline[(*wall + 1) % plan.corners()];
     const Vec2 along = (b - a) / plan.length[*wall];
@@ -156,19 +170,21 @@ void validateGableOpenings(const Validation& v, const PlanFacts& plan, const Lev
 
 }  // namespace
 
-void validateRoof(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
-  if (!v.readable("roof") || !v.readable("roof.edge")) return;
-  const auto gable = gables(v, plan);
-  if (!gable || !gablesCanBe(v, plan, *gable)) return;
-  if (v.job.roof.rafterWidth >= v.job.roof.spacing) {
+void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
+                  const LevelFacts& levels) {
+  if (v.known.has({"roof.rafter_width", "roof.spacing"}) &&
+      v.job.roof.rafterWidth >= v.job.roof.spacing) {
     v.error("roof.spacing",
             "rafters of " + lengthWords(v.job.roof.rafterWidth) + " stand " +
                 lengthWords(v.job.roof.spacing) + " centre to centre",
             "the spacing is more than the rafters' width");
   }
-  const auto roof = roofPlan(v, plan, *gable);
-  const bool openings = v.readable("opening") && v.readable("storey") && v.readable("walls");
-  if (roof && openings) validateGableOpenings(v, plan, levels, *gable, *roof);
+  if (!plan) return;
+  const auto gable = gables(v, *plan);
+  if (!gable || !gablesCanBe(v, *plan, *gable)) return;
+  if (!v.known.has({"roof.verge", "roof.eaves"})) return;
+  const auto roof = roofPlan(v, *plan, *gable);
+  if (roof) validateGableOpenings(v, *plan, levels, *gable, *roof);
 }
 
 }  // namespace model

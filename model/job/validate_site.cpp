@@ -45,6 +45,7 @@ Polygon anticlockwise(Outline outline) {
 }
 
 std::optional<Polygon> validateBoundary(const Validation& v, const std::optional<PlanFacts>& plan) {
+  if (!v.known.has("site.boundary")) return std::nullopt;
   const Outline& given = v.job.site.boundary;
   if (given.empty()) {
     if (v.places.count("site.boundary")) {
@@ -60,7 +61,7 @@ std::optional<Polygon> validateBoundary(const Validation& v, const std::optional
             "the boundary goes round all of the outline");
     return std::nullopt;
   }
-  if (plan && v.readable("walls") && v.readable("foundations")) {
+  if (plan && v.known.wallThickness() && v.known.has("foundations.width")) {
     const Regions concrete = grown(plan->outline, roomOutsideWall(v.job));
     if (area(subtract(concrete, {{boundary, {}}})) > kOverlap) {
       v.warning("site.boundary", "the foundations go over the boundary",
@@ -75,7 +76,7 @@ void validateSpots(const Validation& v, const std::optional<Polygon>& boundary) 
   const auto path = [](size_t i) { return "site.spots[" + std::to_string(i) + "]"; };
   std::vector<size_t> byX;
   for (size_t i = 0; i < spots.size(); ++i) {
-    if (v.readable(path(i))) byX.push_back(i);
+    if (v.known.has(path(i) + ".at")) byX.push_back(i);
   }
   std::stable_sort(byX.begin(), byX.end(),
                    [&](size_t a, size_t b) { return spots[a].at.x < spots[b].at.x; });
@@ -86,6 +87,7 @@ void validateSpots(const Validation& v, const std::optional<Polygon>& boundary) 
       if (spot.at.x - other.at.x > kSamePlace) break;
       if (std::abs(spot.at.y - other.at.y) > kSamePlace) continue;
       const size_t first = std::min(byX[k], byX[before]), second = std::max(byX[k], byX[before]);
+      if (!v.known.has(path(first) + ".level") || !v.known.has(path(second) + ".level")) break;
       if (spot.level == other.level && spot.at == other.at) {
         v.warning(path(second), "spot level " + std::to_string(second + 1) + " is there twice",
                   "take one of them out");
@@ -103,22 +105,23 @@ void validateSpots(const Validation& v, const std::optional<Polygon>& boundary) 
       v.warning(path(i) + ".at", "spot level " + std::to_string(i + 1) + " is outside the boundary",
                 "check the point; the ground is only built inside");
     }
-    if (!v.job.storeys.empty()) {
-      nearFloor(v, path(i) + ".level", "spot level " + std::to_string(i + 1), spots[i].level);
-    }
+  }
+  for (size_t i = 0; i < spots.size(); ++i) {
+    nearFloor(v, path(i) + ".level", "spot level " + std::to_string(i + 1), spots[i].level);
   }
 }
 
 void warnOfLowDampCourse(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
   for (size_t i = 0; i < v.job.site.spots.size(); ++i) {
     const SpotLevel& spot = v.job.site.spots[i];
-    if (!v.readable("site.spots[" + std::to_string(i) + "]")) continue;
+    const std::string path = "site.spots[" + std::to_string(i) + "]";
+    if (!v.known.has(path + ".at") || !v.known.has(path + ".level")) continue;
     const bool beside =
         contains(plan.outline, spot.at) || distanceToOutline(plan.outline, spot.at) < 1.0;
     if (!beside || levels.dampCourse - spot.level >= 0.150 - 1e-6) continue;
     const double above = levels.dampCourse - spot.level;
     // NHBC Good Craftsmanship Guide, Brickwork; Approved Document C.
-    v.warning("site.spots[" + std::to_string(i) + "].level",
+    v.warning(path + ".level",
               "the damp course at " + levelWords(levels.dampCourse) + " is " +
                   (above > 0 ? "only " + lengthWords(above) + " above" : "under") +
                   " the ground here, " + levelWords(spot.level),
@@ -131,12 +134,12 @@ void validateBuildings(const Validation& v, const std::optional<PlanFacts>& plan
   const auto& buildings = v.job.site.buildings;
   std::vector<size_t> sound;
   for (size_t i = 0; i < buildings.size(); ++i) {
-    if (!v.readable(buildingPath(i))) continue;
+    if (!v.known.has(buildingPath(i) + ".outline")) continue;
     const StandingBuilding& building = buildings[i];
     const std::string who = buildingName(v, i);
     if (!soundOutline(v, building.outline, buildingPath(i) + ".outline", who, pointName)) continue;
     const Polygon outline = anticlockwise(building.outline);
-    if (plan && building.kind != BuildingKind::Demolish &&
+    if (plan && v.known.has(buildingPath(i) + ".kind") && building.kind != BuildingKind::Demolish &&
         overlap(outline, plan->outline) > kOverlap) {
       v.error(buildingPath(i) + ".outline", who + " stands where the new building goes",
               "check both outlines; kind = \"demolish\" if it is taken down first");
@@ -154,17 +157,10 @@ void validateBuildings(const Validation& v, const std::optional<PlanFacts>& plan
 }  // namespace
 
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan) {
-  if (!v.readable("site")) return;
-  const std::optional<Polygon> boundary = validateBoundary(v, plan);
-  if (v.readable("site.spots") && v.readable("storey")) {
-    validateSpots(v, boundary);
-    if (plan && v.readable("walls")) warnOfLowDampCourse(v, *plan, levelFacts(v.job));
-  }
-  if (!v.readable("site.building")) return;
+  validateSpots(v, validateBoundary(v, plan));
+  if (plan && v.known.dampCourse()) warnOfLowDampCourse(v, *plan, levelFacts(v.job));
   validateBuildings(v, plan);
-  if (plan && v.readable("foundations") && v.readable("walls") && v.readable("ground")) {
-    validateTrenches(v, *plan);
-  }
+  if (plan) validateTrenches(v, *plan);
 }
 
 }  // namespace model
