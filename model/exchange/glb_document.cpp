@@ -80,7 +80,7 @@ class DocumentWriter {
       const StringLine& line = model_.works.strings[index];
       const int mesh = addMesh(line);
       children.push_back(
-          rows_.addNode(rows_.unique("String " + line.name), extrasOfString(stages), {}, mesh));
+          rows_.addNode(rows_.unique("String " + line.name), extrasOf(line, stages), {}, mesh));
     }
     // The rest pose is the finished building: only what is gone by then rests at scale 0.
     const std::vector<GlbKey> keys = keysOf(group, clock_);

@@ -1,5 +1,8 @@
 #include "model/exchange/glb_extras.h"
 
+#include <algorithm>
+#include <glm/geometric.hpp>
+
 namespace model {
 
 namespace {
@@ -34,9 +37,11 @@ GlbExtras extrasOf(const GlbGroup& group, const Programme& programme) {
     extras.say("stageId", stage->id);
     extras.say("what", stage->what);
     extras.say("atEnd", stage->atEnd);
+    extras.say("caution", stage->caution);
     extras.say("holdPoint", stage->holdPoint);
     extras.say("start", stage->start);
     extras.say("finish", stage->finish);
+    extras.say("note", stage->note);
   }
   return extras;
 }
@@ -55,10 +60,14 @@ GlbExtras extrasOf(const Element& element, const GlbExtras& stages) {
   return extras;
 }
 
-GlbExtras extrasOfString(const GlbExtras& stages) {
+GlbExtras extrasOf(const StringLine& line, const GlbExtras& stages) {
   GlbExtras extras;
   extras.say("kind", std::string_view("string line"));
   extras.say(stages);
+  extras.say("topLevel", std::max(line.a.z, line.b.z));
+  extras.say("undersideLevel", std::min(line.a.z, line.b.z));
+  extras.say("quantity", glm::distance(line.a, line.b));
+  extras.say("unit", std::string_view(nameOf(Unit::Metre)));
   return extras;
 }
 

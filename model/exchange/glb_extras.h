@@ -15,7 +15,7 @@ GlbExtras extrasOf(const GlbGroup& group, const Programme& programme);
 // Of a thing in a group; `stages` is stagesOf() the group.
 GlbExtras extrasOf(const Element& element, const GlbExtras& stages);
 // Of a string line in it.
-GlbExtras extrasOfString(const GlbExtras& stages);
+GlbExtras extrasOf(const StringLine& line, const GlbExtras& stages);
 // Of the whole: the stages with their moments in the animation.
 GlbExtras extrasOf(const Programme& programme, const GlbClock& clock);
 

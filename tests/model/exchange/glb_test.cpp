@@ -70,6 +70,22 @@ TEST(Glb, IsTheSameBytesEachTime) {
   EXPECT_EQ(glbBytes(m), glbBytes(m));
 }
 
+TEST(Glb, TellsOfStringsHowLongAndHowHighTheyAre) {
+  const Model m = sampleModel();
+  const StringLine& line = m.works.strings.at(0);
+  const GlbReader file(glbBytes(m));
+  for (const auto& node : file.json.at("nodes")) {
+    if (node.at("name") != "String " + line.name) continue;
+    const auto& extras = node.at("extras");
+    EXPECT_EQ(extras.at("topLevel"), std::max(line.a.z, line.b.z));
+    EXPECT_EQ(extras.at("undersideLevel"), std::min(line.a.z, line.b.z));
+    EXPECT_NEAR(extras.at("quantity").get<double>(), glm::distance(line.a, line.b), 1e-4);
+    EXPECT_EQ(extras.at("unit"), nameOf(Unit::Metre));
+    return;
+  }
+  FAIL() << "no string";
+}
+
 TEST(Glb, NestsThingsUnderTheirStage) {
   const GlbReader file(glbBytes(sampleModel()));
   const auto& nodes = file.json.at("nodes");
