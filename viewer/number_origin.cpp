@@ -140,6 +140,10 @@ std::vector<Key> Origins::levelKeys(bool top) const {
       std::erase_if(keys, [&](const Key& key) { return !valueOf(key); });
       return keys;
     }
+    case ElementKind::Render:
+      if (top || model_.settingOut.levels.renderBottom > model_.settingOut.levels.dampCourse)
+        return {};
+      return {{"walls", "damp_course"}};
     case ElementKind::DampCourse:
       return top ? std::vector<Key>{{"walls", "damp_course"}} : std::vector<Key>{};
     case ElementKind::WallPlate:
@@ -189,6 +193,8 @@ std::vector<Key> Origins::sizeKeys() const {
       return {{"walls", "inner_leaf"}};
     case ElementKind::CavityFill:
       return {{"walls", "cavity"}};
+    case ElementKind::Render:
+      return {{"walls", "render"}};
     case ElementKind::CavityInsulation:
       return {{"walls", "insulation"}};
     case ElementKind::Joist:

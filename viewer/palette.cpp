@@ -96,6 +96,8 @@ Look lookOf(model::Material material, const Coursing& c) {
       return tile();
     case Glass:
       return plain(0xb9d3da, Hatch::Solid);
+    case Render:
+      return plain(0xece5d6, Hatch::Speckle, 0.02f, 0.03f);
     case Masonry: {
       Look look =
           bonded(0xdad4c8, 0xcac3b5, c.brickLength, c.brickHeight, c.joint, Hatch::Diagonal);

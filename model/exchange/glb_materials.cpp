@@ -51,6 +51,8 @@ GlbColour colourOf(Material material) {
       return screen(0x8a4b3c);
     case Material::Glass:
       return screen(0x9fc4cf, 0.45);
+    case Material::Render:
+      return screen(0xe6dfd0);
     case Material::Masonry:
       return screen(0xc9c1b2);
   }

@@ -67,7 +67,7 @@ struct Ground {
 
 // The wall from outside in. The outline is the outer face of the outer leaf.
 struct WallBuildUp {
-  double render = 0;  // allowance outside the outline
+  double render = 0;  // its thickness, outside the outline
   double outerLeaf = 0.1025;
   double cavity = 0.100;
   double innerLeaf = 0.100;

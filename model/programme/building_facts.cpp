@@ -1,9 +1,9 @@
 #include <algorithm>
-#include <cstdio>
 #include <set>
 
 #include "model/level_text.h"
 #include "model/programme/fact_text.h"
+#include "model/works/scaffold_room.h"
 
 namespace model {
 namespace {
@@ -19,6 +19,8 @@ void addWalls(const Job& job, const SettingOut& out, const Works& works, Facts& 
   if (walls.cavity > 0) rising.push_back("ties");
   if (walls.cavity > 0 && walls.insulation > 0) rising.push_back("insulation");
   facts["as-they-rise"] = rising.empty() ? "" : ", " + inSeries(rising) + " as they rise";
+  facts["render"] = lengthText(walls.render);
+  facts["render-bottom"] = levelText(out.levels.renderBottom);
   facts["tied"] = walls.cavity > 0 ? ", tied across" : "";
   facts["trays"] = walls.cavity > 0 ? ", and the trays over them" : "";
   facts["marked"] = out.openings.empty() ? "" : " with every opening marked";
@@ -54,6 +56,30 @@ bool gableAt(const SettingOut& out, size_t wall) {
   return out.walls[wall % out.walls.size()].eaves == EavesKind::Gable;
 }
 
+// What stands at the end of the roof's scaffold.
+void addRoofScaffold(const Job& job, const SettingOut& out, Facts& facts) {
+  const std::string bare = bareSidesInWords(job, out);
+  facts["rails"] = bare.empty() ? "Rails all round" : "Rails";
+  facts["no-rails"] = bare.empty() ? "" : ", but none along " + bare;
+  std::vector<std::string> reached;
+  size_t gables = 0;
+  const std::vector<BareSide> sides =
+      out.walls.empty() ? std::vector<BareSide>{} : bareSides(job, out);
+  for (size_t i = 0; i < out.walls.size(); ++i) {
+    if (!gableAt(out, i)) continue;
+    ++gables;
+    const bool bareHere = std::any_of(sides.begin(), sides.end(),
+                                      [&](const BareSide& side) { return side.wall == i; });
+    if (!bareHere) reached.push_back(out.walls[i].name);
+  }
+  const bool all = reached.size() == gables;
+  const std::string tops =
+      all ? "every gable's top" : "the top of the gable of " + inSeries(reached);
+  facts["gable-boards"] = reached.empty() ? "" : ", and boards within reach of " + tops;
+  facts["gable-scaffold"] =
+      reached.empty() ? "" : "go on up the gables as far as they need boards, ";
+}
+
 void addRoofShape(const SettingOut& out, Facts& facts) {
   bool gabled = false, eavesMeet = false;
   for (size_t i = 0; i < out.walls.size(); ++i) {
@@ -73,8 +99,6 @@ void addRoofShape(const SettingOut& out, Facts& facts) {
   facts["lapped"] = eavesMeet ? "at the corners" : "where two lengths meet";
   facts["mitred"] = eavesMeet ? "mitred at the corners, " : "";
   facts["edge-boards"] = gabled ? "fascia and barge boards" : "fascia boards";
-  facts["gable-scaffold"] = gabled ? "go on up the gables as far as they need boards, " : "";
-  facts["gable-boards"] = gabled ? ", and boards within reach of every gable's top" : "";
   facts["roof-top"] = lines.count(RoofLineKind::Ridge) ? "ridge" : "peak";
   facts["slopes"] = out.roof.faces.size() == 2 ? "both slopes" : "all slopes";
 }
@@ -85,9 +109,8 @@ void addBuildingFacts(const Job& job, const SettingOut& out, const Works& works,
   addWalls(job, out, works, facts);
   addFloors(job, out, works, facts);
   addRoofShape(out, facts);
-  char pitch[32];
-  std::snprintf(pitch, sizeof pitch, "%g", job.roof.pitch);
-  facts["pitch"] = pitch;
+  addRoofScaffold(job, out, facts);
+  facts["pitch"] = degreesText(job.roof.pitch);
   facts["wall-top"] = levelText(out.levels.wallTop);
   facts["plate-top"] = levelText(out.levels.plateTop);
   facts["eaves"] = levelText(out.levels.eaves);

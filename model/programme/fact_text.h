@@ -18,6 +18,12 @@ std::string inSeries(const std::vector<std::string>& parts);
 // Each different level once, highest first; "its level" when there is none.
 std::string levelsInSeries(std::vector<double> levels);
 
+// To a tenth: "40", "26.6".
+std::string degreesText(double degrees);
+
+// The sides that no scaffold reaches, "B-C, part of C-D and E-F"; empty when there are none.
+std::string bareSidesInWords(const Job& job, const SettingOut& settingOut);
+
 // Lean concrete that carries a foundation down to firm ground beside the cellar.
 bool isLeanFill(const Element& element);
 

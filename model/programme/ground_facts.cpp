@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "model/level_text.h"
 #include "model/programme/fact_text.h"
@@ -78,9 +77,8 @@ void addCellar(const Job& job, const SettingOut& out, Facts& facts) {
   facts["cellar-slab-top"] = levelText(levels.cellarSlabTop);
   facts["cellar-wall-top"] = levelText(levels.cellarWallTop);
   const bool sloped = job.ground.batter < kUprightBatter;
-  char slope[96];
-  std::snprintf(slope, sizeof slope, "the sides sloped back at %g degrees as the hole deepens",
-                job.ground.batter);
+  const std::string slope =
+      "the sides sloped back at " + degreesText(job.ground.batter) + " degrees as the hole deepens";
   facts["dig-sides"] = sloped ? slope : "support going in to hold the sides as the hole deepens";
   facts["dug-sides"] = sloped ? "its sides sloped back" : "its sides held up";
 }

@@ -96,6 +96,10 @@ const char* reminder(StageKind kind) {
     case K::WindowsAndDoors:
       return "Glass is heavy and cuts: gloves, two people to a big pane, the high ones from the "
              "scaffold.";
+    case K::Render:
+      return "Wet render burns: gloves, goggles, wash it off. Not in frost, driving rain or hot "
+             "sun. "
+             "Scaffold ties stay in until it is struck.";
     case K::StrikeScaffold:
       return "Strike in order, from the top, with a fenced zone below.";
     case K::FloorFinish:
@@ -107,6 +111,24 @@ const char* reminder(StageKind kind) {
   }
 }
 
+bool isOfWalls(const StageKey& key) { return key.kind == K::RaiseCorners || key.kind == K::RunIn; }
+
+// Does one lift come before another, whatever is done in it?
+bool isBefore(const StageKey& a, const StageKey& b) {
+  return a.storey != b.storey ? a.storey < b.storey : a.lift < b.lift;
+}
+
+// The platform that a lift is built from: "this lift", "lift 2"; empty for work from the ground.
+std::string scaffoldFor(const StageKey& key, const StageTraits& traits) {
+  const StageKey* from = nullptr;
+  for (const StageKey& platform : traits.scaffoldLifts)
+    if (!isBefore(key, platform)) from = &platform;
+  if (!from) return "";
+  if (!isBefore(*from, key)) return "this lift";
+  return from->storey == key.storey ? "lift " + std::to_string(from->lift)
+                                    : "the lift under this storey";
+}
+
 // The reminder for this job's way of doing it.
 std::string reminderFor(const StageKey& key, const StageTraits& traits) {
   if (key.kind == K::CellarBackfill && !traits.slopedDig)
@@ -115,18 +137,34 @@ std::string reminderFor(const StageKey& key, const StageTraits& traits) {
     return "Beams by machine or with hands enough, nobody under them. Nobody stands on a block, "
            "and "
            "nothing is stacked on the floor, before the grout is hard.";
-  const bool walls = key.kind == K::RaiseCorners || key.kind == K::RunIn;
-  const bool first = key.storey == 0 && key.lift <= 1;
-  if (walls && !first && traits.scaffold)
-    return "Only from the scaffold handed over for this lift. Spread the stacks, nothing loose at "
-           "the edge, nobody below. Keep away from new walls in wind.";
+  if (key.kind == K::Fascia && !traits.scaffold)
+    return "Work from boards with rails, never from a ladder leaned on the rafters. Two people to "
+           "a long board; it swings in wind.";
+  if (key.kind == K::WindowsAndDoors && !traits.scaffold)
+    return "Glass is heavy and cuts: gloves, two people to a big pane.";
+  const std::string scaffold = isOfWalls(key) ? scaffoldFor(key, traits) : "";
+  if (!scaffold.empty())
+    return "Only from the scaffold handed over for " + scaffold +
+           ". Spread the stacks, nothing loose at the edge, nobody below. Keep away from new walls "
+           "in wind.";
   return reminder(key.kind);
+}
+
+// What is to be minded on this job only, with a space after it.
+std::string ownReminder(const StageKey& key, const StageTraits& traits) {
+  if (isOfWalls(key)) {
+    const bool high = traits.highWalls && !isBefore(key, *traits.highWalls);
+    return high && !traits.alsoMindOnWalls.empty() ? traits.alsoMindOnWalls + " " : "";
+  }
+  const auto own = traits.alsoMind.find(key.kind);
+  return own == traits.alsoMind.end() ? "" : own->second + " ";
 }
 
 }  // namespace
 
 std::string cautionFor(const StageKey& key, const StageTraits& traits) {
-  const std::string text = reminderFor(key, traits);
+  std::string text = ownReminder(key, traits) + reminderFor(key, traits);
+  while (text.ends_with(' ')) text.pop_back();
   return text.empty() ? text : text + kDeference;
 }
 

@@ -36,6 +36,7 @@ constexpr Output kOutputs[] = {
     {E::OuterLeaf, Unit::CubicMetre, 1.4},  // two bricklayers
     {E::InnerLeaf, Unit::CubicMetre, 2.4},  // two bricklayers
     {E::CavityFill, Unit::CubicMetre, 3},
+    {E::Render, Unit::SquareMetre, 25},  // both coats, two renderers
     {E::Rafter, Unit::CubicMetre, 0.4},
     {E::FasciaBoard, Unit::Metre, 30},
     {E::BargeBoard, Unit::Metre, 20},
@@ -87,13 +88,23 @@ const Output* outputOf(ElementKind kind) {
   return found == std::end(kOutputs) ? nullptr : found;
 }
 
+// A trench deeper than this goes slower by as much: support goes in behind the digger, and the
+// spoil is lifted further. Common practice, no source.
+constexpr double kDugStraight = 2.500;
+
+double slowness(const Element& element) {
+  const bool trench =
+      element.kind == E::Spoil && element.removed && element.removed->stage.kind == K::TrenchDig;
+  return trench ? std::max(1.0, (element.top - element.underside) / kDugStraight) : 1;
+}
+
 }  // namespace
 
 UsualDays::UsualDays(const Works& works) {
   for (const Element& element : works.elements) {
     const Output* output = outputOf(element.kind);
     if (!output) continue;
-    const double days = amountOf(element, output->unit) / output->aDay;
+    const double days = amountOf(element, output->unit) / output->aDay * slowness(element);
     counted_[element.placed.stage] += days;
     // Only digging and taking down are work in proportion; forms and boards come off quickly.
     const bool dug = element.removed && !isTemporary(element.kind);
@@ -116,6 +127,7 @@ double usualWaitDays(StageKind kind, bool beamFloor) {
     case K::TrenchBlinding:
     case K::FoundationPour:  // light blockwork next day: common practice, no source
     case K::CavityFill:
+    case K::Render:     // to harden before the scaffold goes: common practice, no source
     case K::WallPlate:  // overnight at least before nailing on: common practice, no source
       return 1;
     case K::CellarSlab:  // 2 to 3 days before wall forms: common practice, no source

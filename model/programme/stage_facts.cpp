@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <set>
 #include <stdexcept>
 
 #include "model/level_text.h"
@@ -51,24 +52,61 @@ std::string leavesAtTop(const Lift& lift, const Job& job, const SettingOut& sett
          levelText(outer) + ", " + courseText(outer, job, settingOut);
 }
 
+// Where the two leaves of a lift end.
+std::string runInTo(const Lift& lift, const Job& job, const SettingOut& settingOut) {
+  const double outer = outerLeafStop(job, settingOut.levels, lift.top);
+  if (outer < lift.bottom - 0.001)
+    return levelText(lift.top) + " with the inner leaf";  // the outer one is up already
+  if (std::abs(outer - lift.top) < 0.001) return levelText(lift.top);
+  return levelText(lift.top) + " with the inner leaf and " + levelText(outer) + " with the outer";
+}
+
+std::string innerCorner(const Lift& lift, const Job& job, const SettingOut& settingOut) {
+  if (std::abs(cornerTop(lift, job, settingOut) - lift.top) < 0.001) return "";
+  return " (inner leaf " + levelText(lift.top) + ")";
+}
+
+// Joists that bear on what is no whole course.
+std::string oddBearing(const Lift& lift, const Job& job, const SettingOut& settingOut) {
+  const std::vector<double>& bearings = settingOut.levels.joistBearing;
+  for (size_t i = 1; i < bearings.size(); ++i) {
+    if (std::abs(bearings[i] - lift.top) > 0.001 || job.walls.course() <= 0) continue;
+    const double courses = (lift.top - settingOut.levels.dampCourse) / job.walls.course();
+    if (std::abs(courses - std::round(courses)) * job.walls.course() < 0.001) continue;
+    return " The joists bear at " + levelText(lift.top) +
+           ", which is no whole course: agree first how the inner leaf is made up to it.";
+  }
+  return "";
+}
+
 const Lift* liftOf(const SettingOut& settingOut, const StageKey& key) {
   for (const Lift& lift : settingOut.lifts)
     if (lift.storey == key.storey && lift.number == key.lift) return &lift;
   return nullptr;
 }
 
-std::string lintelHeads(const SettingOut& settingOut, int storey) {
-  std::vector<double> heads;
-  for (const BuiltOpening& opening : settingOut.openings) {
-    if (opening.storey == storey && opening.head <= settingOut.levels.wallTop)
-      heads.push_back(opening.head);
-  }
-  return levelsInSeries(heads);
+// The top of what is built from the platform put up for a lift: to where the next one starts.
+std::string scaffoldTo(const StageKey& key, const SettingOut& settingOut,
+                       const std::vector<StageKey>& platforms) {
+  const auto next = std::upper_bound(platforms.begin(), platforms.end(), key);
+  const double bottom = next == platforms.end() ? 1e300 : [&] {
+    const Lift* lift = liftOf(settingOut, *next);
+    return lift ? lift->bottom : 1e300;
+  }();
+  const Lift* own = liftOf(settingOut, key);
+  double top = own ? own->top : -1e300;
+  if (!platforms.empty())
+    for (const Lift& lift : settingOut.lifts)
+      if (lift.bottom < bottom - 0.001) top = std::max(top, lift.top);
+  return top < -1e299 ? "its level" : levelText(top);
 }
 
 std::string ofLift(const std::string& name, const StageKey& key, const Job& job,
                    const SettingOut& settingOut) {
   const Lift* lift = liftOf(settingOut, key);
+  if (name == "run-in-to") return lift ? runInTo(*lift, job, settingOut) : "its level";
+  if (name == "inner-corner") return lift ? innerCorner(*lift, job, settingOut) : "";
+  if (name == "odd-bearing") return lift ? oddBearing(*lift, job, settingOut) : "";
   if (name == "course")
     return lift ? courseText(cornerTop(*lift, job, settingOut), job, settingOut) : "its course";
   if (name == "leaves-at-top")
@@ -99,7 +137,15 @@ std::string levelsInSeries(std::vector<double> levels) {
   return texts.empty() ? "its level" : inSeries(texts);
 }
 
-StageTraits traitsOf(const Job& job, const SettingOut&, const Works& works) {
+std::string degreesText(double degrees) {
+  char text[32];
+  std::snprintf(text, sizeof text, "%.1f", degrees);
+  std::string tenths = text;
+  if (tenths.ends_with(".0")) tenths.erase(tenths.size() - 2);
+  return tenths;
+}
+
+StageTraits traitsOf(const Job& job, const SettingOut& settingOut, const Works& works) {
   StageTraits traits;
   traits.beamFloor = job.groundFloor.kind == GroundFloorKind::Suspended;
   traits.slopedDig = job.ground.batter < kUprightBatter;
@@ -108,13 +154,25 @@ StageTraits traitsOf(const Job& job, const SettingOut&, const Works& works) {
     traits.besideCellar |= isLeanFill(e);
     traits.scaffold |= e.kind == ElementKind::Scaffold;
   }
+  traits.scaffoldLifts = scaffoldLifts(works);
+  addOwnCautions(job, settingOut, traits);
   return traits;
+}
+
+std::vector<StageKey> scaffoldLifts(const Works& works) {
+  std::set<StageKey> stages;
+  for (const Element& e : works.elements)
+    if (e.placed.stage.kind == StageKind::ScaffoldLift) stages.insert(e.placed.stage);
+  return {stages.begin(), stages.end()};
 }
 
 StageFacts::StageFacts(const Job& job, const SettingOut& settingOut, const Works& works)
     : job_(job), settingOut_(settingOut) {
   addGroundFacts(job, settingOut, works, facts_);
   addBuildingFacts(job, settingOut, works, facts_);
+  for (const Element& e : works.elements)
+    if (e.kind == ElementKind::Lintel) lintels_[e.placed.stage].push_back(e.underside);
+  scaffoldLifts_ = scaffoldLifts(works);
 }
 
 std::string StageFacts::factOf(const std::string& name, const StageKey& key) const {
@@ -127,8 +185,16 @@ std::string StageFacts::factOf(const std::string& name, const StageKey& key) con
   if (name == "lift") return std::to_string(key.lift);
   if (name == "structural-floor") return at(settingOut_.levels.structuralFloor);
   if (name == "joist-bearing") return at(settingOut_.levels.joistBearing);
-  if (name == "lintels") return lintelHeads(settingOut_, key.storey);
-  for (const char* known : {"course", "leaves-at-top", "lift-top", "lift-bottom", "corner-top"})
+  const auto lintels = lintels_.find(key);
+  if (name == "lintels")
+    return levelsInSeries(lintels == lintels_.end() ? std::vector<double>{} : lintels->second);
+  if (name == "rising-lintels")
+    return lintels == lintels_.end() ? ""
+                                     : " Bed the lintels at " + levelsInSeries(lintels->second) +
+                                           " as the wall comes up to them, with full bearings.";
+  if (name == "scaffold-to") return scaffoldTo(key, settingOut_, scaffoldLifts_);
+  for (const char* known : {"course", "leaves-at-top", "lift-top", "lift-bottom", "corner-top",
+                            "run-in-to", "inner-corner", "odd-bearing"})
     if (name == known) return ofLift(name, key, job_, settingOut_);
   throw std::logic_error("no fact is called " + name);
 }

@@ -76,12 +76,14 @@ Kinds before(StageKind kind) {
       return {K::Fascia};
     case K::WindowsAndDoors:
       return {K::RoofCovering};
-    case K::StrikeScaffold:
+    case K::Render:  // up to the frames, from the scaffold
       return {K::RoofCovering, K::WindowsAndDoors};
+    case K::StrikeScaffold:
+      return {K::RoofCovering, K::WindowsAndDoors, K::Render};
     case K::FloorFinish:
       return {K::WindowsAndDoors};
     case K::OutsideWorks:
-      return {K::StrikeScaffold};
+      return {K::StrikeScaffold, K::Render};
     case K::Completion:
       return {K::FloorFinish, K::OutsideWorks};
     case K::ScaffoldLift:

@@ -115,20 +115,22 @@ constexpr std::array kGroundWords{
 };
 
 constexpr std::array kWallWords{
+    StageWords{K::ScaffoldLift, "scaffold", "Scaffold for lift {lift}, {storey}",
+               "Scaffolders put up the platform for the walls from {lift-bottom} to {scaffold-to}, "
+               "and hand "
+               "it over in writing.",
+               "A handed-over platform with rails, boards and a ladder."},
+    StageWords{K::RaiseCorners, "corners", "Raise the corners, lift {lift}, {storey}",
+               "Raise the corners to {corner-top}, {course}{inner-corner}, off the gauge rod: "
+               "plumb on both "
+               "faces, "
+               "stepped back half a brick a course.",
+               "Stepped corners at {corner-top}{inner-corner} with nothing between them yet."},
     StageWords{
-        K::ScaffoldLift, "scaffold", "Scaffold for lift {lift}, {storey}",
-        "Scaffolders put up the platform for the walls from {lift-bottom} to {lift-top}, and hand "
-        "it over in writing.",
-        "A handed-over platform with rails, boards and a ladder."},
-    StageWords{
-        K::RaiseCorners, "corners", "Raise the corners, lift {lift}, {storey}",
-        "Raise the corners to {corner-top}, {course}, off the gauge rod: plumb on both faces, "
-        "stepped back half a brick a course.",
-        "Stepped corners at {corner-top} with nothing between them yet."},
-    StageWords{K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",
-               "Line from corner to corner, course by course up to {lift-top}. Both leaves together"
-               "{as-they-rise}. Cover the tops at night.",
-               "{leaves-at-top}."},
+        K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",
+        "Line from corner to corner, course by course up to {run-in-to}. Both leaves together"
+        "{as-they-rise}.{rising-lintels}{odd-bearing} Cover the tops at night.",
+        "{leaves-at-top}."},
     StageWords{K::Lintels, "lintels", "Set the lintels, {storey}",
                "Check the bearing course right round, then bed the lintels at {lintels} with full "
                "bearings{trays}.",
@@ -140,7 +142,7 @@ constexpr std::array kWallWords{
     StageWords{K::ScaffoldRoof, "scaffold-roof", "Scaffold for the roof",
                "Scaffolders bring boards and rails to the eaves at {eaves}, {gable-scaffold}and "
                "hand it over in writing.",
-               "Rails all round above the edge of the roof{gable-boards}."},
+               "{rails} above the edge of the roof{no-rails}{gable-boards}."},
     StageWords{
         K::WallPlate, "wall-plate", "Bed the wall plates",
         "Bed the plates level on the inner leaf at {wall-top}, half-lapped {lapped}, and "
@@ -148,7 +150,8 @@ constexpr std::array kWallWords{
         "Plates strapped down, top at {plate-top}."},
     StageWords{K::Gables, "gables", "Build up the gables",
                "Build the gables first and fit the rafters to them: both leaves up to the line of "
-               "the rafters' underside, off a template, with raking props until they are strapped.",
+               "the rafters' underside, off a template, with raking props until they are strapped."
+               "{rising-lintels}",
                "Gables stand propped to the slope of the roof."},
     StageWords{K::Rafters, "rafters", "Cut and fix the rafters",
                "Cut a pattern pair and try it at both ends, then fix {roof-timbers} at "
@@ -165,6 +168,12 @@ constexpr std::array kWallWords{
         "The roof sheds water; top of the {roof-top} at {ridge}."},
     StageWords{K::WindowsAndDoors, "windows-and-doors", "Fit the {frames}",
                "Fix frames in their openings, plumb and packed, and seal round them.", "{closed}."},
+    StageWords{
+        K::Render, "render", "Render the walls",
+        "Cover the frames and sills. Fix the bell beads level at {render-bottom} and the beads "
+        "at corners and openings, then build up the coats to {render}, wall by wall from the top "
+        "down. Let each coat harden before the next.",
+        "Walls rendered {render} thick from {render-bottom} up to the roof."},
     StageWords{
         K::StrikeScaffold, "strike-scaffold", "Strike the scaffold",
         "Finish everything high first: pointing, gutters, wash-down. Then strike from the top "

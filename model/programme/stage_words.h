@@ -3,6 +3,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,6 +20,11 @@ struct StageTraits {
   bool blinding = false;      // under the foundations
   bool besideCellar = false;  // lean concrete carries foundations over the cellar's dig
   bool scaffold = false;      // before the walls are finished
+  std::vector<StageKey> scaffoldLifts;  // platforms that are put up for walls, lowest first
+  // What has to be looked out for on this job only, in whole sentences.
+  std::map<StageKind, std::string> alsoMind;
+  std::string alsoMindOnWalls;        // the same for walls that are out of reach of the ground
+  std::optional<StageKey> highWalls;  // the first lift that is
 };
 StageTraits traitsOf(const Job& job, const SettingOut& settingOut, const Works& works);
 
@@ -34,6 +40,11 @@ struct StageWords {
 
 // The words for a kind of stage; every kind but Existing has some. The id is the kind's alone.
 const StageWords& wordsFor(StageKind kind, const StageTraits& traits = {});
+
+// Fills in what is to be minded on this job only.
+void addOwnCautions(const Job& job, const SettingOut& settingOut, StageTraits& traits);
+// The stages that put up platforms for walls, lowest first.
+std::vector<StageKey> scaffoldLifts(const Works& works);
 
 // What to look out for, ending in deference to those who are competent; empty when none is due.
 std::string cautionFor(const StageKey& key, const StageTraits& traits = {});
@@ -56,7 +67,9 @@ class StageFacts {
 
   const Job& job_;
   const SettingOut& settingOut_;
-  std::map<std::string, std::string> facts_;  // of the whole job
+  std::map<std::string, std::string> facts_;         // of the whole job
+  std::map<StageKey, std::vector<double>> lintels_;  // undersides, by the stage that beds them
+  std::vector<StageKey> scaffoldLifts_;
 };
 
 }  // namespace model

@@ -125,6 +125,8 @@ void deriveLevels(const Job& job, SettingOut& out) {
   out.levels.groundHigh = ground.high;
   floors(job, out.levels);
   wallAndRoof(job, out);
+  out.levels.renderBottom =
+      std::max(out.levels.dampCourse, levelsAlong(out.terrain, out.ring(-job.walls.render)).high);
   foundation(job, out.levels);
   cellar(job, out.levels);
   commonHeads(out);

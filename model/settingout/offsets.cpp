@@ -52,15 +52,15 @@ SiteOffset shortestBetween(const Polygon& a, const Polygon& b) {
 std::vector<SiteOffset> deriveOffsets(const Job& job, const SettingOut& settingOut) {
   std::vector<SiteOffset> offsets;
   const Outline& boundary = job.site.boundary;
+  const Polygon face = settingOut.ring(-job.walls.render);
   for (size_t i = 0; i < boundary.size(); ++i) {
     // A side alone: a "polygon" of its two ends.
-    offsets.push_back(
-        shortestBetween(settingOut.outline, {boundary[i], boundary[(i + 1) % boundary.size()]}));
+    offsets.push_back(shortestBetween(face, {boundary[i], boundary[(i + 1) % boundary.size()]}));
     offsets.back().to = "boundary " + std::to_string(i + 1);
   }
   for (const StandingBuilding& building : job.site.buildings) {
     if (building.kind == BuildingKind::Demolish || building.outline.empty()) continue;
-    offsets.push_back(shortestBetween(settingOut.outline, building.outline));
+    offsets.push_back(shortestBetween(face, building.outline));
     offsets.back().to = building.name;
   }
   return offsets;

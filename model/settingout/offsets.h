@@ -1,4 +1,4 @@
-// How far the new walls stand from the boundary and from buildings that stay.
+// How far the new walls, with any render, stand from the boundary and from buildings that stay.
 #pragma once
 
 #include <string>
@@ -10,7 +10,7 @@ namespace model {
 
 struct SiteOffset {
   std::string to;       // "boundary 2" (its sides count from its first corner), a building's name
-  Vec2 from{0, 0};      // on the outer face of the finished masonry
+  Vec2 from{0, 0};      // on the outermost finished face: the masonry's, or its render's
   Vec2 at{0, 0};        // the nearest point of the other
   double distance = 0;  // metres, >= 0; 0 when they touch or cross
 };

@@ -85,7 +85,9 @@ struct Levels {
   double eavesUnderside = 0;  // underside of rafters at the outer face of a hip wall
   double eaves = 0;           // top of the covering at its lower edge
   double ridge = 0;           // top of the covering at the highest point
-  double foundationTop = 0;   // the general one; runs may differ
+  // Lower edge of the render: the damp course, or the ground outside where that is higher.
+  double renderBottom = 0;
+  double foundationTop = 0;  // the general one; runs may differ
   double foundationFormation = 0;
   // Cellar, only when the job has one:
   double cellarFinishedFloor = 0;

@@ -17,14 +17,19 @@ std::string section(const char* what, double width, double depth) {
   return std::string(what) + " " + lengthText(width) + " x " + lengthText(depth);
 }
 
+// What the thing itself says where it is counted in that unit: its card and the takeoff agree.
+double amountIn(const Element& e, Unit unit, double otherwise) {
+  return e.quantity.unit == unit ? e.quantity.amount : otherwise;
+}
+
 // Area of a sheet laid to a thickness.
 void countSheet(const TakeoffInput& in, Tally& tally, ElementKind kind, const std::string& item,
                 double thickness, double allowance) {
   if (thickness <= 0) return;
   for (const Element& e : in.works.elements) {
     if (e.kind != kind) continue;
-    tally.add({item, Unit::SquareMetre, allowance, 1, "plan area"}, volume(e.solid) / thickness,
-              e.placed.stage);
+    tally.add({item, Unit::SquareMetre, allowance, 1, "plan area"},
+              amountIn(e, Unit::SquareMetre, volume(e.solid) / thickness), e.placed.stage);
   }
 }
 
@@ -35,7 +40,7 @@ void countTimber(const TakeoffInput& in, Tally& tally, ElementKind kind, const s
   for (const Element& e : in.works.elements) {
     if (e.kind != kind) continue;
     tally.add({item, Unit::Metre, waste::kTimber, kTimberStep, "true lengths"},
-              volume(e.solid) / (width * depth), e.placed.stage);
+              amountIn(e, Unit::Metre, volume(e.solid) / (width * depth)), e.placed.stage);
   }
   for (const Element& e : in.works.elements) {
     if (e.kind != kind) continue;
@@ -84,7 +89,7 @@ void countRoof(const TakeoffInput& in, Tally& tally) {
   const double area = roof.rafterWidth * roof.rafterDepth;
   for (const Element& e : in.works.elements) {
     if (e.kind != ElementKind::Rafter || area <= 0) continue;
-    const double run = e.quantity.unit == Unit::Metre ? e.quantity.amount : volume(e.solid) / area;
+    const double run = amountIn(e, Unit::Metre, volume(e.solid) / area);
     const std::string item = section(roofTimber(e).c_str(), roof.rafterWidth, roof.rafterDepth);
     tally.add({item, Unit::Metre, waste::kTimber, kTimberStep, "true lengths on the slope"}, run,
               e.placed.stage);

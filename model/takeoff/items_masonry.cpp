@@ -93,6 +93,12 @@ void countLinings(const TakeoffInput& in, Tally& tally) {
       tally.add({"Cavity closers, " + lengthText(w.cavity), Unit::Metre, waste::kBoards, 1,
                  "jambs, sills and thresholds"},
                 e.quantity.amount, e.placed.stage);
+    } else if (e.kind == ElementKind::Render && w.render > 0) {
+      tally.add(
+          {"Render, " + lengthText(w.render), Unit::SquareMetre, 0, 0, "face, openings taken out"},
+          volume(e.solid) / w.render, e.placed.stage);
+      tally.add({"Mortar for render", Unit::CubicMetre, waste::kRender, 0.1, "face x thickness"},
+                volume(e.solid), e.placed.stage);
     } else if (e.kind == ElementKind::DampCourse && e.top > e.underside && leaf > 0) {
       const double run = e.quantity.unit == Unit::Metre
                              ? e.quantity.amount

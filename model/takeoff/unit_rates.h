@@ -26,6 +26,7 @@ inline constexpr double kTimber = 0.10;
 inline constexpr double kMembrane = 0.15;  // laps
 inline constexpr double kCovering = 0.10;
 inline constexpr double kTies = 0.05;
+inline constexpr double kRender = 0.15;  // keys into the joints, drops
 }  // namespace waste
 
 }  // namespace model

@@ -116,7 +116,8 @@ void buildCavityClosers(const Job& job, const SettingOut& settingOut, size_t wal
   for (const CloserPlan& closer : closers.plan()) {
     double from = insulationBottom(settingOut);
     for (const Lift& lift : settingOut.lifts) {
-      put(closer, from, std::min(lift.top, closers.levelTop()), liftId(lift), liftName(job, lift),
+      put(closer, from, std::min(lift.top, closers.levelTop()), liftId(job, lift),
+          liftName(job, lift),
           upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top));
       from = std::min(lift.top, closers.levelTop());
     }

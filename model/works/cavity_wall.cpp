@@ -90,12 +90,12 @@ class LeafBuilder {
       notRun.insert(notRun.end(), corner.begin(), corner.end());
       const std::string name =
           "corner " + settingOut_.corners[atStart ? wall_.from : wall_.to].letter;
-      put(liftId(lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
+      put(liftId(job_, lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
           plan_.layer.solid(fromRectangles(corner, cuts)),
           upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top));
     }
     const Rect whole{plan_.layer.from, bottom, plan_.layer.to, top};
-    put(liftId(lift) + "/run", liftName(job_, lift) + ", between the corners" + cut,
+    put(liftId(job_, lift) + "/run", liftName(job_, lift) + ", between the corners" + cut,
         plan_.layer.solid(fromRectangles({whole}, notRun)),
         upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top));
   }

@@ -51,6 +51,7 @@ enum class StageKind {
   Fascia,  // fascia and barge boards
   RoofCovering,
   WindowsAndDoors,
+  Render,
   StrikeScaffold,
   FloorFinish,  // insulation and screed
   OutsideWorks,
@@ -107,6 +108,7 @@ enum class ElementKind {
   CavityFill,
   CavityInsulation,
   CavityCloser,
+  Render,
   DampCourse,
   Lintel,
   Joist,
@@ -144,6 +146,7 @@ enum class Material {
   Steel,
   Tile,
   Glass,
+  Render,
   Masonry,  // standing buildings
 };
 
@@ -161,7 +164,7 @@ struct Quantity {
 };
 
 struct Element {
-  std::string id;    // survives edits: "wall A-B/outer leaf/storey 1/lift 2"; unique in Works
+  std::string id;    // survives edits: "wall A-B/outer leaf/First floor/lift 2"; unique in Works
   std::string name;  // for people: "Wall A-B, outer leaf, lift 2"
   ElementKind kind = ElementKind::Ground;
   Material material = Material::Earth;

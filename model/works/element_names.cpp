@@ -45,6 +45,8 @@ const char* nameOf(ElementKind kind) {
       return "cavity insulation";
     case ElementKind::CavityCloser:
       return "cavity closer";
+    case ElementKind::Render:
+      return "render";
     case ElementKind::DampCourse:
       return "damp course";
     case ElementKind::Lintel:
@@ -117,6 +119,8 @@ const char* nameOf(Material material) {
       return "roof tile";
     case Material::Glass:
       return "glass";
+    case Material::Render:
+      return "render";
     case Material::Masonry:
       return "masonry";
   }

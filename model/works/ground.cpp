@@ -38,7 +38,7 @@ class GroundBuilder {
     for (size_t i = 0; i < solids.size(); ++i) {
       if (solids[i].empty()) continue;
       GroundPart& part = parts_.parts[i];
-      part.element.quantity = {volume(solids[i]), Unit::CubicMetre};
+      part.element.quantity = quantityOf(part.element.kind, solids[i]);
       if (part.placing) part.placing(part.element, bounds(solids[i]));
       part.element.solid = std::move(solids[i]);
       add(works, std::move(part.element));
@@ -46,6 +46,17 @@ class GroundBuilder {
   }
 
  private:
+  // In the trade's unit: sheets by the square metre, the rest by the cubic metre.
+  Quantity quantityOf(ElementKind kind, const Solid& solid) const {
+    const double amount = volume(solid);
+    const Bounds b = bounds(solid);
+    if (kind == ElementKind::CellarMembrane)
+      return {amount / job_.cellar->membrane, Unit::SquareMetre};
+    if (kind == ElementKind::FloorInsulation)
+      return {amount / (b.high.z - b.low.z), Unit::SquareMetre};
+    return {amount, Unit::CubicMetre};
+  }
+
   std::vector<double> exactLevels() const {
     const Levels& l = out_.levels;
     std::vector<double> levels{zones_.base, l.oversite, l.slabUnderside};

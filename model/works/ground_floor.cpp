@@ -117,7 +117,7 @@ void buildGroundFloor(const Job& job, const SettingOut& settingOut, Works& works
       whole, top, insulated, acrossPlan(StageKind::FloorFinish, inside, 0.4, 0.6));
   put(job, settingOut, works,
       {"ground floor screed", "Ground floor screed", ElementKind::Screed, Material::Screed,
-       Unit::SquareMetre},
+       Unit::CubicMetre},
       whole, insulated, insulated + job.groundFloor.screed,
       acrossPlan(StageKind::FloorFinish, inside, 0.6, 1));
 }

@@ -68,6 +68,7 @@ void addRoofPlatform(const Job& job, const SettingOut& settingOut, std::vector<P
   roof.purpose = "the roof";
   roof.lift = settingOut.lifts.back();
   roof.level = wanted;
+  roof.insideFrom += job.walls.render;
   if (!all.empty() && all.back().level >= wanted - kNearEaves) {
     roof.level = all.back().level;
     roof.boards = false;
@@ -82,7 +83,7 @@ void addRoofPlatform(const Job& job, const SettingOut& settingOut, std::vector<P
 ScaffoldRows scaffoldRows(const Job& job) {
   ScaffoldRows rows;
   const double overhang = std::max(job.roof.eaves, job.roof.verge);
-  rows.inner = std::max(kClearOfFace, overhang + kClearOfEaves) + kTube / 2;
+  rows.inner = std::max(kClearOfFace + job.walls.render, overhang + kClearOfEaves) + kTube / 2;
   rows.outer =
       rows.inner + kTube + 2 * kBoardGap + kBoards * kBoardWidth + (kBoards - 1) * kBoardGap;
   return rows;
@@ -101,10 +102,11 @@ std::vector<Platform> platforms(const Job& job, const SettingOut& settingOut) {
     }
     Platform platform;
     platform.stage = {StageKind::ScaffoldLift, lift.storey, lift.number};
-    platform.id = liftId(lift);
+    platform.id = liftId(job, lift);
     platform.purpose = liftName(job, lift);
     platform.lift = lift;
     platform.level = level;
+    platform.insideFrom += job.walls.render;
     if (level >= underEaves(job, settingOut) - 0.050) platform.insideFrom = kNoInside;
     follow(all, platform);
   }
@@ -134,7 +136,8 @@ std::vector<Platform> gablePlatforms(const Job& job, const SettingOut& settingOu
     platform.level = level;
     platform.previous = level - kGableStep;
     platform.endsFree = true;
-    platform.insideFrom = std::max(platform.insideFrom, job.roof.verge + kClearOfVerge);
+    platform.insideFrom =
+        std::max(platform.insideFrom + job.walls.render, job.roof.verge + kClearOfVerge);
     all.push_back(platform);
   }
   return all;

@@ -19,6 +19,9 @@ constexpr double kClear = 0.050;   // from the end of a scaffold to what is in i
 constexpr double kNothing = 1e-4;  // square metres
 constexpr double kFascia = 0.030;  // outside the eaves
 
+// A hair outside the finished face.
+double nearestTo(const Job& job) { return job.walls.render + 1e-3; }
+
 struct Obstacle {
   std::string name;
   Polygon outline;
@@ -90,8 +93,11 @@ class Beside {
 class RoomFinder {
  public:
   RoomFinder(const Job& job, const SettingOut& out)
-      : out_(out), rows_(scaffoldRows(job)), eaves_(offsetMitred(out.eavesOutline, -kFascia)) {
-    fixed_.push_back({"", out.outline});
+      : out_(out),
+        rows_(scaffoldRows(job)),
+        near_(nearestTo(job)),
+        eaves_(offsetMitred(out.eavesOutline, -kFascia)) {
+    fixed_.push_back({"", out.ring(-job.walls.render)});
     for (const StandingBuilding& building : job.site.buildings) {
       if (building.kind == BuildingKind::Demolish) continue;
       fixed_.push_back({building.name.empty() ? "a standing building" : building.name,
@@ -155,7 +161,7 @@ class RoomFinder {
   }
 
   void along(size_t wall) {
-    const WallLayer layer = band(wall, 1e-3), tubes = band(wall, tubesFrom());
+    const WallLayer layer = band(wall, near_), tubes = band(wall, tubesFrom());
     if (layer.to - layer.from < kShortest) return;
     const WallLine& line = out_.walls[wall];
     const Beside all(line, layer), onlyTubes(line, tubes);
@@ -173,7 +179,7 @@ class RoomFinder {
       done = part.to;
       room_.lengths.push_back({wall, part.from, part.to, part.from == layer.from && roundStart,
                                part.to == layer.to && roundEnd});
-      const WallLayer own = scaffoldLayer(out_, room_.lengths.back(), 1e-3, needed());
+      const WallLayer own = scaffoldLayer(out_, room_.lengths.back(), near_, needed());
       taken_.push_back(Beside(line, own).whole());
     }
     addGap(wall, done, std::min(line.length, layer.to));
@@ -197,7 +203,7 @@ class RoomFinder {
   void addGap(size_t wall, double from, double to) {
     if (to - from < kShortest) return;
     const WallLine& line = out_.walls[wall];
-    const WallLayer layer = band(wall, 1e-3);
+    const WallLayer layer = band(wall, near_);
     // Opposite this wall another of the same building may have its scaffold: look past that.
     const Polygon strip = Beside(line, layer).straight(from, to, 2 * needed());
     ScaffoldGap gap{wall, from, to, 2 * needed(), needed(), ""};
@@ -206,7 +212,7 @@ class RoomFinder {
         for (const Vec2& p : region.outer) {
           const double distance = std::max(0.0, glm::dot(p - line.start, line.outward));
           if (distance >= gap.room - 1e-9) continue;
-          gap.room = distance < 2e-3 ? 0 : distance;
+          gap.room = distance < near_ + 1e-3 ? 0 : distance;
           gap.beside = name.empty() ? wallAt(p) : name;
         }
       }
@@ -220,6 +226,7 @@ class RoomFinder {
 
   const SettingOut& out_;
   ScaffoldRows rows_;
+  double near_ = 0;
   Polygon eaves_;
   std::vector<Obstacle> fixed_;
   std::vector<Polygon> taken_;
@@ -238,13 +245,41 @@ WallLayer scaffoldLayer(const SettingOut& settingOut, const ScaffoldLength& leng
 
 Polygon scaffoldBand(const Job& job, const SettingOut& settingOut, const ScaffoldLength& length) {
   const double far = scaffoldRows(job).outer + kOutside;
-  const WallLayer layer = scaffoldLayer(settingOut, length, 1e-3, far);
+  const WallLayer layer = scaffoldLayer(settingOut, length, nearestTo(job), far);
   return Beside(settingOut.walls[length.wall], layer).whole();
 }
 
 ScaffoldRoom scaffoldRoom(const Job& job, const SettingOut& settingOut) {
   if (platforms(job, settingOut).empty()) return {};
   return RoomFinder(job, settingOut).find();
+}
+
+std::vector<BareSide> bareSides(const Job& job, const SettingOut& settingOut) {
+  if (platforms(job, settingOut).empty()) return {};
+  Regions covered{{settingOut.outline, {}}};
+  for (const ScaffoldLength& length : scaffoldRoom(job, settingOut).lengths)
+    covered = unite(covered, {{scaffoldBand(job, settingOut, length), {}}});
+  const ScaffoldRows rows = scaffoldRows(job);
+  std::vector<BareSide> bare;
+  for (size_t i = 0; i < settingOut.walls.size(); ++i) {
+    const WallLine& wall = settingOut.walls[i];
+    const Polygon strip{wall.at(0, -rows.outer), wall.at(wall.length, -rows.outer),
+                        wall.at(wall.length, -rows.inner), wall.at(0, -rows.inner)};
+    std::vector<Interval> here;
+    for (const Region& region : subtract({{strip, {}}}, covered)) {
+      Interval interval{1e300, -1e300};
+      for (const Vec2& p : region.outer) {
+        const double s = glm::dot(p - wall.start, wall.along);
+        interval = {std::min(interval.from, s), std::max(interval.to, s)};
+      }
+      here.push_back(interval);
+    }
+    std::sort(here.begin(), here.end(),
+              [](const Interval& a, const Interval& b) { return a.from < b.from; });
+    for (const Interval& interval : here)
+      if (interval.to - interval.from >= kShortest) bare.push_back({i, interval.from, interval.to});
+  }
+  return bare;
 }
 
 }  // namespace model

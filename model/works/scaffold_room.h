@@ -38,6 +38,17 @@ struct ScaffoldRoom {
 // Empty when no wall is high enough for a scaffold.
 ScaffoldRoom scaffoldRoom(const Job& job, const SettingOut& settingOut);
 
+// A length of wall that no scaffold reaches, whatever the reason: a gap, or what is left beside one
+// is too short for a scaffold.
+struct BareSide {
+  size_t wall = 0;
+  double from = 0, to = 0;  // s
+};
+
+// In order of walls, then along them; none shorter than 600 mm. Empty when no wall is high enough
+// for a scaffold.
+std::vector<BareSide> bareSides(const Job& job, const SettingOut& settingOut);
+
 // The part of a scaffold between two distances outside the face.
 WallLayer scaffoldLayer(const SettingOut& settingOut, const ScaffoldLength& length, double near,
                         double far);

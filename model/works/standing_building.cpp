@@ -3,6 +3,7 @@
 // piece of ground of its own.
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include <glm/geometric.hpp>
 
@@ -112,8 +113,30 @@ void addGround(Works& works, const std::string& id, const std::string& name, Sol
 
 }  // namespace
 
+namespace {
+
+// By its name, which survives when another is left out; those without one, or with another's, by
+// their number too.
+std::vector<std::string> namesOf(const std::vector<StandingBuilding>& buildings) {
+  std::vector<std::string> names;
+  std::set<std::string> taken;
+  for (size_t i = 0; i < buildings.size(); ++i) {
+    const std::string number = std::to_string(i + 1), &name = buildings[i].name;
+    const auto alike =
+        std::count_if(buildings.begin(), buildings.end(),
+                      [&](const StandingBuilding& other) { return other.name == name; });
+    std::string own = name.empty() ? "no. " + number : alike > 1 ? name + " no. " + number : name;
+    while (!taken.insert(own).second) own += " no. " + number;
+    names.push_back(std::move(own));
+  }
+  return names;
+}
+
+}  // namespace
+
 void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works& works) {
   GroundOutside outside(job, settingOut);
+  const std::vector<std::string> names = namesOf(job.site.buildings);
   for (size_t i = 0; i < job.site.buildings.size(); ++i) {
     const StandingBuilding& building = job.site.buildings[i];
     const Polygon outline = outlineOf(building);
@@ -125,7 +148,7 @@ void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works&
         building.name.empty() ? "Building " + std::to_string(i + 1) : building.name;
     const auto put = [&](const std::string& part, Material material, Solid solid) {
       Element element;
-      element.id = "standing building " + std::to_string(i + 1) + "/" + part;
+      element.id = "standing building " + names[i] + "/" + part;
       element.name = label + ", " + part;
       element.kind = ElementKind::StandingBuilding;
       element.material = material;
@@ -144,7 +167,7 @@ void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works&
     put("roof", Material::Tile, top);
     const Regions under = outside.under(outline);
     if (under.empty()) continue;
-    const std::string own = " standing building " + std::to_string(i + 1);
+    const std::string own = " standing building " + names[i];
     addGround(works, "ground under" + own, "Ground under " + label,
               prism(under, bottom - kGroundUnder, bottom));
     const Regions round = outside.round(outline);

@@ -98,7 +98,7 @@ void buildCavityInsulation(const Job& job, const SettingOut& settingOut, size_t 
     const double from = first ? insulationBottom(settingOut) : lift.bottom;
     first = false;
     add(works,
-        insulationPart(line, layer, liftId(lift), liftName(job, lift),
+        insulationPart(line, layer, liftId(job, lift), liftName(job, lift),
                        layer.solid(fromRectangles(rects, holes)),
                        upward({StageKind::RunIn, lift.storey, lift.number}, from, lift.top)));
   }

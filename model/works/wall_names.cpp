@@ -10,8 +10,9 @@ std::string layerName(const WallLine& wall, const std::string& layer) {
   return "Wall " + wall.name + ", " + layer;
 }
 
-std::string liftId(const Lift& lift) {
-  return "storey " + std::to_string(lift.storey) + "/lift " + std::to_string(lift.number);
+std::string liftId(const Job& job, const Lift& lift) {
+  return job.storeys[static_cast<size_t>(lift.storey)].name + "/lift " +
+         std::to_string(lift.number);
 }
 
 std::string liftName(const Job& job, const Lift& lift) {

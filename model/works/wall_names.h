@@ -12,8 +12,8 @@ namespace model {
 std::string layerId(const WallLine& wall, const std::string& layer);
 // "Wall A-B, outer leaf".
 std::string layerName(const WallLine& wall, const std::string& layer);
-// "storey 0/lift 2".
-std::string liftId(const Lift& lift);
+// "First floor/lift 2": storeys' names are unique in a job.
+std::string liftId(const Job& job, const Lift& lift);
 // "lift 2", or "First floor lift 2", as the job spells it, where there is more than one storey.
 std::string liftName(const Job& job, const Lift& lift);
 

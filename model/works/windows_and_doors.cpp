@@ -23,14 +23,15 @@ constexpr double kStile = 0.090;       // round the glass of a glazed door
 constexpr double kBottomRail = 0.200;  // under it
 constexpr double kGlazedFrom = 1.500;  // doors this wide are glazed
 constexpr double kSillHeight = 0.040;
-constexpr double kSillNose = 0.040;  // in front of the wall
+constexpr double kSillNose = 0.040;  // in front of the finished face
 
 class OpeningBuilder {
  public:
-  OpeningBuilder(const SettingOut& settingOut, size_t index, Works& works)
+  OpeningBuilder(const Job& job, const SettingOut& settingOut, size_t index, Works& works)
       : opening_(settingOut.openings[index]),
         wall_(settingOut.walls[opening_.wall]),
         label_(openingLabel(settingOut, index)),
+        nose_(job.walls.render + kSillNose),
         works_(works) {
     begin_ = static_cast<double>(index) / static_cast<double>(settingOut.openings.size());
   }
@@ -100,7 +101,7 @@ class OpeningBuilder {
     put("frame", Material::Timber, slab({r}, lights, kReveal, kFrameDepth), {1, Unit::Each});
     putGlass(lights);
     put("sill", Material::Concrete,
-        slab({{r.s0, r.z0, r.s1, r.z0 + kSillHeight}}, {}, -kSillNose, kSillNose + kReveal),
+        slab({{r.s0, r.z0, r.s1, r.z0 + kSillHeight}}, {}, -nose_, nose_ + kReveal),
         {r.s1 - r.s0, Unit::Metre});
   }
 
@@ -131,15 +132,16 @@ class OpeningBuilder {
   const BuiltOpening& opening_;
   const WallLine& wall_;
   std::string label_;
+  double nose_ = 0;  // of the sill, in front of the outer leaf
   Works& works_;
   double begin_ = 0;
 };
 
 }  // namespace
 
-void buildWindowsAndDoors(const Job&, const SettingOut& settingOut, Works& works) {
+void buildWindowsAndDoors(const Job& job, const SettingOut& settingOut, Works& works) {
   for (size_t i = 0; i < settingOut.openings.size(); ++i) {
-    OpeningBuilder(settingOut, i, works).build();
+    OpeningBuilder(job, settingOut, i, works).build();
   }
 }
 

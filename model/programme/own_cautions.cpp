@@ -1,0 +1,98 @@
+// What has to be minded on this job and not on another: sides without scaffold, deep trenches,
+// buildings beside the dig, doors over a drop.
+#include <algorithm>
+
+#include "model/checks/findings.h"
+#include "model/level_text.h"
+#include "model/programme/fact_text.h"
+#include "model/programme/stage_words.h"
+#include "model/works/leaf_plan.h"
+#include "model/works/scaffold_plan.h"
+
+namespace model {
+namespace {
+
+using K = StageKind;
+
+void mindBareSides(const Job& job, const SettingOut& out, StageTraits& traits) {
+  const std::string bare = bareSidesInWords(job, out);
+  if (bare.empty()) return;
+  const std::string mind = "No scaffold along " + bare +
+                           ": agree with the scaffolder how that side is reached before this "
+                           "stage.";
+  for (const K kind : {K::ScaffoldLift, K::ScaffoldRoof, K::WallPlate, K::Gables, K::Rafters,
+                       K::Fascia, K::RoofCovering})
+    traits.alsoMind[kind] = mind;
+  traits.alsoMindOnWalls = mind;
+  for (const Platform& platform : platforms(job, out))
+    if (!traits.highWalls && platform.stage.kind == K::ScaffoldLift)
+      traits.highWalls = platform.stage;
+}
+
+void mindBuildings(const Job& job, const SettingOut& out, StageTraits& traits) {
+  std::vector<std::string> atTrenches, atCellar;
+  for (const DigBeside& beside : digsBesideBuildings(job, out)) {
+    const std::string& name = job.site.buildings[beside.building].name;
+    const std::string words = name.empty() ? "a standing building" : "\"" + name + "\"";
+    if (!beside.walls.empty()) atTrenches.push_back(words);
+    if (beside.cellar) atCellar.push_back(words);
+  }
+  const auto mind = [](const std::vector<std::string>& names) {
+    return "This dig goes deep beside the foundations of " + inSeries(names) +
+           ": nobody digs there before an engineer has said how they are held meanwhile.";
+  };
+  if (!atTrenches.empty()) traits.alsoMind[K::TrenchDig] = mind(atTrenches);
+  if (!atCellar.empty()) traits.alsoMind[K::CellarDig] = mind(atCellar);
+}
+
+void mindDeepTrenches(const SettingOut& out, StageTraits& traits) {
+  const DeepTrenches deep = deepTrenches(out);
+  if (deep.walls.empty()) return;
+  const std::string depth = "Up to " + lengthText(deep.most) + " deep";
+  std::string& dig = traits.alsoMind[K::TrenchDig];
+  dig +=
+      std::string(dig.empty() ? "" : " ") + depth +
+      ": the sides are held up by support that an engineer has drawn, put in from the top as the "
+      "digger goes down. Nobody goes in beyond it.";
+  for (const K kind :
+       {K::TrenchBlinding, K::LevelPins, K::FoundationPour, K::LinesBack, K::WallsBelowDampCourse})
+    traits.alsoMind[kind] = depth + ": nobody goes in but inside the engineer's support.";
+}
+
+void mindDrops(const Job& job, const SettingOut& out, StageTraits& traits) {
+  std::vector<std::string> doors;
+  for (const OverDrop& drop : openingsOverDrops(job, out))
+    doors.push_back(openingLabel(out, drop.opening) + " (" + lengthText(drop.drop) + ")");
+  if (doors.empty()) return;
+  const std::string drops =
+      inSeries(doors) + (doors.size() > 1 ? " open" : " opens") + " over a drop";
+  traits.alsoMind[K::WindowsAndDoors] = drops + ": keep " + (doors.size() > 1 ? "them" : "it") +
+                                        " closed off until steps or a guard stand.";
+  traits.alsoMind[K::Completion] = drops +
+                                   ": steps or a guard, as the drawing says, before anybody uses " +
+                                   (doors.size() > 1 ? "them." : "it.");
+}
+
+}  // namespace
+
+std::string bareSidesInWords(const Job& job, const SettingOut& out) {
+  std::vector<std::string> names;
+  if (out.walls.empty()) return "";
+  for (const BareSide& side : bareSides(job, out)) {
+    const WallLine& wall = out.walls[side.wall];
+    const bool most = side.to - side.from > wall.length / 2;
+    const std::string words = most ? wall.name : "part of " + wall.name;
+    if (names.empty() || names.back() != words) names.push_back(words);
+  }
+  return inSeries(names);
+}
+
+void addOwnCautions(const Job& job, const SettingOut& out, StageTraits& traits) {
+  if (out.walls.empty()) return;
+  mindBareSides(job, out, traits);
+  mindBuildings(job, out, traits);
+  mindDeepTrenches(out, traits);
+  mindDrops(job, out, traits);
+}
+
+}  // namespace model
