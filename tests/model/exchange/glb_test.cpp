@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <glm/geometric.hpp>
+
 #include <fstream>
 #include <limits>
 #include <set>
