@@ -61,6 +61,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkOpeningWidths(checking);
   checkOpeningCourses(checking);
   checkConcreteInTheGround(checking);
+  checkGoodGround(checking);
   checkStripsOverTheDig(checking);
   checkSlopes(checking);
   checkNearBuildings(checking);

@@ -26,6 +26,7 @@ void checkLintels(const Checking&);         // room over the opening, and bearin
 void checkOpeningWidths(const Checking&);   // in whole half bricks
 void checkOpeningCourses(const Checking&);  // heads and sills in whole courses
 void checkConcreteInTheGround(const Checking&);
+void checkGoodGround(const Checking&);        // under the foundations
 void checkStripsOverTheDig(const Checking&);  // foundations over the cellar's working space
 void checkSlopes(const Checking&);            // of the cellar's dig, under what stands
 void checkNearBuildings(const Checking&);     // digs beside what stands

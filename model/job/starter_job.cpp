@@ -26,8 +26,8 @@ name = "Front door"
 kind = "door"                   # door, window, garage, opening
 wall = "A-B"
 from = "A"                      # measured from this corner
-at = 900                        # to the nearer jamb
-width = 1010
+at = 890                        # to the nearer jamb
+width = 1022.5
 
 [[opening]]
 name = "Front window"

@@ -4,6 +4,7 @@
 
 #include <cstdio>
 
+#include "model/job/write_job.h"
 #include "model/settingout/coursing.h"
 #include "tests/support/demo_job.h"
 #include "tests/support/random_job.h"
@@ -132,7 +133,7 @@ Job onASlope() {
   Job job;
   job.outline = {{0, 0}, {12, 0}, {12, 6}, {0, 6}};
   job.site.spots = {{{0, 0}, -0.2}, {{0, 6}, -0.2}, {{12, 0}, -1.1}, {{12, 6}, -1.1}};
-  job.foundations.thickness = 0.6;
+  job.foundations.thickness = 0.9;  // into good ground everywhere
   job.foundations.top = -0.825;
   return job;
 }
@@ -155,6 +156,70 @@ TEST(CheckConcreteInTheGround, AreContentWithStepsThatFollowTheGround) {
   ASSERT_EQ(problems.size(), 1u);
   EXPECT_TRUE(says(problems[0].what, "under B-C")) << problems[0].what;
   EXPECT_EQ(problems[0].place.line, 9);
+}
+
+// ---- good ground -----------------------------------------------------------------
+
+TEST(CheckGoodGround, SaysNothingWhereTheFormationIsWorkedOutFromIt) {
+  Job job = oblong();
+  for (const double depth : {0.3, 0.6, 1.5, 2.4}) {
+    job.ground.goodGround = depth;
+    for (const auto kind : {FoundationKind::Strip, FoundationKind::TrenchFill}) {
+      job.foundations.kind = kind;
+      for (const Problem& problem : found(job)) EXPECT_FALSE(says(problem.what, "good ground"));
+    }
+  }
+}
+
+TEST(CheckGoodGround, SaysHowFarAFormationIsAboveIt) {
+  Job job = oblong();  // on level ground at -0.150
+  job.foundations.top = -0.675;
+  job.foundations.thickness = 0.2;
+  job.ground.goodGround = 0.725;  // at -0.875, just where the concrete ends
+  EXPECT_TRUE(found(job).empty());
+  job.ground.goodGround = 1.5;  // at -1.650
+  const Problems problems = found(job, {{"foundations.top", {7, 1}}});
+  const std::string text = only(problems);
+  EXPECT_TRUE(says(text, "along A-B, B-C, C-D and D-A")) << text;
+  EXPECT_TRUE(says(text, "-0.875 m is up to 775 mm above it")) << text;
+  EXPECT_TRUE(says(text, "1500 mm under the surface")) << text;
+  EXPECT_TRUE(says(text, "ask the designer")) << text;
+  EXPECT_EQ(problems[0].place.line, 7);
+}
+
+TEST(CheckGoodGround, SpeaksOfTheStepThatIsTooHighAndLeavesTheOthersAlone) {
+  Job job = oblong();
+  job.foundations.top = -1.125;
+  job.foundations.thickness = 0.2;
+  job.foundations.steps = {{"B-C", 0, 3, -0.675}};
+  job.ground.goodGround = 1.0;  // at -1.150
+  const Problems problems = found(job, {{"foundations.step[0].top", {9, 1}}});
+  ASSERT_EQ(problems.size(), 1u);
+  EXPECT_TRUE(says(problems[0].what, "along B-C: ")) << problems[0].what;
+  EXPECT_TRUE(says(problems[0].what, "275 mm above")) << problems[0].what;
+  EXPECT_EQ(problems[0].place.line, 9);
+}
+
+TEST(CheckGoodGround, AsksInTheDemoWhenItsGroundIsWorseThanItsDrawingThought) {
+  Job job = test_support::demoJob("orchard-house");
+  const auto ofGround = [&] {
+    std::string text;
+    for (const Problem& problem : all(job))
+      if (says(problem.what, "good ground")) text += problem.what + "\n";
+    return text;
+  };
+  EXPECT_EQ(ofGround(), "");
+  job.ground.goodGround = 1.5;
+  EXPECT_TRUE(says(ofGround(), "do not reach good ground along ")) << ofGround();
+}
+
+// ---- starter job -----------------------------------------------------------------
+
+TEST(CheckBuilding, HasNothingToSayOfAFreshJobFile) {
+  const ReadResult read = readJob(starterJob(), "new.toml");
+  for (const Problem& problem : read.problems) ADD_FAILURE() << format(problem);
+  ASSERT_TRUE(read.job);
+  for (const Problem& problem : all(*read.job, read.places)) ADD_FAILURE() << format(problem);
 }
 
 // ---- digs ------------------------------------------------------------------------
