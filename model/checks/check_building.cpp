@@ -68,6 +68,13 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkScaffoldRoom(checking);
   checkProfileRoom(checking);
   checkRoofOnSite(checking);
+  checkTrenchDepths(checking);
+  checkDeepFill(checking);
+  checkBareCellarWalls(checking);
+  checkOpeningsOverDrops(checking);
+  checkOpeningsFacingBuildings(checking);
+  checkEavesOverOpenings(checking);
+  checkEavesOverGround(checking);
   return problems;
 }
 

@@ -1,7 +1,9 @@
 // Digs beside one another and beside what stands already.
 #include <algorithm>
 #include <cmath>
+#include <map>
 
+#include "model/checks/findings.h"
 #include "model/checks/parts.h"
 #include "model/job/value_words.h"
 #include "model/settingout/offsets.h"
@@ -19,7 +21,7 @@ constexpr double kDeeper = 0.010;
 
 // A part of the dig: its outline and the level it goes down to.
 struct Dig {
-  std::string what;  // "the cellar dig", "the trench for A-B"
+  std::string wall;  // whose trench it is; empty for the cellar's
   Polygon outline;
   double formation = 0;
 };
@@ -34,16 +36,15 @@ Polygon trench(const SettingOut& settingOut, const FoundationBand& band, const F
           fromCorner ? band.band[3] : wall.at(run.from, band.inner)};
 }
 
-std::vector<Dig> digsOf(const Checking& check) {
-  const SettingOut& out = check.settingOut;
+std::vector<Dig> digsOf(const Job& job, const SettingOut& out) {
   std::vector<Dig> digs;
-  if (check.job.cellar)
-    for (const Region& region : deriveCellarDig(check.job, out).bottom)
-      digs.push_back({"the cellar dig", region.outer, out.levels.cellarFormation});
+  if (job.cellar)
+    for (const Region& region : deriveCellarDig(job, out).bottom)
+      digs.push_back({"", region.outer, out.levels.cellarFormation});
   for (const FoundationRun& run : out.foundations) {
     if (run.onCellar) continue;
-    digs.push_back({"the trench for " + out.walls[run.wall].name,
-                    trench(out, foundationBand(check.job, out, run.wall), run), run.formation});
+    digs.push_back({out.walls[run.wall].name, trench(out, foundationBand(job, out, run.wall), run),
+                    run.formation});
   }
   return digs;
 }
@@ -62,36 +63,69 @@ double below(const StandingBuilding& building, double bottom, double distance, d
   return distance <= kNear ? bottom - formation : line;
 }
 
-void checkBuildingBeside(const Checking& check, size_t index, const std::vector<Dig>& digs) {
-  const StandingBuilding& building = check.job.site.buildings[index];
+// What of a dig lies so near to a building that its depth matters.
+double areaBeside(const Dig& dig, const Polygon& building, double reach) {
+  return area(intersect({{dig.outline, {}}}, {{offsetMitred(building, -reach), {}}}));
+}
+
+std::string inQuotes(const StandingBuilding& building) {
+  return building.name.empty() ? "the building" : "\"" + building.name + "\"";
+}
+
+// "the cellar dig and the trenches for A-B and B-C".
+std::string digWords(const DigBeside& beside) {
+  std::string words = beside.cellar ? "the cellar dig" : "";
+  if (beside.walls.empty()) return words;
+  if (beside.cellar) words += " and ";
+  return words + (beside.walls.size() > 1 ? "the trenches for " : "the trench for ") +
+         listed(beside.walls);
+}
+
+DigBeside besideBuilding(const SettingOut& out, const StandingBuilding& building,
+                         const std::vector<Dig>& digs) {
   Polygon outline = building.outline;
   if (signedArea(outline) < 0) std::reverse(outline.begin(), outline.end());
-  const double bottom =
-      levelsAlong(check.settingOut.terrain, outline).low - building.foundationDepth;
-  const Dig* worst = nullptr;
-  double deepest = kDeeper, away = 0;
+  DigBeside beside;
+  beside.bottom = levelsAlong(out.terrain, outline).low - building.foundationDepth;
+  std::map<std::string, double> areas;
+  double deepest = kDeeper;
   for (const Dig& dig : digs) {
     const double distance = distanceBetween(dig.outline, outline);
-    const double depth = below(building, bottom, distance, dig.formation);
-    const bool nearer = depth > deepest - 1e-6 && distance < away;
-    if (depth <= kDeeper || (depth <= deepest && !nearer)) continue;
-    worst = &dig;
+    const double depth = below(building, beside.bottom, distance, dig.formation);
+    if (depth <= kDeeper) continue;
+    const double fall = beside.bottom - dig.formation;
+    const double reach =
+        building.kind == BuildingKind::Existing ? fall : std::clamp(fall, kNear, kFar);
+    beside.cellar |= dig.wall.empty();
+    if (!dig.wall.empty()) areas[dig.wall] += areaBeside(dig, outline, reach);
+    if (depth < deepest - 1e-6 || (depth < deepest + 1e-6 && distance >= beside.away)) continue;
     deepest = depth;
-    away = distance;
+    beside.formation = dig.formation;
+    beside.away = distance;
   }
-  if (!worst) return;
-  const std::string name = building.name.empty() ? "the building" : "\"" + building.name + "\"";
+  for (const auto& [wall, amount] : areas) beside.walls.push_back(wall);
+  std::stable_sort(
+      beside.walls.begin(), beside.walls.end(),
+      [&](const std::string& a, const std::string& b) { return areas[a] > areas[b] + kSome; });
+  return beside;
+}
+
+void warnOf(const Checking& check, const DigBeside& beside) {
+  const StandingBuilding& building = check.job.site.buildings[beside.building];
   std::string ask = "ask an engineer, before digging, how its foundations are held meanwhile";
   if (building.kind == BuildingKind::Neighbour)
     ask += ", and ask whether notice to the neighbour is due";
-  check.warning("site.building[" + std::to_string(index) + "]",
-                worst->what + " goes down to " + levelWords(worst->formation) + ", " +
-                    lengthWords(std::round(away * 1000) / 1000) + " from " + name +
-                    ", whose foundations go down to about " + levelWords(bottom) +
-                    (bottom - away > worst->formation + kDeeper
-                         ? "; that is under a line at 45 degrees from them, and may undermine them"
-                         : ""),
-                ask);
+  const bool several = beside.walls.size() + (beside.cellar ? 1 : 0) > 1;
+  const bool undermines = beside.bottom - beside.away > beside.formation + kDeeper;
+  check.warning(
+      "site.building[" + std::to_string(beside.building) + "]",
+      digWords(beside) + (several ? " go down to " : " goes down to ") +
+          levelWords(beside.formation) + ", " + lengthWords(std::round(beside.away * 1000) / 1000) +
+          " from " + inQuotes(building) + (several ? " at the nearest" : "") +
+          ", whose foundations go down to about " + levelWords(beside.bottom) +
+          (undermines ? "; that is under a line at 45 degrees from them, and may undermine them"
+                      : ""),
+      ask);
 }
 
 // Does any of the strip lie over the cellar's open dig, with nothing dug out but working space or
@@ -127,12 +161,22 @@ void checkStripsOverTheDig(const Checking& check) {
                 "ask the designer how they are carried there");
 }
 
+std::vector<DigBeside> digsBesideBuildings(const Job& job, const SettingOut& settingOut) {
+  std::vector<DigBeside> found;
+  if (job.site.buildings.empty()) return found;
+  const std::vector<Dig> digs = digsOf(job, settingOut);
+  for (size_t i = 0; i < job.site.buildings.size(); ++i) {
+    if (job.site.buildings[i].kind == BuildingKind::Demolish) continue;
+    DigBeside beside = besideBuilding(settingOut, job.site.buildings[i], digs);
+    beside.building = i;
+    if (beside.cellar || !beside.walls.empty()) found.push_back(std::move(beside));
+  }
+  return found;
+}
+
 void checkNearBuildings(const Checking& check) {
-  if (check.job.site.buildings.empty()) return;
-  const std::vector<Dig> digs = digsOf(check);
-  for (size_t i = 0; i < check.job.site.buildings.size(); ++i)
-    if (check.job.site.buildings[i].kind != BuildingKind::Demolish)
-      checkBuildingBeside(check, i, digs);
+  for (const DigBeside& beside : digsBesideBuildings(check.job, check.settingOut))
+    warnOf(check, beside);
 }
 
 }  // namespace model

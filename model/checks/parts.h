@@ -32,7 +32,14 @@ void checkSlopes(const Checking&);            // of the cellar's dig, under what
 void checkNearBuildings(const Checking&);     // digs beside what stands
 void checkScaffoldRoom(const Checking&);      // beside boundary, buildings and other walls
 void checkProfileRoom(const Checking&);       // the same for profile boards
-void checkRoofOnSite(const Checking&);        // eaves over the boundary or another building
+void checkTrenchDepths(const Checking&);
+void checkDeepFill(const Checking&);         // under a slab
+void checkBareCellarWalls(const Checking&);  // out of the ground
+void checkOpeningsOverDrops(const Checking&);
+void checkOpeningsFacingBuildings(const Checking&);
+void checkEavesOverOpenings(const Checking&);
+void checkEavesOverGround(const Checking&);
+void checkRoofOnSite(const Checking&);  // eaves over the boundary or another building
 
 // "A-B", "A-B and B-C", "A-B, B-C and C-D"; beyond a few only how many more there are.
 std::string listed(const std::vector<std::string>& names);

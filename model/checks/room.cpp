@@ -60,6 +60,25 @@ std::vector<InTheWay> beyond(const Checking& check, const WallLine& wall, bool a
   return {};
 }
 
+// Sides with nothing straight in front of them, but too little length beside what is.
+void checkShortSides(const Checking& check) {
+  const std::vector<ScaffoldGap> gaps = scaffoldRoom(check.job, check.settingOut).gaps;
+  std::vector<std::string> walls;
+  for (const BareSide& side : bareSides(check.job, check.settingOut)) {
+    const bool said = std::any_of(gaps.begin(), gaps.end(), [&](const ScaffoldGap& gap) {
+      return gap.wall == side.wall && gap.from < side.to && gap.to > side.from;
+    });
+    const std::string& name = check.settingOut.walls[side.wall].name;
+    if (!said && (walls.empty() || walls.back() != name)) walls.push_back(name);
+  }
+  if (walls.empty()) return;
+  check.warning("outline",
+                "no scaffold stands along " + listed(walls) +
+                    ": what is free there, between its corners and what stands beside them, is too "
+                    "short for one",
+                "ask the scaffolder how that side is reached");
+}
+
 }  // namespace
 
 // One line for all that one thing is in the way of.
@@ -90,6 +109,7 @@ void checkScaffoldRoom(const Checking& check) {
                   "ask the scaffolder how that side is reached, and the neighbour where it needs "
                   "their ground");
   }
+  checkShortSides(check);
 }
 
 void checkProfileRoom(const Checking& check) {

@@ -54,6 +54,26 @@ void countMuckAway(const TakeoffInput& in, Tally& tally) {
   }
 }
 
+// Topsoil stripped less topsoil put back, bulked, shared among the stages that strip.
+void countSurplusTopsoil(const TakeoffInput& in, Tally& tally) {
+  const auto stripped = [](const Element& e) {
+    return e.kind == ElementKind::Topsoil && e.removed.has_value();
+  };
+  double off = 0, back = 0;
+  for (const Element& e : in.works.elements) {
+    if (stripped(e)) off += volume(e.solid);
+    const bool putBack =
+        e.kind == ElementKind::Topsoil && e.placed.stage.kind != StageKind::Existing;
+    if (putBack) back += volume(e.solid);
+  }
+  if (off <= back) return;
+  const double share = (off - back) / off * in.job.ground.bulking;
+  const TakeoffItem away{"Muck away, topsoil, loose", Unit::CubicMetre, 0, kLooseStep,
+                         "strip less put back; " + bulkedBasis(in.job.ground.bulking)};
+  for (const Element& e : in.works.elements)
+    if (stripped(e)) tally.add(away, share * volume(e.solid), e.removed->stage);
+}
+
 }  // namespace
 
 void countGroundworks(const TakeoffInput& in, Tally& tally) {
@@ -85,6 +105,7 @@ void countGroundworks(const TakeoffInput& in, Tally& tally) {
     }
   }
   countMuckAway(in, tally);
+  countSurplusTopsoil(in, tally);
   for (const Element& e : in.works.elements) {
     const bool stone =
         e.kind == ElementKind::Hardcore || (e.kind == ElementKind::Backfill && !isReusedSoil(e));
