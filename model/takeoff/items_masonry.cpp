@@ -51,6 +51,9 @@ void countUnits(const TakeoffInput& in, Tally& tally) {
     if (!isLeaf(e) || leafThickness(e, w) <= 0) continue;
     const double area = volume(e.solid) / leafThickness(e, w);
     const bool isBrick = e.material == Material::Brick;
+    const std::string wall =
+        isBrick ? "Facing brickwork" : "Blockwork, " + lengthText(w.innerLeaf) + " wide";
+    tally.add({wall, Unit::SquareMetre, 0, 0, "face, openings taken out"}, area, e.placed.stage);
     tally.add(isBrick ? facing : block, area * (isBrick ? bricks : blocks), e.placed.stage);
   }
 }

@@ -20,7 +20,7 @@ void drawWalls(Dice& dice, Job& job) {
   job.walls.cavity = dice.pick<double>({0.075, 0.1, 0.125, 0.15});
   job.walls.insulation = dice.chance(50) ? job.walls.cavity : job.walls.cavity - 0.05;
   job.walls.innerLeaf = dice.pick<double>({0.1, 0.14});
-  if (dice.chance(20)) job.walls.render = 0.02;
+  if (dice.chance(20)) job.walls.render = dice.pick<double>({0.015, 0.02, 0.05});
 }
 
 void drawStoreys(Dice& dice, Job& job) {

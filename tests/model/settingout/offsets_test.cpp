@@ -67,5 +67,17 @@ TEST(DeriveOffsets, HaveNoBoundaryWhereTheJobGivesNone) {
   EXPECT_TRUE(deriveOffsets(Job(), out).empty());
 }
 
+TEST(DeriveOffsets, AreMeasuredFromTheRender) {
+  Job job;
+  job.outline = {{0, 0}, {10, 0}, {10, 8}, {0, 8}};
+  job.site.boundary = {{-2, -3}, {14, -3}, {14, 20}, {-2, 20}};
+  job.walls.render = 0.020;
+  const auto offsets = deriveOffsets(job, deriveSettingOut(job));
+  ASSERT_EQ(offsets.size(), 4u);
+  EXPECT_NEAR(offsets[0].distance, 2.980, 1e-9);
+  EXPECT_NEAR(offsets[1].distance, 3.980, 1e-9);
+  EXPECT_NEAR(offsets[0].from.y, -0.020, 1e-9);
+}
+
 }  // namespace
 }  // namespace model

@@ -123,7 +123,7 @@ TEST(CavityWall, TheWallBelowStopsUnderTheDampCourseAndLiftsBeginOnIt) {
 TEST(CavityWall, CornersAreRackedBackHalfABrickACourse) {
   const Job job = demoJob("smallest");
   const Works works = wallsOf(job, deriveSettingOut(job));
-  const Element* corner = find(works, "wall A-B/outer leaf/storey 0/lift 1/corner A");
+  const Element* corner = find(works, "wall A-B/outer leaf/Ground floor/lift 1/corner A");
   ASSERT_NE(corner, nullptr);
   // How far it reaches along the wall at each course, read off its points.
   std::map<int, double> reach;
@@ -163,12 +163,12 @@ TEST(CavityWall, TheOuterLeafStopsOnWholeCoursesInEveryLift) {
 TEST(CavityWall, UnderAFloorTheInnerLeafStopsAtTheJoistsAndTheOuterAtTheCourseOver) {
   const Job job = demoJob("orchard-house");
   const Works works = wallsOf(job, deriveSettingOut(job));
-  const Element* inner = find(works, "wall B-C/inner leaf/storey 0/lift 3/run");
-  const Element* outer = find(works, "wall B-C/outer leaf/storey 0/lift 3/run");
+  const Element* inner = find(works, "wall B-C/inner leaf/Ground floor/lift 3/run");
+  const Element* outer = find(works, "wall B-C/outer leaf/Ground floor/lift 3/run");
   EXPECT_NEAR(inner->top, 2.458, 1e-9);
   EXPECT_NEAR(outer->top, 2.475, 1e-9);  // course 33
-  EXPECT_NEAR(find(works, "wall B-C/outer leaf/storey 1/lift 1/run")->underside, 2.475, 1e-9);
-  EXPECT_NEAR(find(works, "wall B-C/inner leaf/storey 1/lift 1/run")->underside, 2.458, 1e-9);
+  EXPECT_NEAR(find(works, "wall B-C/outer leaf/First floor/lift 1/run")->underside, 2.475, 1e-9);
+  EXPECT_NEAR(find(works, "wall B-C/inner leaf/First floor/lift 1/run")->underside, 2.458, 1e-9);
   // 358 from the heads: a whole course of 225, and 133 of which the bed is 10.
   EXPECT_EQ(
       inner->name,
@@ -220,9 +220,9 @@ TEST(CavityWall, OpeningsThatTouchLiftLinesLeaveNoSlips) {
   const SettingOut out = deriveSettingOut(job);
   const Works works = wallsOf(job, out);
   expectClosed(works, "touching");
-  const double run = find(works, "wall A-B/outer leaf/storey 0/lift 1/run")->quantity.amount;
-  const double a = find(works, "wall A-B/outer leaf/storey 0/lift 1/corner A")->quantity.amount;
-  const double b = find(works, "wall A-B/outer leaf/storey 0/lift 1/corner B")->quantity.amount;
+  const double run = find(works, "wall A-B/outer leaf/Ground floor/lift 1/run")->quantity.amount;
+  const double a = find(works, "wall A-B/outer leaf/Ground floor/lift 1/corner A")->quantity.amount;
+  const double b = find(works, "wall A-B/outer leaf/Ground floor/lift 1/corner B")->quantity.amount;
   EXPECT_NEAR(run + a + b, (6.74 - 0.1025) * 1.350, 1e-6);
 }
 

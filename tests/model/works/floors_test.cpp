@@ -51,7 +51,7 @@ TEST(GroundFloor, LiesFromInnerFaceToInnerFaceInItsLayers) {
   const auto screed = floors.ofKind(ElementKind::Screed);
   ASSERT_EQ(screed.size(), 1u);
   EXPECT_NEAR(screed[0]->top, 0, 1e-12);
-  EXPECT_NEAR(screed[0]->quantity.amount, floors.insideArea(), 1e-9);
+  EXPECT_NEAR(screed[0]->quantity.amount, floors.insideArea() * floor.screed, 1e-9);
 }
 
 TEST(GroundFloor, ASuspendedFloorIsBeams) {

@@ -1,5 +1,8 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <set>
+
 #include "model/geometry/check_solid.h"
 #include "model/works/parts.h"
 #include "tests/support/demo_job.h"
@@ -94,6 +97,36 @@ TEST(StandingBuildings, InsideTheBoundaryStandOnTheSiteItself) {
   Job job = demoJob("orchard-house");
   job.site.boundary.clear();  // then it runs round everything
   for (const Element& e : standing(job).elements) EXPECT_NE(e.kind, ElementKind::Ground) << e.id;
+}
+
+TEST(StandingBuildings, KeepTheirIdsWhenAnotherIsLeftOut) {
+  Job job = demoJob("orchard-house");
+  const auto has = [](const Works& works, const std::string& id) {
+    return std::any_of(works.elements.begin(), works.elements.end(),
+                       [&](const Element& e) { return e.id == id; });
+  };
+  EXPECT_TRUE(has(standing(job), "standing building House next door/walls"));
+  EXPECT_TRUE(has(standing(job), "ground under standing building House next door"));
+  job.site.buildings.erase(job.site.buildings.begin());
+  EXPECT_TRUE(has(standing(job), "standing building House next door/walls"));
+  EXPECT_FALSE(has(standing(job), "standing building Old wash house/walls"));
+}
+
+TEST(StandingBuildings, WithoutANameOrWithOneNameHaveIdsOfTheirOwn) {
+  Job job;
+  job.outline = {{0, 0}, {5, 0}, {5, 4}, {0, 4}};
+  for (const char* name : {"Barn", "", "Barn", "no. 2"}) {
+    StandingBuilding building;
+    building.name = name;
+    const double x = 20 + 10.0 * static_cast<double>(job.site.buildings.size());
+    building.outline = {{x, 0}, {x + 4, 0}, {x + 4, 4}, {x, 4}};
+    job.site.buildings.push_back(building);
+  }
+  std::set<std::string> ids;
+  for (const Element& e : standing(job).elements) EXPECT_TRUE(ids.insert(e.id).second) << e.id;
+  EXPECT_TRUE(ids.count("standing building Barn no. 1/walls"));
+  EXPECT_TRUE(ids.count("standing building no. 2/walls"));
+  EXPECT_TRUE(ids.count("standing building Barn no. 3/walls"));
 }
 
 }  // namespace

@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <random>
 #include <set>
+#include <sstream>
 
 #include "model/geometry/check_solid.h"
 #include "model/job/read_job.h"
@@ -187,9 +189,25 @@ TEST_P(DrawnJob, SolidsAreClosedAndNoTwoStandInOnePlace) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(Seeds, DrawnJob, testing::Range(0u, 16u));
+INSTANTIATE_TEST_SUITE_P(Seeds, DrawnJob, testing::Range(0u, 8u));
 // A form beside a re-entrant corner stood in the next wall; a rail's foot in a fold of the ground.
 INSTANTIATE_TEST_SUITE_P(SeedsThatFailed, DrawnJob, testing::Values(238u, 245u));
+
+// And others every time. A failure names the seed of the job to look at: add it to the list above.
+TEST(WholeBuilding, OfAnyDrawnJobIsClosedAndNoTwoThingsStandInOnePlace) {
+  rc::detail::TestParams params;
+  params.seed = std::random_device{}();
+  params.maxSuccess = 24;  // each looks at every pair of some hundred solids
+  const auto holds = [] {
+    const unsigned seed = *rc::gen::resize(100, rc::gen::inRange(0u, 1000000u));
+    for (const std::string& fault : faultsOf(Building(test_support::seededJob(seed))))
+      RC_FAIL("seed " + std::to_string(seed) + ": " + fault);
+  };
+  const auto result = rc::detail::checkTestable(holds, rc::detail::TestMetadata{}, params);
+  std::ostringstream said;
+  rc::detail::printResultMessage(result, said);
+  EXPECT_TRUE(result.is<rc::detail::SuccessResult>()) << said.str();
+}
 
 TEST(WholeBuilding, SteppedTrenchFillFollowsTheGroundWithoutGapsOrOverlaps) {
   int jobs = 0;
