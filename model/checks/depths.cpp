@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include <glm/geometric.hpp>
+
 #include "model/checks/findings.h"
 #include "model/checks/parts.h"
 #include "model/job/value_words.h"
@@ -47,15 +49,27 @@ std::vector<std::string> namesOf(const std::vector<AtWall>& walls, bool amounts)
   return names;
 }
 
-LevelRange groundAlong(const SettingOut& out, const FoundationRun& run, double inward) {
+LevelRange groundAlong(const SettingOut& out, const FoundationRun& run) {
   const WallLine& wall = out.walls[run.wall];
-  return levelsAlong(out.terrain, wall.at(run.from, inward), wall.at(run.to, inward));
+  return levelsAlong(out.terrain, wall.at(run.from), wall.at(run.to));
+}
+
+// The lowest ground along the inner face of a run; `inside` is what lies within the walls.
+double lowInside(const SettingOut& out, const Polygon& inside, const FoundationRun& run) {
+  const WallLine& wall = out.walls[run.wall];
+  const Vec2 from = inside[wall.from], to = inside[wall.to];
+  const double first = glm::dot(from - wall.start, wall.along);
+  const double last = glm::dot(to - wall.start, wall.along);
+  if (last <= first) return levelsAlong(out.terrain, from, to).low;
+  const auto at = [&](double s) {
+    return from + (to - from) * ((std::clamp(s, first, last) - first) / (last - first));
+  };
+  return levelsAlong(out.terrain, at(run.from), at(run.to)).low;
 }
 
 // Stripped ground under the floor, away from the walls, at its lowest.
-double lowestInside(const Job& job, const SettingOut& out) {
+double lowestWithin(const Job& job, const SettingOut& out, const Polygon& inside) {
   double low = 1e300;
-  const Polygon inside = out.ring(job.walls.total());
   for (const Vec3& spot : out.terrain.points) {
     const Vec2 at(spot);
     if (contains(inside, at) && (out.cellarOutline.empty() || !contains(out.cellarOutline, at)))
@@ -70,7 +84,7 @@ DeepTrenches deepTrenches(const SettingOut& settingOut) {
   std::vector<AtWall> found;
   for (const FoundationRun& run : settingOut.foundations) {
     if (run.onCellar) continue;
-    const double depth = groundAlong(settingOut, run, 0).high - run.formation;
+    const double depth = groundAlong(settingOut, run).high - run.formation;
     if (depth > kDeepTrench + kTolerance)
       found.push_back({settingOut.walls[run.wall].name, depth, run.formation});
   }
@@ -96,17 +110,18 @@ void checkDeepFill(const Checking& check) {
   const SettingOut& out = check.settingOut;
   if (job.groundFloor.kind != GroundFloorKind::Slab) return;
   const double top = out.levels.slabUnderside;
+  const Polygon inside = out.ring(job.walls.total());
   std::vector<AtWall> found;
   for (const FoundationRun& run : out.foundations) {
     if (run.onCellar) continue;
-    const double stripped = groundAlong(out, run, job.walls.total()).low - job.ground.topsoil;
+    const double stripped = lowInside(out, inside, run) - job.ground.topsoil;
     const double depth = top - std::min(stripped, out.levels.oversite);
     if (depth > kDeepFill + kTolerance) found.push_back({out.walls[run.wall].name, depth, 0});
   }
   const std::vector<AtWall> worst = worstFirst(found);
   double most = worst.empty() ? 0 : worst.front().amount;
-  const double inside = lowestInside(job, out);
-  if (inside < 1e299) most = std::max(most, top - std::min(inside, out.levels.oversite));
+  const double within = lowestWithin(job, out, inside);
+  if (within < 1e299) most = std::max(most, top - std::min(within, out.levels.oversite));
   if (most <= kDeepFill + kTolerance) return;
   const std::string depth = lengthWords(std::round(most * 1000) / 1000);
   check.warning("ground_floor.kind",
@@ -124,7 +139,7 @@ void checkBareCellarWalls(const Checking& check) {
   std::vector<AtWall> found;
   for (const FoundationRun& run : out.foundations) {
     if (!run.onCellar) continue;
-    const double ground = groundAlong(out, run, 0).low;
+    const double ground = groundAlong(out, run).low;
     if (run.top - ground > kBare)
       found.push_back({out.walls[run.wall].name, run.top - ground, ground});
   }

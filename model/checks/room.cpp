@@ -68,7 +68,9 @@ void checkShortSides(const Checking& check) {
     const bool said = std::any_of(gaps.begin(), gaps.end(), [&](const ScaffoldGap& gap) {
       return gap.wall == side.wall && gap.from < side.to && gap.to > side.from;
     });
-    const std::string& name = check.settingOut.walls[side.wall].name;
+    const WallLine& wall = check.settingOut.walls[side.wall];
+    const bool most = side.to - side.from > wall.length / 2;
+    const std::string name = most ? wall.name : "part of " + wall.name;
     if (!said && (walls.empty() || walls.back() != name)) walls.push_back(name);
   }
   if (walls.empty()) return;

@@ -17,9 +17,10 @@ using K = StageKind;
 void mindBareSides(const Job& job, const SettingOut& out, StageTraits& traits) {
   const std::string bare = bareSidesInWords(job, out);
   if (bare.empty()) return;
-  const std::string mind = "No scaffold along " + bare +
-                           ": agree with the scaffolder how that side is reached before this "
-                           "stage.";
+  const bool several = bare.find(" and ") != std::string::npos;
+  const std::string mind = "No scaffold along " + bare + ": agree with the scaffolder how " +
+                           (several ? "those sides are" : "that side is") +
+                           " reached before this stage.";
   for (const K kind : {K::ScaffoldLift, K::ScaffoldRoof, K::WallPlate, K::Gables, K::Rafters,
                        K::Fascia, K::RoofCovering})
     traits.alsoMind[kind] = mind;

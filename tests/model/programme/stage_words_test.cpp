@@ -25,8 +25,12 @@ std::string filled(const char* text, const StageKey& key, const Job& job, const 
 std::string everythingSaid(StageKind kind, const Job& job, const SettingOut& out) {
   const StageKey key{kind, 0, 1};
   std::string all;
-  for (const StageTraits& traits : {StageTraits{}, StageTraits{true, true, true, true, true},
-                                    StageTraits{false, false, false, true, true}}) {
+  StageTraits beams, slab;
+  beams.beamFloor = beams.slopedDig = beams.blinding = true;
+  beams.besideCellar = beams.scaffold = true;
+  slab.besideCellar = slab.scaffold = true;
+  slab.scaffoldLifts = {{StageKind::ScaffoldLift, 0, 1}};
+  for (const StageTraits& traits : {StageTraits{}, beams, slab}) {
     const StageWords& words = wordsFor(kind, traits);
     for (const char* text : {words.name, words.what, words.atEnd})
       all += filled(text, key, job, out) + " ";
@@ -123,10 +127,51 @@ TEST(StageWords, KeepTheStoreysOwnSpelling) {
 TEST(StageWords, HighLiftsAreWarnedOfWhatFallsAndLowOnesOfDust) {
   StageTraits traits;
   traits.scaffold = true;
+  traits.scaffoldLifts = {{StageKind::ScaffoldLift, 0, 2}, {StageKind::ScaffoldLift, 1, 1}};
   const std::string low = cautionFor({StageKind::RunIn, 0, 1}, traits);
   const std::string high = cautionFor({StageKind::RunIn, 1, 1}, traits);
   EXPECT_NE(low.find("dust"), std::string::npos);
   EXPECT_NE(high.find("nobody below"), std::string::npos);
+}
+
+TEST(StageWords, EachLiftIsWorkedFromThePlatformThatWasPutUpForIt) {
+  StageTraits traits;
+  traits.scaffold = true;
+  traits.scaffoldLifts = {{StageKind::ScaffoldLift, 0, 2}};
+  const auto from = [&](int storey, int lift, const std::string& words) {
+    return cautionFor({StageKind::RunIn, storey, lift}, traits).find("handed over for " + words) !=
+           std::string::npos;
+  };
+  EXPECT_FALSE(from(0, 1, "")) << "from the ground";
+  EXPECT_TRUE(from(0, 2, "this lift"));
+  EXPECT_TRUE(from(0, 3, "lift 2"));
+  EXPECT_TRUE(from(1, 1, "the lift under this storey"));
+}
+
+TEST(StageWords, WithoutScaffoldNobodyIsSentOntoOne) {
+  StageTraits traits;
+  for (const StageKind kind : {StageKind::Fascia, StageKind::WindowsAndDoors, StageKind::RunIn})
+    EXPECT_EQ(cautionFor({kind, 1, 3}, traits).find("scaffold"), std::string::npos);
+}
+
+TEST(StageWords, BothLeavesLevelsAreSaidWhereTheyDiffer) {
+  SettingOut out = twoStoreys();
+  out.lifts = {{0, 1, 0, 1.35}, {0, 2, 1.35, 2.458}};
+  out.levels.outerLeafTop = 5.1;
+  const Job job;
+  const auto said = [&](const char* text, StageKind kind, int lift) {
+    return filled(text, {kind, 0, lift}, job, out);
+  };
+  const std::string corners =
+      said(wordsFor(StageKind::RaiseCorners).what, StageKind::RaiseCorners, 2);
+  EXPECT_NE(corners.find("to +2.475, course 33 (inner leaf +2.458)"), std::string::npos) << corners;
+  const std::string run = said(wordsFor(StageKind::RunIn).what, StageKind::RunIn, 2);
+  EXPECT_NE(run.find("up to +2.458 with the inner leaf and +2.475 with the outer"),
+            std::string::npos)
+      << run;
+  EXPECT_NE(run.find("The joists bear at +2.458, which is no whole course"), std::string::npos);
+  const std::string low = said(wordsFor(StageKind::RunIn).what, StageKind::RunIn, 1);
+  EXPECT_NE(low.find("up to +1.350. Both"), std::string::npos) << low;
 }
 
 TEST(StoreySlugs, StoreysAreNamedPlainlyAndApart) {

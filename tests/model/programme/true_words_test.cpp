@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "model/checks/findings.h"
+#include "model/level_text.h"
 #include "model/model.h"
 #include "tests/support/demo_job.h"
 #include "tests/support/random_job.h"
@@ -180,13 +182,136 @@ TEST(TrueWords, ADeepTrenchIsHeldUp) {
   EXPECT_TRUE(says(said(buildModel(job), StageKind::TrenchDig), "keep the sides upright"));
 }
 
+// A building along C-D, where there is no room for a scaffold then.
+Job besideABarn(BuildingKind kind) {
+  Job job = withGables();
+  job.site.buildings = {{"Barn", kind, {{-3, 6.1}, {11, 6.1}, {11, 9}, {-3, 9}}, 2, 0.2}};
+  return job;
+}
+
+TEST(TrueWords, SidesWithoutScaffoldAreNamedWhereOneWorksHigh) {
+  const Model bare = buildModel(besideABarn(BuildingKind::Existing));
+  const Model round = buildModel(besideABarn(BuildingKind::Demolish));
+  EXPECT_TRUE(says(said(bare, StageKind::ScaffoldRoof), "none along C-D"))
+      << said(bare, StageKind::ScaffoldRoof);
+  EXPECT_TRUE(says(said(round, StageKind::ScaffoldRoof), "Rails all round above"));
+  for (const StageKind kind :
+       {StageKind::ScaffoldLift, StageKind::ScaffoldRoof, StageKind::WallPlate, StageKind::Gables,
+        StageKind::Rafters, StageKind::Fascia, StageKind::RoofCovering}) {
+    EXPECT_TRUE(says(said(bare, kind), "No scaffold along C-D: agree")) << said(bare, kind);
+    EXPECT_FALSE(says(said(round, kind), "No scaffold")) << said(round, kind);
+  }
+  for (const Stage& stage : bare.programme.stages) {
+    if (stage.key.kind != StageKind::RunIn) continue;
+    EXPECT_EQ(says(stage.caution, "No scaffold along C-D"), stage.key.lift > 1) << stage.caution;
+  }
+}
+
+TEST(TrueWords, WithNoRoomForAnyScaffoldNobodyWorksFromOne) {
+  Job job = oblong();
+  job.site.boundary = job.outline;
+  const Model m = buildModel(job);
+  EXPECT_EQ(stageOf(m, StageKind::ScaffoldRoof), nullptr);
+  const std::string text = said(m, StageKind::Fascia);
+  EXPECT_TRUE(says(text, "No scaffold along A-B, B-C, C-D and D-A: agree")) << text;
+  EXPECT_FALSE(says(text, "from the scaffold")) << text;
+}
+
+TEST(TrueWords, TheDigNamesTheBuildingItGoesDeepBeside) {
+  EXPECT_TRUE(says(said(buildModel(besideABarn(BuildingKind::Neighbour)), StageKind::TrenchDig),
+                   "beside the foundations of \"Barn\""));
+  EXPECT_FALSE(
+      says(said(buildModel(besideABarn(BuildingKind::Demolish)), StageKind::TrenchDig), "Barn"));
+}
+
+TEST(TrueWords, AVeryDeepTrenchTakesAnEngineerAndMoreThanItsShareOfDays) {
+  Job job = oblong();
+  job.foundations.thickness = 0.5;
+  const auto at = [&](double top) {
+    job.foundations.top = top;
+    return buildModel(job);
+  };
+  const Model usual = at(-2.0), deep = at(-8.0);
+  EXPECT_FALSE(says(said(usual, StageKind::TrenchDig), "engineer"));
+  EXPECT_TRUE(says(said(deep, StageKind::TrenchDig), "Up to 8350 deep"))
+      << said(deep, StageKind::TrenchDig);
+  EXPECT_TRUE(says(said(deep, StageKind::WallsBelowDampCourse), "inside the engineer's support"));
+  EXPECT_GT(stageOf(deep, StageKind::TrenchDig)->days,
+            6 * stageOf(usual, StageKind::TrenchDig)->days);
+}
+
+TEST(TrueWords, ADoorOverADropIsMindedWhenFittedAndAtTheEnd) {
+  Job job = oblong();
+  Opening door;
+  door.kind = OpeningKind::Door;
+  door.name = "Back door";
+  door.wall = "A-B";
+  door.from = "A";
+  door.at = 2;
+  job.openings = {door};
+  EXPECT_FALSE(says(said(buildModel(job), StageKind::WindowsAndDoors), "drop"));
+  job.site.spots = {{{0, 0}, -0.9}};
+  const Model m = buildModel(job);
+  EXPECT_TRUE(says(said(m, StageKind::WindowsAndDoors), "Back door (900) opens over a drop"));
+  EXPECT_TRUE(says(said(m, StageKind::Completion), "Back door (900) opens over a drop"));
+}
+
+TEST(TrueWords, EachLintelIsBeddedInOneStageAndSaidThere) {
+  Job job = oblong();
+  for (int i = 0; i < 3; ++i) {
+    Opening window;
+    window.name = "Window " + std::to_string(i + 1);
+    window.wall = "A-B";
+    window.from = "A";
+    window.at = 1 + 2 * i;
+    window.head = i == 2 ? 1.95 : 2.1;
+    job.openings.push_back(window);
+  }
+  const Model m = buildModel(job);
+  const std::string own = said(m, StageKind::Lintels);
+  EXPECT_TRUE(says(own, "+2.100") && !says(own, "+1.950")) << own;
+  size_t rising = 0;
+  for (const Stage& stage : m.programme.stages)
+    rising += says(stage.what, "Bed the lintels at +1.950 as the wall comes up") ? 1 : 0;
+  EXPECT_EQ(rising, 1u);
+}
+
+TEST(TrueWords, ThePitchIsSaidToATenthOfADegree) {
+  Job job = oblong();
+  job.roof.pitch = 26.565051177;
+  EXPECT_TRUE(says(said(buildModel(job), StageKind::Rafters), "at 26.6 degrees,"));
+  job.roof.pitch = 40;
+  EXPECT_TRUE(says(said(buildModel(job), StageKind::Rafters), "at 40 degrees,"));
+}
+
+TEST(TrueWords, AScaffoldServesAllThatIsBuiltFromIt) {
+  Job job = oblong();
+  Opening window;
+  window.wall = "A-B";
+  window.from = "A";
+  window.at = 2;
+  window.head = 2.1;
+  job.openings = {window};
+  const Model m = buildModel(job);
+  const std::string top = levelText(m.settingOut.lifts.back().top);
+  size_t platforms = 0;
+  for (const Stage& stage : m.programme.stages)
+    platforms += stage.key.kind == StageKind::ScaffoldLift ? 1 : 0;
+  ASSERT_EQ(platforms, 1u);
+  EXPECT_TRUE(says(said(m, StageKind::ScaffoldLift), "to " + top + ", and hand"))
+      << said(m, StageKind::ScaffoldLift);
+}
+
 // Where somebody stands in a hole, at an edge, under a load or beside a machine.
 TEST(TrueWords, CautionsSitWhereWorkCanHurt) {
   const auto check = [](const Model& m) {
     for (const Stage& stage : m.programme.stages) {
       const StageKind kind = stage.key.kind;
+      // At the end only of a door that opens over a drop.
+      const bool done =
+          kind == StageKind::Completion && openingsOverDrops(m.job, m.settingOut).empty();
       const bool without = kind == StageKind::SettingOut || kind == StageKind::CavityFill ||
-                           kind == StageKind::DampCourse || kind == StageKind::Completion;
+                           kind == StageKind::DampCourse || done;
       EXPECT_EQ(stage.caution.empty(), without) << stage.id;
     }
   };

@@ -99,6 +99,22 @@ TEST(Takeoff, NothingIsCartedAwayWhenAllGoesBack) {
   EXPECT_EQ(rowOf(t.rows, "Muck away, loose"), nullptr);
 }
 
+TEST(Takeoff, TopsoilThatIsNotPutBackIsCartedAwayBulked) {
+  Job job;
+  job.ground.bulking = 1.25;
+  Element strip = boxed(ElementKind::Topsoil, Material::Topsoil, whole({K::Existing}), {57, 1, 1});
+  strip.removed = whole({K::TopsoilStrip});
+  const auto back = [](double amount) {
+    return boxed(ElementKind::Topsoil, Material::Topsoil, whole({K::OutsideWorks}), {amount, 1, 1});
+  };
+  const Takeoff t = takeoffOf({strip, back(35)}, job);
+  const TakeoffRow* row = rowOf(t.rows, "Muck away, topsoil, loose");
+  ASSERT_NE(row, nullptr);
+  EXPECT_NEAR(row->amount, 22 * 1.25, 1e-9);
+  EXPECT_NEAR(row->order, 28, 1e-9);
+  EXPECT_EQ(rowOf(takeoffOf({strip, back(57)}, job).rows, "Muck away, topsoil, loose"), nullptr);
+}
+
 TEST(Takeoff, ConcreteIsOrderedInQuartersWithItsAllowance) {
   const Takeoff t = takeoffOf({boxed(ElementKind::Foundation, Material::Concrete,
                                      whole({K::FoundationPour}), {4.47, 1, 1})});
