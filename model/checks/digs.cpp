@@ -43,8 +43,8 @@ std::vector<Dig> digsOf(const Job& job, const SettingOut& out) {
       digs.push_back({"", region.outer, out.levels.cellarFormation});
   for (const FoundationRun& run : out.foundations) {
     if (run.onCellar) continue;
-    digs.push_back({out.walls[run.wall].name, trench(out, foundationBand(job, out, run.wall), run),
-                    run.formation});
+    digs.push_back(
+        {out.walls[run.wall].name, trench(out, foundationBand(out, run.wall), run), run.formation});
   }
   return digs;
 }
@@ -150,7 +150,7 @@ void checkStripsOverTheDig(const Checking& check) {
   for (const FoundationRun& run : out.foundations) {
     const std::string& wall = out.walls[run.wall].name;
     if (run.onCellar || (!walls.empty() && walls.back() == wall)) continue;
-    const Polygon strip = trench(out, foundationBand(check.job, out, run.wall), run);
+    const Polygon strip = trench(out, foundationBand(out, run.wall), run);
     if (overTheDig(strip, run.formation, dig, out.levels.cellarFormation)) walls.push_back(wall);
   }
   if (walls.empty()) return;

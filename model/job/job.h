@@ -126,7 +126,7 @@ struct UpperFloor {
   double joistDepth = 0.220;
   double joistWidth = 0.047;
   double spacing = 0.400;
-  double ceiling = 0.0125;
+  double ceiling = 0.0125;  // under the joists
 };
 
 // ---- foundations and cellar -------------------------------------------------

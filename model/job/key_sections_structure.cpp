@@ -144,7 +144,7 @@ std::vector<KeySpec> floorKeys() {
        "Joists, centre to centre"},
       {"upper_floor", "ceiling", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.upperFloor.ceiling; }, 0, 0.1, "12.5",
-       "Ceiling under the joists"},
+       "Ceiling under the joists, whose level is scheduled"},
   };
 }
 

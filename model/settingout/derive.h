@@ -11,6 +11,7 @@
 namespace model {
 
 void deriveOutline(const Job& job, SettingOut& out);   // corners, walls, outline, tanPitch
+void deriveFaces(const Job& job, SettingOut& out);     // faceDistances, faces
 void deriveOpenings(const Job& job, SettingOut& out);  // openings
 void deriveRoof(const Job& job, SettingOut& out);      // eavesOutline, roof
 void deriveLevels(const Job& job, SettingOut& out);    // terrain, levels, commonHead

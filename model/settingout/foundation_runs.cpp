@@ -21,7 +21,7 @@ struct Span {
 std::vector<Span> onCellar(const SettingOut& out, const Job& job, size_t i) {
   std::vector<Span> spans;
   if (out.cellarOutline.empty()) return spans;
-  const Polygon inner = out.ring(job.walls.total());
+  const Polygon inner = out.ring(out.faceDistances.innerFace);
   const WallLine& wall = out.walls[i];
   const Polygon band{wall.start, wall.end, inner[wall.to], inner[wall.from]};
   const Polygon grown = offsetMitred(out.cellarOutline, -job.cellar->membrane);

@@ -34,6 +34,7 @@ void floors(const Job& job, Levels& levels) {
       const UpperFloor& floor = job.upperFloor;
       levels.structuralFloor.push_back(finished - floor.finish);
       levels.joistBearing.push_back(levels.structuralFloor[i] - floor.deck - floor.joistDepth);
+      levels.ceiling.push_back(levels.joistBearing[i] - floor.ceiling);
     }
   }
 }
@@ -48,7 +49,7 @@ void wallAndRoof(const Job& job, SettingOut& out) {
   // The plate's outer edge is flush with the outer face of the inner leaf; the rafters sit on it
   // with their birdsmouths.
   out.rafterSeat = birdsmouthSeat(job.roof);
-  const double inset = job.walls.outerLeaf + job.walls.cavity + out.rafterSeat;
+  const double inset = out.faceDistances.innerLeafFront + out.rafterSeat;
   levels.eavesUnderside = levels.plateTop - inset * out.tanPitch;
   levels.outerLeafTop =
       courseAtOrUnder(std::min(levels.wallTop, levels.eavesUnderside), levels.dampCourse, course);

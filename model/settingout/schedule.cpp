@@ -77,6 +77,8 @@ void floorLevels(const Job& job, const Levels& levels, Schedule& schedule) {
     if (i > 0) {
       schedule.put("joist-bearing:" + number, withStorey(job, i, "joist bearing"),
                    levels.joistBearing[i], job.storeys[i].name);
+      schedule.put("ceiling:" + std::to_string(i - 1), withStorey(job, i - 1, "ceiling"),
+                   levels.ceiling[i - 1], job.storeys[i - 1].name);
     }
   }
   const bool slab = job.groundFloor.kind == GroundFloorKind::Slab;

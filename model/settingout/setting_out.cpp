@@ -32,6 +32,7 @@ std::optional<size_t> SettingOut::cornerNamed(const std::string& letter) const {
 SettingOut deriveSettingOut(const Job& job) {
   SettingOut out;
   deriveOutline(job, out);
+  deriveFaces(job, out);
   deriveOpenings(job, out);
   deriveRoof(job, out);
   deriveLevels(job, out);

@@ -12,6 +12,7 @@
 #include "model/geometry/solid.h"
 #include "model/job/job.h"
 #include "model/settingout/terrain.h"
+#include "model/settingout/wall_faces.h"
 
 namespace model {
 
@@ -74,6 +75,9 @@ struct Levels {
   std::vector<double> finishedFloor;    // per storey
   std::vector<double> structuralFloor;  // per storey: top of slab, or top of deck
   std::vector<double> joistBearing;     // per storey, underside of joists; [0] unused
+  // Per storey, the underside of the ceiling under the joists of the floor over it: one fewer than
+  // there are storeys, since the last has the roof over it.
+  std::vector<double> ceiling;
   // Per storey, the commonest lintel soffit (the lowest of equals); nothing without openings. A
   // lift ends there when it lies between the storey's first and last course.
   std::vector<std::optional<double>> commonHead;
@@ -108,9 +112,11 @@ struct ScheduledLevel {
 };
 
 struct SettingOut {
-  std::vector<Corner> corners;  // anticlockwise, A first
-  std::vector<WallLine> walls;  // wall i starts at corner i
-  Polygon outline;              // corner points
+  std::vector<Corner> corners;   // anticlockwise, A first
+  std::vector<WallLine> walls;   // wall i starts at corner i
+  Polygon outline;               // corner points
+  FaceDistances faceDistances;   // inward from the outer face
+  std::vector<WallFaces> faces;  // their lines, by wall
   Terrain terrain;
   Levels levels;
   std::vector<ScheduledLevel> schedule;  // highest first

@@ -20,8 +20,8 @@ class Closers {
   Closers(const Job& job, const SettingOut& settingOut, size_t wall)
       : settingOut_(settingOut),
         wall_(wall),
-        layer_(layerOf(settingOut, wall, job.walls.outerLeaf,
-                       job.walls.outerLeaf + job.walls.cavity)) {
+        layer_(layerOf(settingOut, wall, settingOut.faceDistances.outerLeafBack,
+                       settingOut.faceDistances.innerLeafFront)) {
     if (layer_.empty()) return;
     levelTop_ = levelTopOf(job, settingOut, layer_, wall, false);
     const bool gable = settingOut.walls[wall].eaves == EavesKind::Gable;

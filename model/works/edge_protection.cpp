@@ -41,10 +41,10 @@ class RailBuilder {
         works_(works),
         dig_(deriveCellarDig(job, out)),
         strip_(strippedArea(job, out)) {
-    const Regions trenches = foundationAreas(job, out);
+    const Regions trenches = foundationAreas(out);
     for (const Region& r : trenches) keepOut_ = unite(keepOut_, grown(r.outer, kClear));
     // Where the walls come up, on the cellar too.
-    const Polygon within = out.ring(job.walls.total() + kClear);
+    const Polygon within = out.ring(out.faceDistances.innerFace + kClear);
     keepOut_ = unite(keepOut_, subtract(grown(out.outline, kClear), {{within, {}}}));
     keepOut_ = unite(keepOut_, buildings(job, kClear));
     site_ = {{out.terrain.boundary, {}}};
@@ -52,7 +52,7 @@ class RailBuilder {
 
   void build() {
     const double margin = dig_.margin + dig_.reach + kFromEdge;
-    const Polygon inside = out_.ring(job_.walls.total());
+    const Polygon inside = out_.ring(out_.faceDistances.innerFace);
     for (const Region& region : grown(out_.cellarOutline, margin)) {
       for (size_t i = 0; i < region.outer.size(); ++i) {
         side(region.outer[i], region.outer[(i + 1) % region.outer.size()], inside);
@@ -151,10 +151,10 @@ Regions cellarHole(const Job& job, const SettingOut& settingOut) {
   return subtract(intersect(bottom, {{settingOut.terrain.boundary, {}}}), buildings(job, 0));
 }
 
-Regions foundationArea(const Job& job, const SettingOut& settingOut, size_t index) {
+Regions foundationArea(const SettingOut& settingOut, size_t index) {
   const FoundationRun& run = settingOut.foundations[index];
   const WallLine& wall = settingOut.walls[run.wall];
-  const FoundationBand band = foundationBand(job, settingOut, run.wall);
+  const FoundationBand band = foundationBand(settingOut, run.wall);
   const double far = 50;  // beyond any mitre
   const double from = run.from > 0 ? run.from : -far;
   const double to = run.to < wall.length ? run.to : wall.length + far;
@@ -163,11 +163,11 @@ Regions foundationArea(const Job& job, const SettingOut& settingOut, size_t inde
   return intersect({{band.band, {}}}, {{length, {}}});
 }
 
-Regions foundationAreas(const Job& job, const SettingOut& settingOut) {
+Regions foundationAreas(const SettingOut& settingOut) {
   Regions areas;
   for (size_t i = 0; i < settingOut.foundations.size(); ++i) {
     if (settingOut.foundations[i].onCellar) continue;
-    areas = unite(areas, foundationArea(job, settingOut, i));
+    areas = unite(areas, foundationArea(settingOut, i));
   }
   return areas;
 }

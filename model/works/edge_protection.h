@@ -10,9 +10,9 @@ namespace model {
 Regions cellarHole(const Job& job, const SettingOut& settingOut);
 
 // The plan of one foundation run's concrete, laps left out.
-Regions foundationArea(const Job& job, const SettingOut& settingOut, size_t run);
+Regions foundationArea(const SettingOut& settingOut, size_t run);
 // The plan of all foundation concrete outside the cellar.
-Regions foundationAreas(const Job& job, const SettingOut& settingOut);
+Regions foundationAreas(const SettingOut& settingOut);
 
 void buildEdgeProtection(const Job& job, const SettingOut& settingOut, Works& works);
 

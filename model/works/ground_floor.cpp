@@ -37,7 +37,7 @@ struct HighConcrete {
   double top = 0;
 };
 
-std::vector<HighConcrete> concreteAbove(const Job& job, const SettingOut& out, double level) {
+std::vector<HighConcrete> concreteAbove(const SettingOut& out, double level) {
   std::vector<HighConcrete> high;
   const bool any =
       std::any_of(out.foundations.begin(), out.foundations.end(),
@@ -45,18 +45,16 @@ std::vector<HighConcrete> concreteAbove(const Job& job, const SettingOut& out, d
   if (!any) return high;
   for (size_t i = 0; i < out.foundations.size(); ++i) {
     const FoundationRun& run = out.foundations[i];
-    if (!run.onCellar && run.top > level + 1e-6)
-      high.push_back({foundationArea(job, out, i), run.top});
+    if (!run.onCellar && run.top > level + 1e-6) high.push_back({foundationArea(out, i), run.top});
   }
   return high;
 }
 
 // The floor from `bottom` to `top`, thinner where the foundations' concrete stands up into it.
-Solid floorSolid(const Job& job, const SettingOut& out, const Regions& area, double bottom,
-                 double top) {
+Solid floorSolid(const SettingOut& out, const Regions& area, double bottom, double top) {
   Regions rest = area;
   Solid thin;
-  for (const HighConcrete& high : concreteAbove(job, out, bottom)) {
+  for (const HighConcrete& high : concreteAbove(out, bottom)) {
     const Regions over = intersect(rest, high.area);
     rest = subtract(rest, high.area);
     if (!over.empty() && top - high.top > 1e-3) thin.append(prism(over, high.top, top));
@@ -66,15 +64,15 @@ Solid floorSolid(const Job& job, const SettingOut& out, const Regions& area, dou
   return solid;
 }
 
-void put(const Job& job, const SettingOut& out, Works& works, const FloorPart& part,
-         const Regions& area, double bottom, double top, const Placement& placed) {
+void put(const SettingOut& out, Works& works, const FloorPart& part, const Regions& area,
+         double bottom, double top, const Placement& placed) {
   if (area.empty() || top - bottom < 1e-6) return;
   Element element;
   element.id = part.id;
   element.name = part.name;
   element.kind = part.kind;
   element.material = part.material;
-  element.solid = floorSolid(job, out, area, bottom, top);
+  element.solid = floorSolid(out, area, bottom, top);
   element.quantity = {volume(element.solid), Unit::CubicMetre};
   if (part.unit == Unit::SquareMetre) element.quantity = {model::area(area), Unit::SquareMetre};
   element.placed = placed;
@@ -85,7 +83,7 @@ void put(const Job& job, const SettingOut& out, Works& works, const FloorPart& p
 
 void buildGroundFloor(const Job& job, const SettingOut& settingOut, Works& works) {
   const Levels& levels = settingOut.levels;
-  const Polygon inside = settingOut.ring(job.walls.total());
+  const Polygon inside = settingOut.ring(settingOut.faceDistances.innerFace);
   const Regions whole{{inside, {}}};
   Regions overCellar, rest = whole;
   if (!settingOut.cellarOutline.empty()) {
@@ -94,28 +92,28 @@ void buildGroundFloor(const Job& job, const SettingOut& settingOut, Works& works
     rest = subtract(whole, cellar);
   }
   const double top = levels.structuralFloor[0], bottom = levels.slabUnderside;
-  put(job, settingOut, works,
+  put(settingOut, works,
       {"floor over cellar", "Floor over the cellar", ElementKind::BeamFloor, Material::Concrete,
        Unit::SquareMetre},
       overCellar, bottom, top, acrossPlan(StageKind::FloorOverCellar, inside, 0, 1));
   const Placement laid = acrossPlan(StageKind::GroundSlab, inside, 0, 1);
   if (job.groundFloor.kind == GroundFloorKind::Slab) {
-    put(job, settingOut, works,
+    put(settingOut, works,
         {"ground slab", "Ground floor slab", ElementKind::GroundSlab, Material::Concrete,
          Unit::CubicMetre},
         rest, bottom, top, laid);
   } else {
-    put(job, settingOut, works,
+    put(settingOut, works,
         {"ground floor beams", "Ground floor, beams and blocks", ElementKind::BeamFloor,
          Material::Concrete, Unit::SquareMetre},
         rest, bottom, top, laid);
   }
   const double insulated = top + job.groundFloor.insulation;
-  put(job, settingOut, works,
+  put(settingOut, works,
       {"ground floor insulation", "Ground floor insulation", ElementKind::FloorInsulation,
        Material::Insulation, Unit::SquareMetre},
       whole, top, insulated, acrossPlan(StageKind::FloorFinish, inside, 0.4, 0.6));
-  put(job, settingOut, works,
+  put(settingOut, works,
       {"ground floor screed", "Ground floor screed", ElementKind::Screed, Material::Screed,
        Unit::CubicMetre},
       whole, insulated, insulated + job.groundFloor.screed,

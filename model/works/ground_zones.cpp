@@ -113,16 +113,16 @@ size_t GroundZones::runAt(const SettingOut& settingOut, size_t wall, const Vec2&
   return found;
 }
 
-FoundationBand foundationBand(const Job& job, const SettingOut& settingOut, size_t index) {
-  const double total = job.walls.total(), width = job.foundations.width;
+FoundationBand foundationBand(const SettingOut& settingOut, size_t index) {
   const WallLine& wall = settingOut.walls[index];
+  const FaceLine& outer = settingOut.faces[index].foundationOuter;
+  const FaceLine& inner = settingOut.faces[index].foundationInner;
   FoundationBand band;
-  band.outer = (total - width) / 2;
-  band.inner = (total + width) / 2;
-  const Polygon outside = settingOut.ring(band.outer), inside = settingOut.ring(band.inner);
-  band.band = {outside[wall.from], outside[wall.to], inside[wall.to], inside[wall.from]};
-  band.startInner = glm::dot(inside[wall.from] - wall.start, wall.along);
-  band.endInner = glm::dot(inside[wall.to] - wall.start, wall.along);
+  band.outer = outer.inward;
+  band.inner = inner.inward;
+  band.band = {outer.start, outer.end, inner.end, inner.start};
+  band.startInner = glm::dot(inner.start - wall.start, wall.along);
+  band.endInner = glm::dot(inner.end - wall.start, wall.along);
   return band;
 }
 
@@ -138,10 +138,10 @@ GroundZones deriveGroundZones(const Job& job, const SettingOut& settingOut) {
   GroundZones zones;
   zones.site = settingOut.terrain.boundary;
   findObstacles(job, settingOut, zones);
-  zones.inside = settingOut.ring(job.walls.total());
+  zones.inside = settingOut.ring(settingOut.faceDistances.innerFace);
   zones.strip = strippedArea(job, settingOut);
   for (size_t i = 0; i < settingOut.walls.size(); ++i) {
-    zones.bands.push_back(foundationBand(job, settingOut, i));
+    zones.bands.push_back(foundationBand(settingOut, i));
   }
   zones.laps = foundationLaps(job, settingOut, zones.bands);
   if (job.cellar) {

@@ -58,7 +58,7 @@ struct GroundZones {
   static size_t runAt(const SettingOut& settingOut, size_t wall, const Vec2& p);
 };
 
-FoundationBand foundationBand(const Job& job, const SettingOut& settingOut, size_t wall);
+FoundationBand foundationBand(const SettingOut& settingOut, size_t wall);
 // The steps in the concrete, each with its lap. `bands` by wall.
 std::vector<FoundationLap> foundationLaps(const Job& job, const SettingOut& settingOut,
                                           const std::vector<FoundationBand>& bands);

@@ -123,7 +123,7 @@ double levelTopOf(const Job& job, const SettingOut& settingOut, const WallLayer&
   double top = levels.wallTop;
   if (wholeCourses) {
     top = levels.outerLeafTop;
-  } else if (layer.outer < job.walls.outerLeaf + job.walls.cavity - 1e-9) {
+  } else if (layer.outer < settingOut.faceDistances.innerLeafFront - 1e-9) {
     top = std::min(top, levels.eavesUnderside + layer.outer * settingOut.tanPitch);
   }  // else under the plate: the birdsmouths clear it
   if (settingOut.walls[wall].eaves == EavesKind::Gable) {
@@ -136,7 +136,7 @@ double levelTopOf(const Job& job, const SettingOut& settingOut, const WallLayer&
 
 LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side) {
   const WallBuildUp& walls = job.walls;
-  const double outer = side == LeafSide::Outer ? 0 : walls.outerLeaf + walls.cavity;
+  const double outer = side == LeafSide::Outer ? 0 : settingOut.faceDistances.innerLeafFront;
   LeafPlan plan;
   plan.wall = wall;
   plan.side = side;

@@ -57,12 +57,12 @@ Solid pin(const WallLine& wall, double s, double inward, double bottom, double t
 void buildLevelPins(const Job& job, const SettingOut& settingOut, Works& works) {
   std::vector<FoundationBand> bands;
   for (size_t i = 0; i < settingOut.walls.size(); ++i) {
-    bands.push_back(foundationBand(job, settingOut, i));
+    bands.push_back(foundationBand(settingOut, i));
   }
   const auto laps = foundationLaps(job, settingOut, bands);
   const auto turn = foundationTurns(settingOut);
   const auto count = static_cast<double>(turn.size());
-  const double centre = job.walls.total() / 2;
+  const double centre = settingOut.faceDistances.innerFace / 2;
   int number = 0;
   for (size_t i = 0; i < settingOut.foundations.size(); ++i) {
     const FoundationRun& run = settingOut.foundations[i];

@@ -28,9 +28,8 @@ Polygon anticlockwise(Polygon polygon) {
 class Placer {
  public:
   Placer(const Job& job, const SettingOut& out) : job_(job), out_(out) {
-    const double total = job.walls.total(), width = job.foundations.width;
-    outer_ = std::min(0.0, (total - width) / 2);
-    inner_ = std::max(total, (total + width) / 2);
+    outer_ = out.faceDistances.outermost();
+    inner_ = out.faceDistances.innermost();
     dig_ = digGrown(kLeastClear);
     clearOfDig_ = digGrown(kClear);
     for (const StandingBuilding& building : job.site.buildings) {
@@ -80,7 +79,8 @@ class Placer {
     LineEnd end;
     end.s = atEnd ? wall.length + away : -away;
     end.peg = true;
-    end.board = rectangleOnPlan(wall.at(end.s, job_.walls.total() / 2), wall.along, kPeg, kPeg);
+    end.board =
+        rectangleOnPlan(wall.at(end.s, out_.faceDistances.innerFace / 2), wall.along, kPeg, kPeg);
     return end;
   }
 

@@ -121,12 +121,12 @@ class ProfileBuilder {
 
   void strings(size_t index, const LineEnds& ends) {
     const WallLine& wall = out_.walls[index];
-    const double total = job_.walls.total(), width = job_.foundations.width;
-    const auto pull = [&](const std::string& what, double inward, bool comesBack) {
+    const WallFaces& faces = out_.faces[index];
+    const auto pull = [&](const FaceLine& face, bool comesBack) {
       StringLine line;
-      line.name = wall.name + " " + what;
-      line.a = {wall.at(ends.atStart->s, inward), lineLevel(*ends.atStart)};
-      line.b = {wall.at(ends.atEnd->s, inward), lineLevel(*ends.atEnd)};
+      line.name = wall.name + " " + face.name;
+      line.a = {wall.at(ends.atStart->s, face.inward), lineLevel(*ends.atStart)};
+      line.b = {wall.at(ends.atEnd->s, face.inward), lineLevel(*ends.atEnd)};
       line.placed = whole({StageKind::SettingOut}, 0.6);
       line.removed = digStarts_;
       works_.strings.push_back(line);
@@ -135,10 +135,10 @@ class ProfileBuilder {
       line.removed = stringsGo_;
       works_.strings.push_back(line);
     };
-    pull("outer face", 0, true);
-    pull("inner face", total, true);
-    pull("foundation outer edge", (total - width) / 2, false);
-    pull("foundation inner edge", (total + width) / 2, false);
+    pull(faces.outerFace, true);
+    pull(faces.innerFace, true);
+    pull(faces.foundationOuter, false);
+    pull(faces.foundationInner, false);
   }
 
   const Job& job_;

@@ -33,7 +33,7 @@ void addNotched(const Job& job, const SettingOut& settingOut, size_t face, const
   const WallLine& wall = settingOut.walls[settingOut.roof.faces[face].edge];
   const Plane under = settingOut.rafterUnderside(face), over = rafterTop(job, settingOut, face);
   const Plane inward{-wall.outward, glm::dot(wall.outward, wall.start)};
-  const double edge = job.walls.outerLeaf + job.walls.cavity;
+  const double edge = settingOut.faceDistances.innerLeafFront;
   const CutPiece outside = cutWhere(plan, inward, edge);
   const CutPiece seat = cutWhere(outside.after, inward, edge + settingOut.rafterSeat);
   const auto put = [&](const Polygon& part, const Plane& bottom) {
@@ -47,7 +47,7 @@ void addNotched(const Job& job, const SettingOut& settingOut, size_t face, const
 // Does any of the timber lie over its wall's plate? A rafter outside a gable does not.
 bool overPlate(const Job& job, const SettingOut& settingOut, size_t face, const Polygon& plan) {
   const WallLine& wall = settingOut.walls[settingOut.roof.faces[face].edge];
-  const double edge = job.walls.outerLeaf + job.walls.cavity;
+  const double edge = settingOut.faceDistances.innerLeafFront;
   const WallLayer plate =
       layerOf(settingOut, settingOut.roof.faces[face].edge, edge, edge + job.roof.plateWidth);
   const double from = std::min(plate.startFront, plate.startBack);

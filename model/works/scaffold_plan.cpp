@@ -117,7 +117,7 @@ std::vector<Platform> platforms(const Job& job, const SettingOut& settingOut) {
 std::vector<Platform> gablePlatforms(const Job& job, const SettingOut& settingOut, size_t wall,
                                      double base) {
   std::vector<Platform> all;
-  const double inner = job.walls.total();
+  const double inner = settingOut.faceDistances.innerFace;
   double apex = base;
   for (const double to : {job.walls.outerLeaf, inner}) {
     const WallLayer layer = layerOf(settingOut, wall, 0, to);

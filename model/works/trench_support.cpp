@@ -66,7 +66,7 @@ class CellarSupport {
   void build() {
     if (!dig_.sides.empty() || high_ <= low_) return;
     // Trenches come in through the side of the hole: nothing stands across them.
-    const Regions trenches = foundationAreas(job_, out_);
+    const Regions trenches = foundationAreas(out_);
     sheets(trenches);
     if (dig_.margin - std::max(job_.cellar->toe, job_.cellar->membrane) < kSheet) return;
     if (dig_.margin < kRoomForWalings) return;
@@ -217,9 +217,8 @@ void supportTrench(const Job& job, const SettingOut& out, const Polygon outerRin
 }
 
 void supportTrenches(const Job& job, const SettingOut& out, Works& works) {
-  const double total = job.walls.total(), width = job.foundations.width;
-  if ((width - total) / 2 < kSheet + 0.02) return;
-  const double outer = (total - width) / 2, inner = (total + width) / 2;
+  const double outer = out.faceDistances.foundationOuter, inner = out.faceDistances.foundationInner;
+  if (-outer < kSheet + 0.02) return;
   const Polygon outerRings[2] = {out.ring(outer), out.ring(outer + kSheet)};
   const Polygon innerRings[2] = {out.ring(inner - kSheet), out.ring(inner)};
   const auto turn = foundationTurns(out);

@@ -30,10 +30,10 @@ Span spanAlong(const Polygon& polygon, const Vec2& direction) {
 
 // The inner faces, moved in under the roof where the floor is high in it; empty when no room is
 // left.
-Polygon floorArea(const Job& job, const SettingOut& out, double top) {
+Polygon floorArea(const SettingOut& out, double top) {
   std::vector<double> inward;
   for (const WallLine& wall : out.walls) {
-    double distance = job.walls.total();
+    double distance = out.faceDistances.innerFace;
     if (wall.eaves == EavesKind::Hip && out.tanPitch > 0)
       distance =
           std::max(distance, (top + kClearOfRoof - out.levels.eavesUnderside) / out.tanPitch);
@@ -73,9 +73,9 @@ class FloorBuilder {
 
   void build() {
     const double top = out_.levels.structuralFloor[storey_];
-    const Polygon area = floorArea(job_, out_, top);
+    const Polygon area = floorArea(out_, top);
     if (area.empty()) return;
-    id_ = "upper floor " + std::to_string(storey_);
+    id_ = "floor/" + job_.storeys[storey_].name;
     joists(area);
     Element deck;
     deck.id = id_ + "/deck";

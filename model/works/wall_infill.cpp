@@ -79,7 +79,7 @@ void buildCavityFill(const Job& job, const SettingOut& settingOut, size_t wall, 
 void buildCavityInsulation(const Job& job, const SettingOut& settingOut, size_t wall,
                            Works& works) {
   const WallLine& line = settingOut.walls[wall];
-  const double back = job.walls.outerLeaf + job.walls.cavity;
+  const double back = settingOut.faceDistances.innerLeafFront;
   const WallLayer layer = layerOf(settingOut, wall, back - job.walls.insulation, back);
   if (layer.empty()) return;
   const double levelTop = levelTopOf(job, settingOut, layer, wall, false);

@@ -17,7 +17,7 @@ Solid plateSolid(const Polygon& outer, const Polygon& inner, size_t from, size_t
 }  // namespace
 
 void buildWallPlates(const Job& job, const SettingOut& settingOut, Works& works) {
-  const double face = job.walls.outerLeaf + job.walls.cavity;
+  const double face = settingOut.faceDistances.innerLeafFront;
   const Polygon outer = settingOut.ring(face);
   const Polygon inner = settingOut.ring(face + job.roof.plateWidth);
   size_t plates = 0, laid = 0;

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -8,8 +9,8 @@
 
 namespace {
 
-using model::Job;
 using test_support::demoJob;
+using model::Job;
 
 constexpr double kHalfMillimetre = 0.0005;
 
@@ -118,6 +119,22 @@ TEST(Coursing, CountsFromTheDampCourseBothWays) {
   EXPECT_NEAR(model::courseAtOrUnder(0.2249999999, 0, 0.075), 0.225, 1e-9);
   EXPECT_NEAR(model::courseAtOrOver(0.2250000001, 0, 0.075), 0.225, 1e-9);
   EXPECT_NEAR(model::courseNear(1.0, 0.3, 0.075), 0.975, 1e-12);
+}
+
+TEST(Schedule, SaysWhereTheCeilingOfEachStoreyUnderAnotherIs) {
+  Job job = demoJob("orchard-house");
+  job.upperFloor.ceiling = 0.015;
+  const auto out = model::deriveSettingOut(job);
+  // First floor 2.700, less 22 of deck, 220 of joists and 15 of board.
+  ASSERT_EQ(out.levels.ceiling.size(), 1u);
+  EXPECT_NEAR(out.levels.ceiling[0], 2.443, 1e-9);
+  const auto found = std::find_if(out.schedule.begin(), out.schedule.end(),
+                                  [](const auto& l) { return l.key == "ceiling:0"; });
+  ASSERT_NE(found, out.schedule.end());
+  EXPECT_EQ(found->name, "ceiling, ground floor");
+  EXPECT_NEAR(found->level, 2.443, 1e-9);
+  job.storeys.resize(1);
+  EXPECT_TRUE(model::deriveSettingOut(job).levels.ceiling.empty());
 }
 
 TEST(Schedule, RunsFromTheRidgeDownAndEveryKeyIsItsOwn) {

@@ -1,0 +1,141 @@
+// No key of a job file is dead: each changes something that is handed on, in a job that uses it.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "model/exchange/glb.h"
+#include "model/exchange/tables.h"
+#include "model/job/key_table.h"
+#include "model/job/read_job.h"
+#include "tests/support/demo_job.h"
+
+namespace model {
+namespace {
+
+// Where the sun stands is only drawn.
+const std::set<std::string> kOnlyDrawn{"site.latitude", "site.north"};
+
+std::string pathOf(const KeySpec& key) { return std::string(key.table) + "." + key.name; }
+
+std::string outputs(const Job& job) {
+  const Model model = buildModel(job);
+  std::string all;
+  for (const Table& table : {levelsTable(model), takeoffTable(model, true), stagesTable(model)}) {
+    all += write(table, TableStyle::Json) + write(table, TableStyle::People);
+  }
+  return all + glbBytes(model);
+}
+
+// Jobs that between them use every key: the demonstration, as it is and built otherwise.
+std::vector<Job> jobs() {
+  const Job demo = test_support::demoJob("orchard-house");
+  std::vector<Job> all{demo};
+  Job& render = all.emplace_back(demo);
+  render.walls.render = 0.020;
+  Job& battered = all.emplace_back(demo);
+  battered.ground.batter = 60;
+  battered.foundations.blinding = 0.050;
+  Job& open = all.emplace_back(demo);  // levels left to be worked out
+  open.foundations = Foundations{};
+  open.walls.top.reset();
+  open.walls.dampCourse.reset();
+  open.cellar.reset();
+  Job& deep = all.emplace_back(open);
+  deep.foundations.kind = FoundationKind::TrenchFill;
+  Job& plain = all.emplace_back();  // steps and edges as the defaults have them
+  plain.outline = {{0, 0}, {9, 0}, {9, 6}, {0, 6}};
+  plain.site.benchMark = BenchMark{"Gate pier", {-12, -12}, 0.2};  // without a boundary
+  plain.foundations.top = -0.975;
+  plain.foundations.steps = {{"A-B", 2, 6, -1.2}};
+  plain.roof.edges = {{"D-A", EavesKind::Gable}};
+  plain.programme.stages = {{"strip", "Strip", 3, "Keep it"}};
+  return all;
+}
+
+void shift(double& number, double by) { number += by; }
+void shift(std::optional<double>& number, double by) { number = number.value_or(0) + by; }
+
+// Moves what lies furthest west, south, east or north.
+void moveASide(Outline& outline, int which) {
+  const auto reach = [&](const Vec2& p) {
+    const double along = which % 2 == 0 ? p.x : p.y;
+    return which % 4 < 2 ? -along : along;
+  };
+  double most = -1e300;
+  for (const Vec2& p : outline) most = std::max(most, reach(p));
+  for (Vec2& p : outline) {
+    if (reach(p) < most - 1e-6) continue;
+    p += which % 2 == 0 ? Vec2{0.1, 0} : Vec2{0, 0.1};
+  }
+}
+
+// Other values that the key may take, written to `slot`; false when there are no more.
+bool change(const KeySpec& key, const Slot& slot, int attempt) {
+  static constexpr double kSteps[] = {0.075, -0.075, 0.01, -0.01, 0.45, -0.45, 1, -1, 5, -5};
+  const bool numeric =
+      std::holds_alternative<double*>(slot) || std::holds_alternative<std::optional<double>*>(slot);
+  if (numeric) {
+    if (attempt >= static_cast<int>(std::size(kSteps))) return false;
+    if (auto* plain = std::get_if<double*>(&slot)) shift(**plain, kSteps[attempt]);
+    if (auto* maybe = std::get_if<std::optional<double>*>(&slot)) shift(**maybe, kSteps[attempt]);
+    return true;
+  }
+  if (key.kind == ValueKind::Choice) {
+    if (attempt >= static_cast<int>(choicesOf(key).size())) return false;
+    setChoice(slot, attempt);
+    return true;
+  }
+  static const std::vector<std::string> kTexts{"Another", "A-B", "B-C", "A", "B", "3"};
+  if (attempt >= static_cast<int>(kTexts.size())) return false;
+  const std::string& text = kTexts[static_cast<size_t>(attempt)];
+  if (key.kind == ValueKind::Date) {
+    **std::get_if<std::string*>(&slot) = "2031-05-12";
+  } else if (auto* plain = std::get_if<std::string*>(&slot)) {
+    **plain = text;
+  } else if (auto* maybe = std::get_if<std::optional<std::string>*>(&slot)) {
+    **maybe = text;
+  } else if (auto* storey = std::get_if<int*>(&slot)) {
+    **storey = **storey == 0 ? 1 : 0;
+  } else if (auto* point = std::get_if<Vec2*>(&slot)) {
+    **point += Vec2{0.1, 0.05};
+  } else if (auto* outline = std::get_if<Outline*>(&slot)) {
+    if ((*outline)->empty()) return false;
+    moveASide(**outline, attempt);
+  }
+  return true;
+}
+
+bool changesSomething(const KeySpec& key, const std::vector<Job>& all,
+                      const std::vector<std::string>& before) {
+  for (size_t i = 0; i < all.size(); ++i) {
+    const size_t count = findTable(key.table)->count(all[i]);
+    for (size_t item = 0; item < count; ++item) {
+      for (int attempt = 0;; ++attempt) {
+        Job job = all[i];
+        if (!change(key, key.slot(job, item), attempt)) break;
+        if (hasErrors(validateJob(job, "", {})) || sameJob(job, all[i])) continue;
+        if (outputs(job) != before[i]) return true;
+      }
+    }
+  }
+  return false;
+}
+
+TEST(EveryKey, ChangesSomethingThatIsHandedOn) {
+  const std::vector<Job> all = jobs();
+  std::vector<std::string> before;
+  for (const Job& job : all) {
+    for (const Problem& problem : validateJob(job, "", {})) {
+      EXPECT_NE(problem.severity, Severity::Error) << format(problem);
+    }
+    before.push_back(outputs(job));
+  }
+  for (const KeySpec& key : keyTable()) {
+    if (kOnlyDrawn.count(pathOf(key))) continue;
+    EXPECT_TRUE(changesSomething(key, all, before)) << pathOf(key);
+  }
+}
+
+}  // namespace
+}  // namespace model
