@@ -10,7 +10,8 @@
 namespace test_support {
 
 inline const std::vector<std::string>& demoNames() {
-  static const std::vector<std::string> names{"orchard-house", "garage", "skew-corner", "smallest"};
+  static const std::vector<std::string> names{"orchard-house", "garage", "garden-store",
+                                              "skew-corner", "smallest"};
   return names;
 }
 
