@@ -241,6 +241,18 @@ RC_GTEST_PROP(WholeBuilding, IdsAreUniqueAndThingsHaveNames, ()) {
   }
 }
 
+// A storey put in below another leaves the other's ids as they were.
+TEST(WholeBuilding, IdsCallStoreysByTheirNames) {
+  const Building building(test_support::demoJob("orchard-house"));
+  std::set<std::string> ids;
+  for (const Element& e : building.works.elements) {
+    ids.insert(e.id);
+    EXPECT_EQ(e.id.find("storey "), std::string::npos) << e.id;
+  }
+  EXPECT_TRUE(ids.count("floor/First floor/deck"));
+  EXPECT_TRUE(ids.count("wall A-B/outer leaf/First floor/lift 1/run"));
+}
+
 RC_GTEST_PROP(WholeBuilding, UndersideAndTopAreTheSolids, ()) {
   const Building building(*test_support::randomJob());
   for (const Element& e : building.works.elements) {
