@@ -1,6 +1,8 @@
 // What the keys do; listed for the user in panels/switch_pages.cpp.
 #include <GLFW/glfw3.h>
 
+#include <cmath>
+
 #include "viewer/app_session.h"
 
 namespace viewer {
@@ -9,22 +11,28 @@ void Session::handleKeys() {
   for (const KeyPress& press : window_.takeKeys()) {
     framesDue_ = 3;
     // While a field is being typed into, keys are letters.
-    if (titleEdit_.open() && (press.key == GLFW_KEY_ENTER || press.key == GLFW_KEY_KP_ENTER)) {
+    const bool enter = press.key == GLFW_KEY_ENTER || press.key == GLFW_KEY_KP_ENTER;
+    if (enter && (titleEdit_.open() || levelEdit_.open())) {
       titleEdit_.enter();
+      levelEdit_.enter();
       continue;
     }
-    if ((titleEdit_.open() || ImGui::GetIO().WantTextInput) && press.key != GLFW_KEY_ESCAPE)
+    if ((titleEdit_.open() || levelEdit_.open() || ImGui::GetIO().WantTextInput) &&
+        press.key != GLFW_KEY_ESCAPE)
       continue;
     handleKey(press);
   }
 }
 
 void Session::handleKey(const KeyPress& press) {
+  if (job_ && moveKey(press)) return;
   if (press.modifiers & (GLFW_MOD_CONTROL | GLFW_MOD_ALT | GLFW_MOD_SUPER)) return;
   // An example that plays by itself only stops at the keys that stop.
   if (touched() && (press.key == GLFW_KEY_SPACE || press.key == GLFW_KEY_ESCAPE)) return;
   if (press.key == GLFW_KEY_ESCAPE) {
-    if (titleEdit_.open())
+    if (levelEdit_.open())
+      levelEdit_.close();
+    else if (titleEdit_.open())
       titleEdit_.close();
     else if (playback_.playing())
       playback_.pause();
@@ -36,7 +44,46 @@ void Session::handleKey(const KeyPress& press) {
     if (press.key == GLFW_KEY_H || press.key == GLFW_KEY_SLASH) state_.toggleTab(Tab::Keys);
     return;
   }
+  if (levelKey(press)) return;
   if (!playbackKey(press.key) && !showKey(press.key)) viewKey(press.key);
+}
+
+bool Session::moveKey(const KeyPress& press) {
+  constexpr double kTurn = 0.0873;  // 5 degrees
+  constexpr float kMove = 0.05f;    // of the sheet
+  constexpr double kNearer = 0.87;
+  const bool shift = press.modifiers & GLFW_MOD_SHIFT, control = press.modifiers & GLFW_MOD_CONTROL;
+  const int across = (press.key == GLFW_KEY_RIGHT) - (press.key == GLFW_KEY_LEFT);
+  const int up = (press.key == GLFW_KEY_UP) - (press.key == GLFW_KEY_DOWN);
+  const bool nearer = press.key == GLFW_KEY_EQUAL || press.key == GLFW_KEY_KP_ADD;
+  const bool further = press.key == GLFW_KEY_MINUS || press.key == GLFW_KEY_KP_SUBTRACT;
+  const bool arrow = (across || up) && shift != control;
+  if (!arrow && !nearer && !further) return false;
+  touched();
+  const glm::vec2 centre = layoutNow().drawing.centre();
+  if (nearer || further)
+    nearerBy(centre, nearer ? kNearer : 1 / kNearer);
+  else if (shift)
+    turnBy(across * kTurn, up * kTurn);
+  else
+    moveBy({-float(across) * kMove, float(up) * kMove});
+  return true;
+}
+
+bool Session::levelKey(const KeyPress& press) {
+  const int up = (press.key == GLFW_KEY_PAGE_UP) - (press.key == GLFW_KEY_PAGE_DOWN);
+  if (press.key == GLFW_KEY_R) {
+    setLevel(double(state_.switches.levelPlaneAt));
+    levelEdit_.begin(double(state_.switches.levelPlaneAt));
+    return true;
+  }
+  if (!up) return false;
+  const bool shift = press.modifiers & GLFW_MOD_SHIFT;
+  const double step = shift ? 0.001 : job_->model.job.walls.course();
+  // The first press only shows it.
+  const double by = state_.switches.levelPlane ? up * step : 0;
+  setLevel(std::round((double(state_.switches.levelPlaneAt) + by) * 10000) / 10000);
+  return true;
 }
 
 bool Session::playbackKey(int key) {

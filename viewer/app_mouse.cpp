@@ -47,20 +47,23 @@ void Session::handleMouse() {
   }
   const glm::vec2 at = glmOf(io.MousePos);
   if (drag_ != Drag::None && ImGui::IsMousePosValid()) continueDrag(at);
-  if (drag_ == Drag::None && job_ && io.MouseWheel != 0 && !io.WantCaptureMouse)
-    wheel(at, io.MouseWheel);
+  const glm::vec2 rolled{io.MouseWheelH, io.MouseWheel};
+  if (drag_ == Drag::None && job_ && rolled != glm::vec2(0) && !io.WantCaptureMouse)
+    wheel(at, rolled);
 }
 
 bool Session::covered(const glm::vec2& at) const {
   const SheetLayout layout = layoutNow();
   if (layout.tabs.contains(at)) return true;
   if (titleEdit_.open() && titleEdit_.box().contains(at)) return true;
+  if (levelEdit_.open() && levelEdit_.box().contains(at)) return true;
   const float sheetRight = layout.tabs.right + sheets_.pulledOut(letteringNow().unit);
   return sheets_.shown() != Tab::None && at.x < sheetRight && at.y < layout.tape.top - 40;
 }
 
 void Session::press(const ButtonEvent& event) {
   clickSpent_ = touched();
+  levelEdit_.close();
   titleEdit_.close();  // a click elsewhere leaves the field
   const double now = window_.now();
   const bool twice = event.button == 0 && now - lastPress_ < kDoubleClickSeconds &&
@@ -87,6 +90,7 @@ bool Session::beginOnFurniture(const glm::vec2& at) {
     continueDrag(at);
     return true;
   }
+  if (typeLevelAt(at)) return true;
   if (Box{layout.rod.left - 8 * u, layout.rod.top - 6 * u, layout.rod.right + 80 * u,
           layout.rod.bottom + 6 * u}
           .contains(at)) {
@@ -128,8 +132,7 @@ void Session::setLevelAt(float y) {
     const double away = std::abs(double(scale.yAt(scheduled.level) - y));
     if (away < reach) reach = away, best = scheduled.level;
   }
-  state_.switches.levelPlane = true;
-  state_.switches.levelPlaneAt = float(best);
+  setLevel(best);
 }
 
 void Session::continueDrag(const glm::vec2& at) {
@@ -146,12 +149,9 @@ void Session::continueDrag(const glm::vec2& at) {
   } else if (drag_ == Drag::Section) {
     dragSection(state_.section, job_->scene, frameNow(), layout, by);
   } else if (dragged_ && drag_ == Drag::Orbit) {
-    state_.holdStill();
-    state_.camera.orbit(double(-by.x / u) * -kTurnPerUnit, double(by.y / u) * kTurnPerUnit);
+    turnBy(double(by.x / u) * kTurnPerUnit, double(by.y / u) * kTurnPerUnit);
   } else if (dragged_ && drag_ == Drag::Pan) {
-    state_.holdStill();
-    state_.camera.pan(by / glm::vec2(width, height), double(width / height));
-    state_.camera.keepSensible(job_->scene.low, job_->scene.high);
+    moveBy(by / glm::vec2(width, height));
   }
 }
 
@@ -182,7 +182,9 @@ Snap Session::snapAt(const glm::vec2& at) const {
 void Session::click(const glm::vec2& at) {
   const auto pick = pickAt(at);
   if (state_.measuring) {
-    if (pick) state_.addMeasured(snapAt(at).point, pick->element);
+    if (!pick) return;
+    const Snap snap = snapAt(at);
+    state_.addMeasured(snap.point, pick->element, snap.kind);
     return;
   }
   state_.selected = pick ? pick->element : kNothing;
@@ -196,14 +198,52 @@ void Session::doubleClick(const glm::vec2& at) {
   state_.frame(range.low, range.high, layoutNow());
 }
 
-void Session::wheel(const glm::vec2& at, float steps) {
+void Session::wheel(const glm::vec2& at, const glm::vec2& steps) {
+  constexpr float kMovePerStep = 0.05f;
+  constexpr double kTurnPerStep = 0.1;
   touched();
-  const SheetLayout layout = layoutNow();
-  const float width = layout.sheet.width(), height = layout.sheet.height();
+  if (ImGui::GetIO().KeyShift) return moveBy(steps * kMovePerStep);
+  // Pinching comes as a wheel with Ctrl on most trackpads: the wheel does the same without.
+  if (steps.y != 0) nearerBy(at, std::pow(kZoomPerStep, double(steps.y)));
+  if (steps.x != 0 && !ImGui::GetIO().KeyCtrl) turnBy(-double(steps.x) * kTurnPerStep, 0);
+}
+
+void Session::turnBy(double azimuth, double elevation) {
   state_.holdStill();
-  state_.camera.zoomTo(at / glm::vec2(width, height), std::pow(kZoomPerStep, double(steps)),
-                       double(width / height));
+  state_.camera.orbit(azimuth, elevation);
+}
+
+void Session::moveBy(const glm::vec2& parts) {
+  const Box sheet = layoutNow().sheet;
+  state_.holdStill();
+  state_.camera.pan(parts, double(sheet.width() / sheet.height()));
   state_.camera.keepSensible(job_->scene.low, job_->scene.high);
+}
+
+void Session::nearerBy(const glm::vec2& at, double factor) {
+  const Box sheet = layoutNow().sheet;
+  state_.holdStill();
+  state_.camera.zoomTo(at / glm::vec2(sheet.width(), sheet.height()), factor,
+                       double(sheet.width() / sheet.height()));
+  state_.camera.keepSensible(job_->scene.low, job_->scene.high);
+}
+
+void Session::setLevel(double level) {
+  state_.switches.levelPlane = true;
+  state_.switches.levelPlaneAt = float(level);
+}
+
+bool Session::typeLevelAt(const glm::vec2& at) {
+  if (!state_.switches.levelPlane) return false;
+  const SheetLayout layout = layoutNow();
+  const float u = letteringNow().unit;
+  const RodScale scale = rodScaleOf(job_->model, frameNow(), layout);
+  const float y = std::clamp(scale.yAt(double(state_.switches.levelPlaneAt)), layout.rod.top,
+                             layout.rod.bottom);
+  const Box words{layout.rod.right + 15 * u, y - 11 * u, layout.sheet.right, y + 11 * u};
+  if (!words.contains(at)) return false;
+  levelEdit_.begin(double(state_.switches.levelPlaneAt));
+  return true;
 }
 
 }  // namespace viewer

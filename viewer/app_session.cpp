@@ -123,7 +123,7 @@ void Session::firstLook() {
 
 bool Session::moving() const {
   return playback_.playing() || state_.easing() || drag_ != Drag::None || sheets_.sliding() ||
-         framesDue_ > 0 || titleEdit_.fresh();
+         framesDue_ > 0 || titleEdit_.fresh() || levelEdit_.fresh();
 }
 
 void Session::run() {
@@ -157,13 +157,22 @@ void Session::step(double seconds) {
     state_.followStage(stageView(job_->model, frameNow().stage), job_->scene, layoutNow());
   state_.advance(seconds);
   // The building steps aside for a sheet.
-  const SheetLayout before = layoutNow();
   sheets_.advance(state_.tab, seconds);
-  const SheetLayout after = layoutNow();
-  const glm::vec2 aside = after.drawing.centre() - before.drawing.centre();
-  if (aside != glm::vec2(0) && job_) state_.shift(aside, after);
+  makeRoom();
   // One more frame after the last movement: it is drawn at full quality.
   if (was && !playback_.playing() && !state_.easing()) framesDue_ = std::max(framesDue_, 2);
+}
+
+void Session::makeRoom() {
+  const SheetLayout now = layoutNow();
+  const Box was = std::exchange(drawing_, now.drawing), sheet = std::exchange(sheet_, now.sheet);
+  // Another size of window is no step aside.
+  if (!job_ || was == now.drawing || sheet != now.sheet || was.width() <= 0) return;
+  const double shape = shapeOf(job_->scene);
+  if (sheets_.sliding())
+    state_.refit(was, now.drawing, shape, now);
+  else
+    state_.easeRefit(was, now.drawing, shape, now);
 }
 
 SheetLayout Session::layoutNow() const {
@@ -187,6 +196,7 @@ Frame Session::frameNow() const {
   frame.section = state_.section;
   frame.seeThroughGround = state_.switches.seeThroughGround;
   frame.ghostNext = state_.switches.ghostNext;
+  frame.profiles = state_.overlays.lines;
   frame.levelPlane = state_.switches.levelPlane;
   frame.levelPlaneAt = state_.switches.levelPlaneAt;
   frame.shadows = state_.switches.shadows;
@@ -251,11 +261,18 @@ void Session::drawSheet(const Frame& frame) {
     if (frame.section.on) drawSectionHandle(list, job_->scene, frame, layout);
     if (state_.measuring) {
       const Snap snap = snapAt(mouse);
-      drawMeasure(list, job_->scene, frame, layout, state_.measured, snap);
+      drawMeasure(list, job_->scene, frame, layout, state_.measuredSnaps(), snap);
     }
-    drawThingCard(list, *job_, state_.selected, layout);
+    drawThingCard(list, *job_, frame, layout);
   }
   drawSheets(sheets_, input);
+  if (job_ && levelEdit_.open()) {
+    const RodScale scale = rodScaleOf(job_->model, frame, layout);
+    if (const auto level = levelEdit_.draw(job_->model.settingOut, layout, scale)) {
+      setLevel(*level);
+      framesDue_ = 3;
+    }
+  }
   if (titleEdit_.draw(path_, layout)) {
     // What was typed a moment ago appears without a notice of reading.
     watch_.accept();

@@ -11,6 +11,7 @@
 #include "viewer/gl/renderer.h"
 #include "viewer/job_loader.h"
 #include "viewer/overlays/overlay_sheet.h"
+#include "viewer/panels/level_edit.h"
 #include "viewer/panels/sheets.h"
 #include "viewer/panels/title_edit.h"
 #include "viewer/playback.h"
@@ -43,6 +44,8 @@ class Session {
   void takeJob(std::unique_ptr<ReadyJob> job);
   void firstLook();
   void step(double seconds);
+  // The building keeps filling its part of the sheet when that changes.
+  void makeRoom();
   bool moving() const;
   void drawFrame();
   void drawBuilding(const Frame& frame);
@@ -54,6 +57,10 @@ class Session {
   // app_keys.cpp
   void handleKeys();
   void handleKey(const KeyPress& press);
+  // Turning, moving, nearer and further.
+  bool moveKey(const KeyPress& press);
+  // The level plane.
+  bool levelKey(const KeyPress& press);
   bool playbackKey(int key);
   bool showKey(int key);
   bool viewKey(int key);
@@ -70,7 +77,14 @@ class Session {
   void setLevelAt(float y);
   void click(const glm::vec2& at);
   void doubleClick(const glm::vec2& at);
-  void wheel(const glm::vec2& at, float steps);
+  void wheel(const glm::vec2& at, const glm::vec2& steps);
+  // The hand on the camera, however it is moved: radians, parts of the sheet, a factor.
+  void turnBy(double azimuth, double elevation);
+  void moveBy(const glm::vec2& parts);
+  void nearerBy(const glm::vec2& at, double factor);
+  void setLevel(double level);
+  // Opens the field for the level when its words are there; false otherwise.
+  bool typeLevelAt(const glm::vec2& at);
   // True when this has just ended the example's showing of itself.
   bool touched();
   std::optional<Pick> pickAt(const glm::vec2& at) const;
@@ -89,7 +103,9 @@ class Session {
   ViewQuality quality_;
   SheetsState sheets_;
   TitleEdit titleEdit_;
+  LevelEdit levelEdit_;
   bool ownSave_ = false;  // the file is read again because the title block changed it
+  Box drawing_, sheet_;   // the layout that the building was last fitted to
   Drag drag_ = Drag::None;
   int dragButton_ = 0;
   glm::vec2 dragFrom_{0, 0}, dragAt_{0, 0};

@@ -58,6 +58,7 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
   for (const std::uint32_t i : scene.order) {
     const ElementRange& range = scene.elements[i];
     if (range.placed.from > frame.time && range.placed.from > coming) break;  // nor any after it
+    if (range.profile && !frame.profiles) continue;
     if (range.appears > frame.time) {
       if (range.appears < coming) list.comingEdges.add(range.firstEdge, range.edgeCount);
       continue;

@@ -24,6 +24,7 @@ struct Frame {
   Section section;
   bool seeThroughGround = false;  // ground and soil drawn transparent
   bool ghostNext = false;         // outline of what the next stage brings
+  bool profiles = true;           // profile boards and pegs, which belong to the string lines
   bool levelPlane = false;
   float levelPlaneAt = 0;             // local z
   glm::vec3 sun{0.4f, -0.5f, 0.75f};  // towards the sun, unit

@@ -83,6 +83,7 @@ std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
   const TriangleHit hit = impl_->tree.nearest(ray, [&](const TriangleHit& h) {
     const ElementRange& range = impl_->scene.elements[impl_->vertexOf(h.triangle).element];
     if (frame.seeThroughGround && range.soil) return false;
+    if (range.profile && !frame.profiles) return false;
     return standsAt(range, frame.time) &&
            impl_->stands(range, ray.from + ray.direction * h.along, frame);
   });

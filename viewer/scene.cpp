@@ -139,6 +139,8 @@ Scene buildScene(const model::Model& model) {
     setClock(model, elements[i], scene, scene.elements[i]);
     setWall(model.settingOut, elements[i], scene, scene.elements[i]);
     scene.elements[i].soil = isSoil(elements[i].kind);
+    scene.elements[i].profile = elements[i].kind == model::ElementKind::ProfileBoard ||
+                                elements[i].kind == model::ElementKind::Peg;
     scene.elements[i].quiet = elements[i].kind == model::ElementKind::StandingBuilding;
   }
   scene.order.resize(elements.size());

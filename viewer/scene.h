@@ -48,6 +48,7 @@ struct ElementRange {
   float thickness = 0;     // metres, about: of a bar its width, of a slab twice its depth
   bool quiet = false;      // stands there before work starts and is no ground
   bool soil = false;       // made transparent with the ground
+  bool profile = false;    // a profile board or peg: hidden with the string lines
   glm::vec2 wallStart{0};  // where the bond, or the grain, starts, local
   glm::vec2 along{1, 0};   // which way it runs on plan, unit
   float wallPhase = 0;     // 0 or 1: the other bond at the next corner

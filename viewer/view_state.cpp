@@ -102,6 +102,13 @@ std::optional<Camera> fittedView(const std::string& name, const Scene& scene,
   return framed(*camera, scene.buildingLow - round, scene.buildingHigh + round, layout);
 }
 
+double shapeOf(const Scene& scene) {
+  const glm::vec3 size = scene.buildingHigh - scene.buildingLow;
+  const double across = std::hypot(double(size.x), double(size.y));
+  // Looked at a little from above, as the corner views do.
+  return across / std::max(0.1, double(size.z) + across * 0.4);
+}
+
 void ViewState::goToView(const std::string& name, const Scene& scene, const SheetLayout& layout) {
   const auto fitted = fittedView(name, scene, layout);
   if (!fitted) return;
@@ -149,6 +156,27 @@ void ViewState::shift(const glm::vec2& pixels, const SheetLayout& layout) {
   for (Camera* each : {&camera, &from_, &to_}) each->pan(pixels / size, double(size.x / size.y));
 }
 
+void ViewState::refit(const Box& before, const Box& after, double shape,
+                      const SheetLayout& layout) {
+  const auto room = [&](const Box& box) {
+    return std::min(double(box.width()), double(box.height()) * shape);
+  };
+  const glm::vec2 size{layout.sheet.width(), layout.sheet.height()};
+  const double factor = room(before) / room(after), aspect = double(size.x / size.y);
+  for (Camera* each : {&camera, &from_, &to_}) each->zoomTo(before.centre() / size, factor, aspect);
+  shift(after.centre() - before.centre(), layout);
+}
+
+void ViewState::easeRefit(const Box& before, const Box& after, double shape,
+                          const SheetLayout& layout) {
+  const Camera now = camera, target = easing_ ? to_ : camera;
+  camera = target;
+  refit(before, after, shape, layout);
+  const Camera fitted = camera;
+  camera = now;
+  easeTo(fitted);
+}
+
 bool ViewState::advance(double seconds) {
   if (!easing_) return false;
   eased_ = std::min(1.0, eased_ + seconds / kEaseSeconds);
@@ -176,15 +204,24 @@ void ViewState::toggleMeasuring() {
   clearMeasured();
 }
 
-void ViewState::addMeasured(const glm::vec3& point, std::uint32_t on) {
+void ViewState::addMeasured(const glm::vec3& point, std::uint32_t on, SnapKind kind) {
   if (measured.size() >= 2) clearMeasured();
   measured.push_back(point);
   measuredOn.push_back(on);
+  measuredKinds.push_back(kind);
+}
+
+std::vector<Snap> ViewState::measuredSnaps() const {
+  std::vector<Snap> snaps;
+  for (size_t i = 0; i < measured.size(); ++i)
+    snaps.push_back({i < measuredKinds.size() ? measuredKinds[i] : SnapKind::None, measured[i]});
+  return snaps;
 }
 
 void ViewState::clearMeasured() {
   measured.clear();
   measuredOn.clear();
+  measuredKinds.clear();
 }
 
 void ViewState::originMoved(const glm::vec3& by) {

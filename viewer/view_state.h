@@ -7,6 +7,7 @@
 
 #include "viewer/frame.h"
 #include "viewer/overlays/sheet_layout.h"
+#include "viewer/picking.h"
 #include "viewer/picture.h"
 #include "viewer/scene.h"
 #include "viewer/stage_view.h"
@@ -42,6 +43,7 @@ class ViewState {
   bool followStages = false;              // the camera goes to each stage's own view
   std::vector<glm::vec3> measured;        // none, one or two points, local
   std::vector<std::uint32_t> measuredOn;  // the things that they are on, as far as known
+  std::vector<SnapKind> measuredKinds;    // what each was pulled to
   std::optional<double> staffOnBenchMark;
 
   // Eases to a standard view that fills the drawing area; nothing for an unknown name.
@@ -58,6 +60,11 @@ class ViewState {
   void jumpTo(const Camera& camera);
   // Moves what is seen by pixels, also where an easing comes from and goes to.
   void shift(const glm::vec2& pixels, const SheetLayout& layout);
+  // What filled one part of the sheet fills another as well; `shape` is its width over its height.
+  // There and back again changes nothing.
+  void refit(const Box& before, const Box& after, double shape, const SheetLayout& layout);
+  // The same in a short while.
+  void easeRefit(const Box& before, const Box& after, double shape, const SheetLayout& layout);
   bool easing() const { return easing_; }
   // Real seconds; true while the camera moves.
   bool advance(double seconds);
@@ -69,7 +76,10 @@ class ViewState {
   // looks from; or off.
   void toggleSection(const model::Model& model, const Scene& scene);
   void toggleMeasuring();
-  void addMeasured(const glm::vec3& point, std::uint32_t on = kNothing);
+  void addMeasured(const glm::vec3& point, std::uint32_t on = kNothing,
+                   SnapKind kind = SnapKind::None);
+  // The points with what they were pulled to.
+  std::vector<Snap> measuredSnaps() const;
   void clearMeasured();
   // The scene's origin has moved by `by`: what is seen, cut and measured stays where it is.
   void originMoved(const glm::vec3& by);
@@ -83,6 +93,9 @@ class ViewState {
   size_t view_ = 0;
   std::optional<StageView> followed_;
 };
+
+// About how much wider than high the building looks.
+double shapeOf(const Scene& scene);
 
 // The camera, turned as it is, that shows the box in the middle of the drawing area.
 Camera framed(const Camera& camera, const glm::vec3& low, const glm::vec3& high,

@@ -112,6 +112,8 @@ class WindowTest : public ::testing::Test {
         [&] { return before.differences(screen_->shot(), 740, y - 14, 1110, y + 14) > 100; });
     settle();
   }
+  // Of a card over the drawing, wherever it has found room.
+  int cardPixels(const Shot& shot) { return shot.count(kCard, 42, 116, 1100, 552); }
   int drawingDiffers(const Shot& a, const Shot& b) { return a.differences(b, 60, 200, 770, 600); }
 
   std::unique_ptr<VirtualScreen> screen_;
@@ -215,8 +217,8 @@ TEST_F(WindowTest, ClickingAThingSaysWhatItIs) {
   waitForTape();
   const Shot before = settle();
   // The middle of the drawing area is the building.
-  screen_->hand("mousemove 460 360 click 1");
-  EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 340, 400, 776, 592) > 10000; }));
+  screen_->hand("mousemove 574 340 click 1");
+  EXPECT_TRUE(eventually([&] { return cardPixels(screen_->shot()) > cardPixels(before) + 10000; }));
   screen_->hand("key Escape");
   EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) == 0; }));
 }
@@ -225,19 +227,19 @@ TEST_F(WindowTest, TheTouchThatStopsTheExampleAsksNothing) {
   openJob(demo("orchard-house.toml"));
   // Well into the walls, so that there is a thing under the pointer.
   ASSERT_TRUE(eventually([&] { return hook(screen_->shot()) > 0.2; }, 90));
-  screen_->hand("mousemove 400 380 click 1");
+  screen_->hand("mousemove 560 400 click 1");
   const Shot stopped = settle();
-  EXPECT_LT(stopped.count(kCard, 340, 380, 776, 592), 5000) << "no card yet";
+  EXPECT_LT(cardPixels(stopped), 5000) << "no card yet";
   screen_->hand("click 1");
-  EXPECT_TRUE(eventually([&] { return screen_->shot().count(kCard, 340, 380, 776, 592) > 10000; }));
+  EXPECT_TRUE(eventually([&] { return cardPixels(screen_->shot()) > 10000; }));
   EXPECT_NEAR(hook(settle()), hook(stopped), 0.002);
 }
 
 TEST_F(WindowTest, WhatIsSelectedStaysSelectedWhenTheFileIsReadAgain) {
   openCopyOf("garage.toml");
   waitForTape();
-  screen_->hand("mousemove 460 360 click 1");
-  const auto card = [&] { return screen_->shot().count(kCard, 340, 400, 776, 592) > 10000; };
+  screen_->hand("mousemove 574 340 click 1");
+  const auto card = [&] { return cardPixels(screen_->shot()) > 10000; };
   ASSERT_TRUE(eventually(card));
   std::string renamed = read(job_);
   renamed.replace(renamed.find("Gabled garage"), 13, "Other garage");
@@ -315,6 +317,58 @@ TEST_F(WindowTest, AFieldThatCannotBeReadShowsWhyAndWritesNothing) {
   screen_->hand("key Return");
   EXPECT_TRUE(eventually([&] { return read(job_) != before; }));
   EXPECT_NE(read(job_).find("level = 0.25"), std::string::npos);
+}
+
+TEST_F(WindowTest, KeysTurnMoveAndGoNearerAndBack) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  const std::pair<const char*, const char*> ways[] = {{"key shift+Right", "key shift+Left"},
+                                                      {"key ctrl+Up", "key ctrl+Down"},
+                                                      {"key equal", "key minus"},
+                                                      {"click 6", "click 7"}};
+  screen_->hand("mousemove 574 340");
+  for (const auto& [there, back] : ways) {
+    screen_->hand(there);
+    EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) > 5000; }, 15))
+        << there;
+    EXPECT_NEAR(hook(settle()), hook(before), 0.002) << "the tape stays";
+    screen_->hand(back);
+    EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) < 1500; }, 15))
+        << back;
+  }
+}
+
+TEST_F(WindowTest, ALevelIsTypedAndNudged) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  const auto plane = [&] { return screen_->shot().count(kLevels, 1142, 30, 1280, 700); };
+  screen_->hand("mousemove 600 60 key r");
+  settle();
+  screen_->hand("type 1.234");
+  screen_->hand("key Return");
+  EXPECT_TRUE(eventually([&] { return plane() > 60; }));
+  const Shot typed = settle();
+  EXPECT_GT(drawingDiffers(before, typed), 1000);
+  screen_->hand("key Prior");
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(typed, screen_->shot()) > 300; }));
+  screen_->hand("key Next");
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(typed, screen_->shot()) < 50; }));
+}
+
+TEST_F(WindowTest, LBringsTheColumnOfLevelsAndTakesItAway) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  const Shot before = settle();
+  const auto words = [](const Shot& shot) { return shot.count(0x00456d, 748, 22, 1106, 551); };
+  EXPECT_EQ(words(before), 0) << "off is off";
+  screen_->hand("key l");
+  EXPECT_TRUE(eventually([&] { return words(screen_->shot()) > 500; }));
+  settle();
+  screen_->hand("key l");
+  EXPECT_TRUE(eventually([&] { return words(screen_->shot()) == 0; }));
+  EXPECT_LT(drawingDiffers(before, settle()), 3000);
 }
 
 TEST_F(WindowTest, VBringsBackTheStagesOwnView) {

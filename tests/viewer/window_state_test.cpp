@@ -137,6 +137,37 @@ TEST(ViewState, AThirdPointBeginsANewMeasurement) {
   EXPECT_EQ(state.measured[0].x, 2);
 }
 
+TEST(ViewState, EachMeasuredPointKeepsWhatItWasPulledTo) {
+  ViewState state;
+  state.addMeasured({0, 0, 0}, 1, SnapKind::Corner);
+  state.addMeasured({1, 0, 0}, 1, SnapKind::Edge);
+  const auto snaps = state.measuredSnaps();
+  ASSERT_EQ(snaps.size(), 2u);
+  EXPECT_EQ(snaps[0].kind, SnapKind::Corner);
+  EXPECT_EQ(snaps[1].kind, SnapKind::Edge);
+  EXPECT_EQ(snaps[1].point.x, 1);
+  state.addMeasured({2, 0, 0}, 1, SnapKind::None);
+  ASSERT_EQ(state.measuredSnaps().size(), 1u);
+  EXPECT_EQ(state.measuredSnaps()[0].kind, SnapKind::None);
+}
+
+TEST(ViewState, MakingRoomForASheetAndBackChangesNothing) {
+  const Scene scene = boxScene();
+  const SheetLayout wide = layOutSheet(1280, 720, 1), narrow = layOutSheet(1280, 720, 1, 410);
+  ViewState state;
+  state.goToView("south-west", scene, wide);
+  state.advance(10);
+  const Camera before = state.camera;
+  const double shape = shapeOf(scene);
+  state.refit(wide.drawing, narrow.drawing, shape, narrow);
+  const glm::vec2 middle =
+      onSheet(state.camera, (scene.buildingLow + scene.buildingHigh) * 0.5f, narrow);
+  EXPECT_TRUE(narrow.drawing.grown(-60).contains(middle));
+  state.refit(narrow.drawing, wide.drawing, shape, wide);
+  EXPECT_NEAR(state.camera.distance, before.distance, 1e-9);
+  EXPECT_LT(glm::distance(state.camera.target, before.target), 1e-4f);
+}
+
 TEST(Measure, SaysPlanHeightAndSlope) {
   const Measurement m = measure({1, 1, 0.5f}, {4, 5, 12.5f});
   EXPECT_NEAR(m.plan, 5, 1e-9);

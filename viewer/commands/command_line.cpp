@@ -60,8 +60,16 @@ void addTables(CLI::App& app, TableOptions& options, Action& action) {
   CLI::App* takeoff =
       addTable(app, "takeoff", "Quantities, and what to order", runTakeoff, options, action);
   takeoff->add_flag("--by-stage", options.byStage, "the same, stage by stage");
-  addTable(app, "stages", "The programme: every stage, its days and what it waits for", runStages,
-           options, action);
+  CLI::App* stages =
+      addTable(app, "stages", "The programme: every stage, its days and what it waits for",
+               runStages, options, action);
+  stages->add_option("--stage", options.stage,
+                     "one stage by id, number or name, or all: what is done, what is there at its "
+                     "end, its caution");
+  examples(stages,
+           "  stringcourse stages house.toml\n"
+           "  stringcourse stages house.toml --stage dig-trenches\n"
+           "  stringcourse stages house.toml --csv > stages.csv\n");
 }
 
 void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
@@ -76,6 +84,8 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
       ->capture_default_str();
   command->add_option("--section", options.section,
                       "cut: the side to take away (north, south, east, west), or x=3500, y=2000");
+  command->add_option("--level", options.level,
+                      "a level plane with its rod: metres, or a level of the schedule by name");
   command->add_flag("--see-through", options.seeThrough, "the ground as if it were glass");
   command->add_option("--out", options.out, "the file to write")->required()->type_name("FILE.png");
   command->callback([&] { action = [&options] { return runPicture(options); }; });

@@ -24,6 +24,10 @@ int runPicture(const PictureCommand& command) {
   if (auto wrong = readMoment(command.stage, command.at, model->programme, picture)) {
     return wrongUsage(*wrong);
   }
+  if (!command.level.empty()) {
+    if (auto wrong = readLevelPlane(command.level, model->settingOut, picture))
+      return wrongUsage(*wrong);
+  }
   std::string why;
   const auto offscreen = Offscreen::create(why);
   if (!offscreen) return noOpenGl(why);

@@ -14,6 +14,7 @@ struct PictureCommand {
   std::string size = "1280x720";
   std::string show = "none";
   std::string section;  // empty: none
+  std::string level;    // empty: no level plane
   bool seeThrough = false;
 };
 

@@ -7,6 +7,7 @@
 
 #include "model/job/lengths.h"
 #include "viewer/camera.h"
+#include "viewer/read_level.h"
 #include "viewer/scene.h"
 #include "viewer/section.h"
 
@@ -172,6 +173,17 @@ std::optional<std::string> applySection(const SectionWish& wish, const model::Mo
     remove = (wish.alongX ? eye.x : eye.y) < at ? -1 : 1;
   }
   picture.frame.section = sectionAt(scene, across, at, remove);
+  return std::nullopt;
+}
+
+std::optional<std::string> readLevelPlane(const std::string& text,
+                                          const model::SettingOut& settingOut,
+                                          PictureOptions& picture) {
+  const auto read = readLevel(text, settingOut);
+  if (const auto* wrong = std::get_if<NoLevel>(&read)) return "--level: " + wrong->why;
+  picture.frame.levelPlane = true;
+  picture.frame.levelPlaneAt = static_cast<float>(std::get<double>(read));
+  picture.overlays.rod = true;
   return std::nullopt;
 }
 

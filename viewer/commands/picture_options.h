@@ -32,6 +32,12 @@ std::optional<std::string> readSection(const std::string& text, SectionWish& wis
 std::optional<std::string> applySection(const SectionWish& wish, const model::Model& model,
                                         const Scene& scene, PictureOptions& picture);
 
+// The level plane, in metres or by a scheduled level's name; it brings the rod, which says its
+// level.
+std::optional<std::string> readLevelPlane(const std::string& text,
+                                          const model::SettingOut& settingOut,
+                                          PictureOptions& picture);
+
 std::string overlayNames();  // "levels, lines, ..."
 std::string viewNames();
 

@@ -4,6 +4,8 @@
 
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/output.h"
+#include "viewer/commands/picture_options.h"
+#include "viewer/commands/stage_words.h"
 
 namespace viewer {
 namespace {
@@ -46,6 +48,19 @@ std::string summary(const std::string& path, const LoadedJob& loaded) {
   return text + ", ridge at " + model::levelText(ridge) + "\n";
 }
 
+int tellStages(const TableOptions& options) {
+  if (options.style != model::TableStyle::People)
+    return wrongUsage("--stage is for reading; --csv and --json have every stage whole");
+  const auto model = loadAndTell(options.job);
+  if (!model) return kProblems;
+  const model::Programme& programme = model->programme;
+  if (options.stage == "all") return printOut(allStageWords(programme));
+  PictureOptions moment;  // only to name a stage in the same way everywhere
+  if (auto wrong = readMoment(options.stage, 0, programme, moment)) return wrongUsage(*wrong);
+  if (programme.stages.empty()) return printOut("No stages.\n");
+  return printOut(stageWords(programme, static_cast<size_t>(moment.time)));
+}
+
 }  // namespace
 
 int runCheck(const TableOptions& options) {
@@ -68,6 +83,7 @@ int runTakeoff(const TableOptions& options) {
 }
 
 int runStages(const TableOptions& options) {
+  if (!options.stage.empty()) return tellStages(options);
   return printTable(options, [](const model::Model& m) { return model::stagesTable(m); });
 }
 

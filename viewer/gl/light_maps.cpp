@@ -48,8 +48,8 @@ glm::mat4 skyMatrix(const glm::vec3& low, const glm::vec3& high) {
 }
 
 bool sameLight(const Frame& a, const Frame& b) {
-  return a.time == b.time && a.sun == b.sun && a.section.on == b.section.on &&
-         (!a.section.on || a.section.plane == b.section.plane) &&
+  return a.time == b.time && a.profiles == b.profiles && a.sun == b.sun &&
+         a.section.on == b.section.on && (!a.section.on || a.section.plane == b.section.plane) &&
          a.seeThroughGround == b.seeThroughGround && (a.samples > 1) == (b.samples > 1);
 }
 

@@ -14,6 +14,7 @@ struct Box {
   bool contains(const glm::vec2& p) const {
     return p.x >= left && p.x <= right && p.y >= top && p.y <= bottom;
   }
+  bool operator==(const Box&) const = default;
   // Boxes that only touch do not overlap.
   bool overlaps(const Box& o) const {
     return left < o.right && o.left < right && top < o.bottom && o.top < bottom;

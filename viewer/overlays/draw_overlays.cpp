@@ -38,8 +38,8 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
   // The window's tabs and the sheet that stands in from them.
   if (sheet.options.viewIsButton)
     sheet.taken.push_back({0, 0, l.tabs.right + 8 * u + sheet.options.pulledOut, l.tape.top});
-  if (overlays.levels || overlays.rod) sheet.taken.push_back(l.levels.grown(5 * u));
-  if (overlays.levels && l.levelPlan.left > 0) sheet.taken.push_back(l.levelsLeft.grown(5 * u));
+  if (sheet.levelsShown) sheet.taken.push_back(l.levels.grown(5 * u));
+  if (sheet.levelsShown && l.levelPlan.left > 0) sheet.taken.push_back(l.levelsLeft.grown(5 * u));
   if (overlays.rod)
     sheet.taken.push_back({l.rod.left - 36 * u, l.rod.top, l.sheet.right, l.rod.bottom});
 }
@@ -58,7 +58,8 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList(), options.record);
   const SheetLayout layout =
       sheetOf(model, overlays, float(width), float(height), pen.unit(), options.pulledOut);
-  OverlaySheet sheet{model,        scene, frame, with, pen, layout, overlays.levels,
+  const bool levels = overlays.levels && !layout.levelsGiveWay;
+  OverlaySheet sheet{model,        scene, frame, with, pen, layout, levels,
                      overlays.rod, {},    {},    {},   {},  {}};
   takeFixedPlaces(sheet, overlays);
   // Captions first: they tell how much room they took.
@@ -66,7 +67,7 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   if (overlays.lines) drawStringLines(sheet);
   if (overlays.dimensions) drawDimensions(sheet);
   if (overlays.corners) drawCornerLetters(sheet);
-  if (overlays.levels || overlays.rod) drawLevelMarks(sheet);
+  if (levels) drawLevelMarks(sheet);
   drawLabels(sheet);
   if (overlays.titleBlock) drawScaleBar(sheet);
   if (overlays.rod) drawRod(sheet);

@@ -1,5 +1,9 @@
 #include "viewer/overlays/overlay_sheet.h"
 
+#include <algorithm>
+
+#include <glm/common.hpp>
+
 #include <glm/geometric.hpp>
 
 #include "viewer/overlays/caption_height.h"
@@ -36,6 +40,22 @@ void OverlaySheet::spaceLine(const glm::vec3& a, const glm::vec3& b, unsigned rg
   }
 }
 
+namespace {
+
+Box between(const Box& a, const Box& b, float share) {
+  return {glm::mix(a.left, b.left, share), glm::mix(a.top, b.top, share),
+          glm::mix(a.right, b.right, share), glm::mix(a.bottom, b.bottom, share)};
+}
+
+// True when a sheet and the column of levels together leave too little for the building.
+bool crowded(float width, float height, float unit, const SheetParts& parts) {
+  constexpr float kUsefulWidth = 560;  // units
+  const SheetLayout both = layOutSheet(width, height, unit, kSheetWidth * unit, parts);
+  return both.drawing.width() < kUsefulWidth * unit;
+}
+
+}  // namespace
+
 SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,
                     float unit, float pulledOut) {
   SheetParts parts;
@@ -44,9 +64,18 @@ SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float w
   parts.tape = overlays.tape;
   parts.rod = overlays.rod;
   parts.levels = overlays.levels;
-  if (overlays.rod || overlays.levels) parts.heights = countHeights(model.settingOut.schedule);
+  if (overlays.levels) parts.heights = countHeights(model.settingOut.schedule);
   parts.captionHeight = [&](float wide) { return tallestCaption(model, wide, unit); };
-  return layOutSheet(width, height, unit, pulledOut, parts);
+  const SheetLayout with = layOutSheet(width, height, unit, pulledOut, parts);
+  if (!overlays.levels || pulledOut <= 0 || !crowded(width, height, unit, parts)) return with;
+  // The column goes, and the drawing takes its room while the sheet slides in.
+  parts.levels = false;
+  parts.heights = 0;
+  SheetLayout without = layOutSheet(width, height, unit, pulledOut, parts);
+  const float share = std::min(1.0f, pulledOut / (kSheetWidth * unit));
+  without.drawing = between(with.drawing, without.drawing, share);
+  without.levelsGiveWay = true;
+  return without;
 }
 
 void OverlaySheet::ask(const LabelRequest& request, const LabelText& text) {

@@ -10,6 +10,17 @@
 namespace viewer {
 namespace {
 
+// Whole metres, as on a staff: under their line.
+void figure(const Pen& pen, const Box& rod, float y, double metres) {
+  char text[16];
+  std::snprintf(text, sizeof text, "%+.0f", metres);
+  const Pen small = pen.sized(0.75f);
+  const std::string words = std::abs(metres) < 0.5 ? "0" : text;
+  const glm::vec2 size = small.size(words);
+  if (size.x > rod.width() - 4 * pen.unit() || y + size.y > rod.bottom) return;
+  small.text({rod.right - size.x - 3 * pen.unit(), y + pen.unit()}, ink::kInk, words);
+}
+
 void drawGraduations(const Pen& pen, const Box& rod, const RodScale& scale) {
   const float u = pen.unit();
   pen.fill({rod.left + 3 * u, rod.top + 4 * u, rod.right + 3 * u, rod.bottom + 4 * u}, ink::kInk,
@@ -28,11 +39,13 @@ void drawGraduations(const Pen& pen, const Box& rod, const RodScale& scale) {
     const bool half = std::abs(metres * 2 - std::round(metres * 2)) < 1e-6;
     const float length = whole ? rod.width() : rod.width() * (half ? 0.5f : 0.3f);
     pen.line({rod.left, y}, {rod.left + length, y}, ink::kInk, whole ? 1.5f : 1);
+    if (whole) figure(pen, rod, y, metres);
   }
   pen.outline(rod, ink::kInk, 1.5f);
 }
 
-// Every level has its mark, at its own height to the pixel; the column beside the rod names them.
+// Every level has its mark, at its own height to the pixel; the column of levels names them all,
+// the pointer the one that it is at.
 void drawMarks(OverlaySheet& sheet, const RodScale& scale) {
   const float u = sheet.pen.unit();
   const Box& rod = sheet.layout.rod;
@@ -42,6 +55,32 @@ void drawMarks(OverlaySheet& sheet, const RodScale& scale) {
     const bool main = mark.priority == 2;
     sheet.pen.line({rod.left - 8 * u, y}, {rod.left, y}, ink::kInk, main ? 1.8f : 1.2f);
   }
+}
+
+// The mark under the pointer says what it is.
+void nameMarkAt(OverlaySheet& sheet, const RodScale& scale) {
+  const Pen& pen = sheet.pen;
+  const float u = pen.unit();
+  const Box& rod = sheet.layout.rod;
+  const auto& pointer = sheet.options.pointer;
+  const Box reach{rod.left - 12 * u, rod.top, rod.right + 4 * u, rod.bottom};
+  if (sheet.levelsShown || !pointer || !reach.contains(*pointer)) return;
+  const auto marks = rodMarks(sheet.model.settingOut.schedule);
+  const auto away = [&](const RodMark& m) { return std::abs(scale.yAt(m.level) - pointer->y); };
+  const auto nearest =
+      std::min_element(marks.begin(), marks.end(),
+                       [&](const RodMark& a, const RodMark& b) { return away(a) < away(b); });
+  if (nearest == marks.end() || away(*nearest) > 6 * u) return;
+  std::string words = model::levelText(nearest->level);
+  for (const std::string& name : nearest->names) words += "  " + name;
+  words = pen.shortened(words, std::max(60 * u, rod.left - 80 * u));
+  const glm::vec2 size = pen.size(words);
+  const float top = std::clamp(scale.yAt(nearest->level) - size.y / 2, rod.top,
+                               std::max(rod.top, rod.bottom - size.y));
+  const Box card = Box::at({rod.left - 20 * u - size.x, top}, size).grown(5 * u);
+  pen.fill(card, ink::kCard, 0.97f);
+  pen.outline(card, ink::kInk, 1.2f);
+  pen.text({card.left + 5 * u, card.top + 5 * u}, ink::kInk, words);
 }
 
 std::vector<std::string> pointerWords(const OverlaySheet& sheet, double level) {
@@ -111,6 +150,7 @@ void drawRod(OverlaySheet& sheet) {
   drawMarks(sheet, scale);
   drawGraduations(sheet.pen, sheet.layout.rod, scale);
   drawPointer(sheet, scale);
+  nameMarkAt(sheet, scale);
 }
 
 }  // namespace viewer

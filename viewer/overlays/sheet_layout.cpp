@@ -22,7 +22,7 @@ void layOutRight(SheetLayout& s, float u, const SheetParts& parts) {
   const float block = std::clamp(height * 0.19f, 105 * u, 150 * u);
   s.titleBlock = {right - strip, height - margin - block, right, height - margin};
   const float foot = parts.titleBlock ? s.titleBlock.top - 10 * u : height - margin;
-  s.levels = {right - strip, margin, right, foot};
+  s.levels = {parts.levels ? right - strip : right, margin, right, foot};
 }
 
 void layOutBottom(SheetLayout& s, float u) {
@@ -33,10 +33,8 @@ void layOutBottom(SheetLayout& s, float u) {
 }
 
 void layOutCaptions(SheetLayout& s, float u, float pulledOut, const SheetParts& parts) {
-  const bool strip = parts.rod || parts.levels;
   const float left = (kMargin + 20) * u + pulledOut;
-  const float end =
-      strip ? s.levels.left - (parts.levels ? 56 : 24) * u : s.sheet.width() - kMargin * u;
+  const float end = s.levels.left - (parts.levels ? 56 * u : 0);
   s.captions = {left, kMargin * u, std::max(left, std::min(end, left + 780 * u)),
                 s.sheet.height() * 0.42f};
 }
@@ -57,13 +55,11 @@ SheetLayout layOutSheet(float width, float height, float unit, float pulledOut,
   layOutRight(s, u, parts);
   layOutBottom(s, u);
   layOutCaptions(s, u, pulledOut, parts);
-  const bool strip = parts.rod || parts.levels;
-  float right = width - kMargin * u;
-  if (strip) right = s.levels.left - (parts.levels ? kLeader : 20) * u;
+  const float right = s.levels.left - (parts.levels ? kLeader * u : 0);
   float foot = height - kMargin * u;
   // With one of the two the building stands where it would with both.
   if (parts.tape || parts.titleBlock)
-    foot = strip ? s.tape.top - kOverTape * u : s.titleBlock.top - 12 * u;
+    foot = parts.levels ? s.tape.top - kOverTape * u : s.titleBlock.top - 12 * u;
   const float left = (kMargin + 20) * u + pulledOut;
   s.drawing = {left, captionFoot(s, u, parts) + 10 * u, right, foot};
   s.drawing.right = std::max(s.drawing.right, s.drawing.left + 40 * u);

@@ -14,11 +14,14 @@ struct SheetParts {
   bool titleBlock = true;
   bool tape = true;
   bool rod = true;
-  bool levels = false;  // marks beside the building; without them the names serve the rod alone
+  bool levels = false;  // the column of levels beside the building
   size_t heights = 0;   // different levels that are named, each on a line of its own
   // Pixels that the tallest caption of the job takes at a width; without it, three lines or so.
   std::function<float(float width)> captionHeight;
 };
+
+// How far a sheet of the window stands in from the left, units.
+inline constexpr float kSheetWidth = 410;
 
 struct SheetLayout {
   Box sheet;            // the whole window
@@ -27,10 +30,11 @@ struct SheetLayout {
   Box tape;             // the tape's body; the hook and the diamonds stand a little above it
   Box rod;              // the rod's body; its pointer stands to the right
   Box titleBlock;       // bottom right
-  Box levels;           // names and values of levels, between the drawing and the rod
+  Box levels;           // names and values of levels beside the drawing; no width without them
   Box levelsLeft;       // a second column of them left of the drawing; no width when not needed
   LevelPlan levelPlan;  // how they go into the two
   Box drawing;          // what is left for the building
+  bool levelsGiveWay = false;  // a sheet stands in where the column of levels leaves no room for it
 };
 
 // `unit` is the size of one pixel of a plain screen. Parts keep their size and the drawing takes

@@ -81,13 +81,13 @@ std::vector<std::string> measureWords(const Measurement& m) {
 }
 
 void drawMeasure(ImDrawList* list, const Scene& scene, const Frame& frame,
-                 const SheetLayout& layout, const std::vector<glm::vec3>& points,
-                 const Snap& snap) {
+                 const SheetLayout& layout, const std::vector<Snap>& points, const Snap& snap) {
   const MeasureSheet sheet{Pen(list), frame, layout};
   const bool pointing = snap.kind != SnapKind::None || snap.point != glm::vec3(0);
-  std::vector<glm::vec3> shown = points;
+  std::vector<glm::vec3> shown;
+  for (const Snap& point : points) shown.push_back(point.point);
   if (shown.size() == 1 && pointing) shown.push_back(snap.point);
-  for (const glm::vec3& p : points) sheet.mark(p, SnapKind::None);
+  for (const Snap& point : points) sheet.mark(point.point, point.kind);
   if (pointing && points.size() < 2) sheet.mark(snap.point, snap.kind);
   if (shown.size() < 2) {
     const std::string words =

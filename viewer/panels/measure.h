@@ -22,8 +22,9 @@ Measurement measure(const glm::vec3& a, const glm::vec3& b);
 // "plan 4500 mm", "height +2.400 m", "slope 5100 mm".
 std::vector<std::string> measureWords(const Measurement& m);
 
-// The mark under the pointer (`snap`), the points clicked, the lines and the figures.
+// The mark under the pointer (`snap`), the points clicked with the marks of what they were pulled
+// to, the lines and the figures.
 void drawMeasure(ImDrawList* list, const Scene& scene, const Frame& frame,
-                 const SheetLayout& layout, const std::vector<glm::vec3>& points, const Snap& snap);
+                 const SheetLayout& layout, const std::vector<Snap>& points, const Snap& snap);
 
 }  // namespace viewer

@@ -15,7 +15,7 @@ namespace viewer {
 // How far the sheets are in, and what is typed into them.
 class SheetsState {
  public:
-  static constexpr float kWidth = 410;  // units
+  static constexpr float kWidth = kSheetWidth;  // units
 
   // Slides towards what `wanted` says; real seconds.
   void advance(Tab wanted, double seconds);

@@ -47,7 +47,7 @@ void showPage(SheetsInput& input) {
   Switches& switches = input.state.switches;
   heading("Over the building");
   ImGui::Checkbox("Levels beside it (L)", &overlays.levels);
-  ImGui::Checkbox("String lines and names (T)", &overlays.lines);
+  ImGui::Checkbox("String lines and profiles (T)", &overlays.lines);
   ImGui::Checkbox("Corner letters (C)", &overlays.corners);
   ImGui::Checkbox("Wall lengths and distances (D)", &overlays.dimensions);
   heading("The building");
@@ -55,7 +55,7 @@ void showPage(SheetsInput& input) {
   bool section = input.state.section.on;
   if (ImGui::Checkbox("Section (S)", &section))
     input.state.toggleSection(input.job->model, input.job->scene);
-  ImGui::Checkbox("Level plane, set on the rod", &switches.levelPlane);
+  ImGui::Checkbox("Level plane, set on the rod (R)", &switches.levelPlane);
   ImGui::Checkbox("Faint outline of what comes next (N)", &switches.ghostNext);
   ImGui::Checkbox("Shadows", &switches.shadows);
   heading("Measuring");
@@ -65,7 +65,9 @@ void showPage(SheetsInput& input) {
 }
 
 void viewPage(SheetsInput& input) {
-  quietWords("Drag to turn, drag with the right button to move, wheel to come nearer.");
+  quietWords(
+      "Drag to turn, drag with the right button to move, wheel to come nearer. Keys: Shift and "
+      "arrows, Ctrl and arrows, + and -.");
   ImGui::Spacing();
   static constexpr std::array<const char*, 9> kNames{"Plan",
                                                      "South elevation",
@@ -133,23 +135,31 @@ void keysPage() {
                                                  {"O", "again and again"},
                                                  {"drag the tape", "to any moment"},
                                                  {"Esc", "stop; close; let go"}}};
-  static constexpr std::array<KeyLine, 9> kView{{{"drag", "turn"},
-                                                 {"right drag, Shift drag", "move"},
-                                                 {"wheel", "nearer, further, at the pointer"},
-                                                 {"double click", "fill the view with a thing"},
-                                                 {"1", "plan"},
-                                                 {"2 3 4 5", "south, east, north, west"},
-                                                 {"6 7 8 9", "from the corners, SW SE NE NW"},
-                                                 {"V", "the stage's own view"},
-                                                 {"P, F", "parallel; frame"}}};
-  static constexpr std::array<KeyLine, 8> kShow{{{"click", "what is this?"},
-                                                 {"L, T", "levels; string lines"},
-                                                 {"C, D", "corner letters; lengths"},
-                                                 {"G", "see through the ground"},
-                                                 {"S", "section, pulled by its handle"},
-                                                 {"N", "outline of what comes next"},
-                                                 {"M", "measure between two clicks"},
-                                                 {"slide on the rod", "level plane"}}};
+  static constexpr std::array<KeyLine, 13> kView{
+      {{"drag", "turn"},
+       {"right drag, Shift drag", "move"},
+       {"Shift arrows", "turn"},
+       {"Ctrl arrows", "move"},
+       {"+, -", "nearer, further"},
+       {"wheel, pinch", "nearer, further, at the pointer"},
+       {"wheel sideways; with Shift", "turn; move"},
+       {"double click", "fill the view with a thing"},
+       {"1", "plan"},
+       {"2 3 4 5", "south, east, north, west"},
+       {"6 7 8 9", "from the corners, SW SE NE NW"},
+       {"V", "the stage's own view"},
+       {"P, F", "parallel; frame"}}};
+  static constexpr std::array<KeyLine, 10> kShow{
+      {{"click", "what is this?"},
+       {"L, T", "levels; string lines, profiles"},
+       {"C, D", "corner letters; lengths"},
+       {"G", "see through the ground"},
+       {"S", "section, pulled by its handle"},
+       {"N", "outline of what comes next"},
+       {"M", "measure between two clicks"},
+       {"slide on the rod", "level plane"},
+       {"R", "type its level, or a level's name"},
+       {"PgUp, PgDn; with Shift", "a course up, down; 1 mm"}}};
   ImGui::BeginChild("keys");
   keyTable("Time", kTime.data(), kTime.size());
   keyTable("View", kView.data(), kView.size());

@@ -7,6 +7,7 @@
 #include "viewer/number_origin.h"
 #include "viewer/overlays/pen.h"
 #include "viewer/overlays/words.h"
+#include "viewer/own_size.h"
 
 namespace viewer {
 namespace {
@@ -36,7 +37,6 @@ std::string capital(std::string text) {
 std::vector<CardLine> thingLines(const ReadyJob& job, std::size_t index) {
   const model::Model& model = job.model;
   const model::Element& e = model.works.elements[index];
-  const model::Bounds box = model::bounds(e.solid);
   std::vector<CardLine> lines{{e.name, CardInk::Name}};
   const auto add = [&](const std::string& words) { lines.push_back({words, CardInk::Plain}); };
   const auto origin = [&](Figure figure) {
@@ -48,9 +48,7 @@ std::vector<CardLine> thingLines(const ReadyJob& job, std::size_t index) {
   origin(Figure::Top);
   add("Underside " + model::levelText(e.underside) + ", " + courseWords(model, e.underside));
   origin(Figure::Underside);
-  add("Over all " + model::lengthText(box.high.x - box.low.x) + " x " +
-      model::lengthText(box.high.y - box.low.y) + " x " +
-      model::lengthText(box.high.z - box.low.z) + " mm");
+  add(sizeWords(ownSize(model.settingOut, e)));
   origin(Figure::Size);
   if (e.quantity.amount > 0) add("Quantity " + quantityWords(e.quantity));
   add("Placed: " + stageWords(model, e.placed));
@@ -58,8 +56,9 @@ std::vector<CardLine> thingLines(const ReadyJob& job, std::size_t index) {
   return lines;
 }
 
-void drawThingCard(ImDrawList* list, const ReadyJob& job, std::uint32_t selected,
+void drawThingCard(ImDrawList* list, const ReadyJob& job, const Frame& frame,
                    const SheetLayout& layout) {
+  const std::uint32_t selected = frame.selected;
   if (selected == kNothing || selected >= job.model.works.elements.size()) return;
   const Pen pen(list);
   const float u = pen.unit(), most = 400 * u, indent = 14 * u;
@@ -74,8 +73,11 @@ void drawThingCard(ImDrawList* list, const ReadyJob& job, std::uint32_t selected
   width = std::min(width, most) + 1;
   for (const CardLine& line : lines)
     height += pen.paragraph({0, 0}, width - in(line), ink::kInk, line.words, cutOf(line), true);
-  const float bottom = layout.tape.top - 42 * u, right = layout.titleBlock.left - 14 * u;
-  const Box card{right - width - 26 * u, bottom - height, right, bottom};
+  const Box room{layout.drawing.left, layout.drawing.top,
+                 std::max(layout.titleBlock.left - 14 * u, layout.drawing.left),
+                 layout.tape.top - 42 * u};
+  const Box card = cardPlace({width + 26 * u, height}, room,
+                             seenTriangles(job.scene, frame, layout.sheet, selected));
   pen.fill(card, ink::kCard);
   pen.outline(card, ink::kInk, 1.5f);
   glm::vec2 at{card.left + 13 * u, card.top + 11 * u};

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "viewer/card_place.h"
+#include "viewer/frame.h"
 #include "viewer/job_loader.h"
 #include "viewer/overlays/sheet_layout.h"
 
@@ -22,8 +24,8 @@ struct CardLine {
 // level and size, quieter, where that came from.
 std::vector<CardLine> thingLines(const ReadyJob& job, std::size_t element);
 
-// Beside the title block; nothing when nothing is selected.
-void drawThingCard(ImDrawList* list, const ReadyJob& job, std::uint32_t selected,
+// At the first free place that cardPlace finds; nothing when nothing is selected.
+void drawThingCard(ImDrawList* list, const ReadyJob& job, const Frame& frame,
                    const SheetLayout& layout);
 
 }  // namespace viewer
