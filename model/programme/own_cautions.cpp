@@ -22,7 +22,7 @@ void mindBareSides(const Job& job, const SettingOut& out, StageTraits& traits) {
                            (several ? "those sides are" : "that side is") +
                            " reached before this stage.";
   for (const K kind : {K::ScaffoldLift, K::ScaffoldRoof, K::WallPlate, K::Gables, K::Rafters,
-                       K::Fascia, K::RoofCovering})
+                       K::Fascia, K::RoofCovering, K::Render})
     traits.alsoMind[kind] = mind;
   traits.alsoMindOnWalls = mind;
   for (const Platform& platform : platforms(job, out))

@@ -142,6 +142,8 @@ std::string reminderFor(const StageKey& key, const StageTraits& traits) {
            "a long board; it swings in wind.";
   if (key.kind == K::WindowsAndDoors && !traits.scaffold)
     return "Glass is heavy and cuts: gloves, two people to a big pane.";
+  if (key.kind == K::Render && !traits.scaffold)
+    return "Wet render burns: gloves, goggles, wash it off. Not in frost, driving rain or hot sun.";
   const std::string scaffold = isOfWalls(key) ? scaffoldFor(key, traits) : "";
   if (!scaffold.empty())
     return "Only from the scaffold handed over for " + scaffold +

@@ -215,6 +215,10 @@ TEST(TrueWords, WithNoRoomForAnyScaffoldNobodyWorksFromOne) {
   const std::string text = said(m, StageKind::Fascia);
   EXPECT_TRUE(says(text, "No scaffold along A-B, B-C, C-D and D-A: agree")) << text;
   EXPECT_FALSE(says(text, "from the scaffold")) << text;
+  job.walls.render = 0.02;
+  const std::string render = said(buildModel(job), StageKind::Render);
+  EXPECT_TRUE(says(render, "No scaffold along A-B")) << render;
+  EXPECT_FALSE(says(render, "caffold ties")) << render;
 }
 
 TEST(TrueWords, TheDigNamesTheBuildingItGoesDeepBeside) {
