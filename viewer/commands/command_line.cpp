@@ -114,6 +114,9 @@ void addFiles(CLI::App& app, FileOptions& share, FileOptions& fresh, Walkthrough
   command->add_option("--view", walk.view,
                       "from where: " + viewNames() + "; default: the corner that sees most");
   command->add_option("--size", walk.size, "WIDTHxHEIGHT in pixels")->capture_default_str();
+  command->add_option("--show", walk.show,
+                      "laid over every picture, with commas between: " + overlayNames() +
+                          "; default: what each stage needs");
   command->callback([&] { action = [&walk] { return runWalkthrough(walk); }; });
   examples(command, "  stringcourse walkthrough house.toml --out house-pictures\n");
 

@@ -14,6 +14,7 @@
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_options.h"
 #include "viewer/commands/progress.h"
+#include "viewer/commands/stage_overlays.h"
 
 namespace viewer {
 namespace {
@@ -54,11 +55,12 @@ Piece glbPiece(const model::Model& model, const std::string& job) {
 }
 
 std::vector<Piece> picturePieces(const model::Model& model, Picturer& picturer,
-                                 const PictureOptions& base) {
+                                 const PictureOptions& base, bool ownOverlays) {
   std::vector<Piece> pieces;
   for (size_t i = 0; i < model.programme.stages.size(); ++i) {
     PictureOptions picture = base;
     picture.time = static_cast<double>(i) + 1;
+    if (!ownOverlays) picture.overlays = overlaysOf(model.programme.stages[i].key);
     pieces.push_back({pictureName(i, model.programme.stages[i]), model.programme.stages[i].name,
                       [&picturer, picture](const std::string& path) {
                         return saveOut(path, pngBytes(picturer.picture(picture)));
@@ -92,9 +94,9 @@ int writePieces(const std::vector<Piece>& pieces, const std::filesystem::path& f
 
 int runWalkthrough(const WalkthroughCommand& command) {
   PictureOptions base;
-  base.overlays.captions = base.overlays.titleBlock = base.overlays.tape = true;
-  base.overlays.levels = true;
+  const bool own = !command.show.empty();  // else each stage has what it needs
   if (auto wrong = readSize(command.size, base)) return wrongUsage(*wrong);
+  if (auto wrong = readOverlays(command.show, base.overlays)) return wrongUsage(*wrong);
   if (!command.view.empty()) {
     if (auto wrong = readView(command.view, base)) return wrongUsage(*wrong);
   }
@@ -116,7 +118,8 @@ int runWalkthrough(const WalkthroughCommand& command) {
     return result == kWell ? noOpenGl(why) : result;
   }
   Picturer picturer(*model, *offscreen);
-  for (Piece& piece : picturePieces(*model, picturer, base)) pieces.push_back(std::move(piece));
+  for (Piece& piece : picturePieces(*model, picturer, base, own))
+    pieces.push_back(std::move(piece));
   const int result = writePieces(pieces, command.out);
   printAbout(command.job, picturer.lackingLetters());
   return result;

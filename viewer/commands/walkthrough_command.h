@@ -10,6 +10,7 @@ struct WalkthroughCommand {
   std::string out = "out";
   std::string size = "1280x720";
   std::string view;  // empty: the corner that sees most
+  std::string show;  // empty: what each stage needs
 };
 
 // Ctrl-C stops it between two files: what is there then is whole.

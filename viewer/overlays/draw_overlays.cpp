@@ -12,9 +12,10 @@ void drawLabels(OverlaySheet& sheet) {
   LabelRules rules;
   rules.sheet = sheet.layout.sheet.grown(-6 * u);
   rules.taken = sheet.taken;
-  rules.taken.insert(rules.taken.end(), sheet.lines.begin(), sheet.lines.end());
-  rules.gap = 3 * u;
-  rules.near = 7 * u;
+  rules.lines = sheet.lines;
+  rules.avoid = sheet.avoid;
+  rules.gap = 4 * u;
+  rules.near = 8 * u;
   rules.reach = 120 * u;
   const auto placed = layOutLabels(sheet.requests, rules);
   for (size_t i = 0; i < placed.size(); ++i) {
@@ -22,8 +23,8 @@ void drawLabels(OverlaySheet& sheet) {
     const LabelText& text = sheet.texts[i];
     const Box& box = placed[i].box;
     if (placed[i].leader && text.leader)
-      sheet.pen.line(leaderStart(box, sheet.requests[i].anchor), sheet.requests[i].anchor, text.rgb,
-                     1, 0.7f * text.opacity);
+      sheet.pen.line(leaderStart(box, placed[i].anchor), placed[i].anchor, text.rgb, 1,
+                     0.7f * text.opacity);
     sheet.pen.haloText({box.left, box.top}, text.rgb, text.text, text.cut, text.opacity);
   }
 }
@@ -60,13 +61,16 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
       sheetOf(model, overlays, float(width), float(height), pen.unit(), options.pulledOut);
   const bool levels = overlays.levels && !layout.levelsGiveWay;
   OverlaySheet sheet{model,        scene, frame, with, pen, layout, levels,
-                     overlays.rod, {},    {},    {},   {},  {}};
+                     overlays.rod, {},    {},    {},   {},  {},     {}};
   takeFixedPlaces(sheet, overlays);
   // Captions first: they tell how much room they took.
   if (overlays.captions) drawCaptions(sheet);
+  if (overlays.lines || overlays.dimensions) sheet.avoid = standingBuildings(sheet);
   if (overlays.lines) drawStringLines(sheet);
-  if (overlays.dimensions) drawDimensions(sheet);
-  if (overlays.corners) drawCornerLetters(sheet);
+  std::vector<CornerRing> rings;
+  if (overlays.corners) rings = placeCornerLetters(sheet);
+  if (overlays.dimensions) drawDimensions(sheet, rings);
+  drawCornerLetters(sheet, rings);  // over the ends of dimension lines
   if (levels) drawLevelMarks(sheet);
   drawLabels(sheet);
   if (overlays.titleBlock) drawScaleBar(sheet);

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numeric>
 
+#include <glm/geometric.hpp>
+
 namespace viewer {
 namespace {
 
@@ -64,36 +66,99 @@ glm::vec2 turned(const glm::vec2& side, int turn) {
 }
 
 // The box that stands beside the anchor, no further from it than `away`.
-Box boxBeside(const LabelRequest& request, const glm::vec2& side, float away) {
-  const glm::vec2 half = request.size * 0.5f;
+Box boxBeside(const LabelPlace& place, const glm::vec2& size, const glm::vec2& side, float away) {
+  const glm::vec2 half = size * 0.5f;
   const glm::vec2 square = side / std::max(std::abs(side.x), std::abs(side.y));
-  return Box::at(request.anchor + side * away + square * half - half, request.size);
+  return Box::at(place.anchor + side * away + square * half - half, size);
 }
 
-bool tryPlace(const LabelRequest& request, const LabelRules& rules, const TakenBoxes& taken,
-              PlacedLabel& out) {
-  const auto fits = [&](const Box& box) {
-    return box.inside(rules.sheet) && taken.free(box.grown(rules.gap));
-  };
-  const float length = std::hypot(request.towards.x, request.towards.y);
-  if (length < 1e-6f) {
-    const Box over = Box::at(request.anchor - request.size * 0.5f, request.size);
-    if (fits(over)) {
-      out = {true, over, false};
-      return true;
-    }
-  }
-  const glm::vec2 side = length < 1e-6f ? glm::vec2(0, -1) : request.towards / length;
-  const float step = std::max(14.0f, request.size.y * 0.8f);
-  for (float away = rules.near; away <= rules.reach; away += step)
-    for (int turn = 0; turn < kTurns; ++turn) {
-      const Box box = boxBeside(request, turned(side, turn), away);
-      if (!fits(box)) continue;
-      out = {true, box, away > rules.near};
-      return true;
-    }
-  return false;
+// The same, and wholly beyond the line through the anchor that is square to the side.
+Box boxBeyond(const LabelPlace& place, const glm::vec2& size, const glm::vec2& side, float away) {
+  const glm::vec2 half = size * 0.5f;
+  const float out = away + std::abs(side.x) * half.x + std::abs(side.y) * half.y;
+  return Box::at(place.anchor + side * out - half, size);
 }
+
+// What is kept clear of, from what never gives way to what does first.
+struct Taken {
+  TakenBoxes firm, lines, avoid;
+};
+
+enum class Clear { OfAll, OfFirmAndLines, OfFirm };
+
+class Placing {
+ public:
+  Placing(const LabelRequest& request, const LabelRules& rules, const Taken& taken)
+      : request_(request), rules_(rules), taken_(taken) {
+    places_.push_back({request.anchor, request.towards});
+    places_.insert(places_.end(), request.others.begin(), request.others.end());
+  }
+
+  PlacedLabel place() {
+    const float sheet = rules_.sheet.width() + rules_.sheet.height();
+    if (!request_.must) {
+      for (const Clear clear : {Clear::OfAll, Clear::OfFirmAndLines})
+        if (beside(clear) || around(clear, rules_.reach)) break;
+      return found_;
+    }
+    for (const Clear clear : {Clear::OfAll, Clear::OfFirmAndLines})
+      if (beside(clear)) return found_;
+    for (const Clear clear : {Clear::OfAll, Clear::OfFirmAndLines})
+      if (around(clear, rules_.reach)) return found_;
+    for (const Clear clear : {Clear::OfFirmAndLines, Clear::OfFirm})
+      if (around(clear, sheet)) return found_;
+    return found_;
+  }
+
+ private:
+  bool fits(const Box& box, Clear clear, const LabelPlace& by) {
+    const Box wide = box.grown(rules_.gap);
+    if (!box.inside(rules_.sheet) || !taken_.firm.free(wide)) return false;
+    if (clear != Clear::OfFirm && !taken_.lines.free(wide)) return false;
+    if (clear == Clear::OfAll && !taken_.avoid.free(wide)) return false;
+    found_ = {true, box, false, by.anchor};
+    return true;
+  }
+  bool usable(const LabelPlace& by) const { return rules_.sheet.contains(by.anchor); }
+  static bool over(const LabelPlace& by) { return std::hypot(by.towards.x, by.towards.y) < 1e-6f; }
+
+  // At one of its places, needing no leader.
+  bool beside(Clear clear) {
+    for (const LabelPlace& by : places_) {
+      if (!usable(by)) continue;
+      if (over(by)) {
+        if (fits(Box::at(by.anchor - request_.size * 0.5f, request_.size), clear, by)) return true;
+        continue;
+      }
+      const auto boxAt = request_.besideLine ? boxBeyond : boxBeside;
+      if (fits(boxAt(by, request_.size, glm::normalize(by.towards), rules_.near), clear, by))
+        return true;
+    }
+    return false;
+  }
+
+  // On rings round the places, the nearest first.
+  bool around(Clear clear, float reach) {
+    const float step = std::max(14.0f, request_.size.y * 0.8f);
+    for (float away = rules_.near; away <= reach; away += step)
+      for (const LabelPlace& by : places_) {
+        if (!usable(by)) continue;
+        const glm::vec2 side = over(by) ? glm::vec2(0, -1) : glm::normalize(by.towards);
+        for (int turn = 0; turn < kTurns; ++turn) {
+          if (!fits(boxBeside(by, request_.size, turned(side, turn), away), clear, by)) continue;
+          found_.leader = away > rules_.near;
+          return true;
+        }
+      }
+    return false;
+  }
+
+  const LabelRequest& request_;
+  const LabelRules& rules_;
+  const Taken& taken_;
+  std::vector<LabelPlace> places_;
+  PlacedLabel found_;
+};
 
 }  // namespace
 
@@ -104,12 +169,13 @@ std::vector<PlacedLabel> layOutLabels(const std::vector<LabelRequest>& requests,
   std::iota(order.begin(), order.end(), size_t(0));
   std::stable_sort(order.begin(), order.end(),
                    [&](size_t a, size_t b) { return requests[a].priority > requests[b].priority; });
-  TakenBoxes taken(rules.sheet);
-  for (const Box& box : rules.taken) taken.add(box);
+  Taken taken{TakenBoxes(rules.sheet), TakenBoxes(rules.sheet), TakenBoxes(rules.sheet)};
+  for (const Box& box : rules.taken) taken.firm.add(box);
+  for (const Box& box : rules.lines) taken.lines.add(box);
+  for (const Box& box : rules.avoid) taken.avoid.add(box);
   for (const size_t i : order) {
-    const LabelRequest& request = requests[i];
-    if (!rules.sheet.contains(request.anchor)) continue;
-    if (tryPlace(request, rules, taken, placed[i])) taken.add(placed[i].box);
+    placed[i] = Placing(requests[i], rules, taken).place();
+    if (placed[i].shown) taken.firm.add(placed[i].box);
   }
   return placed;
 }

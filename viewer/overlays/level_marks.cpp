@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "model/level_text.h"
+#include "model/programme/level_made.h"
 #include "viewer/overlays/level_columns.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/overlays/words.h"
@@ -34,19 +35,19 @@ Sides outermost(const OverlaySheet& sheet) {
   return sides;
 }
 
-// The height up to which the building stands.
-double standingTop(const OverlaySheet& sheet) {
-  double top = -1e9;
-  const auto& elements = sheet.model.works.elements;
-  for (size_t i = 0; i < elements.size(); ++i) {
-    const auto kind = elements[i].kind;
-    const bool counts = kind != model::ElementKind::Ground && kind != model::ElementKind::Topsoil &&
-                        kind != model::ElementKind::Spoil &&
-                        kind != model::ElementKind::StandingBuilding && !model::isTemporary(kind);
-    const ElementRange& range = sheet.scene.elements[i];
-    if (counts && double(range.appears) < sheet.frame.time) top = std::max(top, elements[i].top);
+// For each mark how much of what lies at its height is there: 0 nothing, 0.5 some, 1 all.
+std::vector<float> sharesMade(const OverlaySheet& sheet, const std::vector<RodMark>& marks) {
+  constexpr double kSame = 1e-6;
+  const model::Model& model = sheet.model;
+  const auto times = model::timesOfLevels(model.settingOut, model.works, model.programme);
+  std::vector<float> shares;
+  for (const RodMark& mark : marks) {
+    const auto made = std::count_if(mark.lines.begin(), mark.lines.end(), [&](size_t line) {
+      return times[line] <= sheet.frame.time + kSame;
+    });
+    shares.push_back(made == 0 ? 0.0f : made == std::ssize(mark.lines) ? 1.0f : 0.5f);
   }
-  return top;
+  return shares;
 }
 
 struct Drawing {
@@ -56,7 +57,7 @@ struct Drawing {
   LevelColumnWidths widths;
   Sides sides;
   RodScale rod;
-  double top = 0;
+  std::vector<float> made;  // of each mark: see sharesMade
   bool besideBuilding = false;
 };
 
@@ -73,7 +74,6 @@ void tieToBuilding(const Drawing& d, const LevelLine& line) {
   const float edge = line.left ? column.right : column.left, y = line.box.centre().y;
   const glm::vec2 start{edge + way * kFromPaper * u, y};
   const glm::vec2 bend{edge + way * (line.left ? kStepLeft : kStep) * u, point->y};
-  const bool reached = d.marks[line.item].level <= d.top + 0.0005;
   pen.line({edge, y}, start, ink::kLevels, 1.2f, 0.9f);
   pen.line(start, bend, ink::kLevels, 1.1f, 0.9f);
   float far = line.left ? std::max(bend.x, point->x - 4 * u) : std::min(bend.x, point->x + 4 * u);
@@ -83,7 +83,7 @@ void tieToBuilding(const Drawing& d, const LevelLine& line) {
     if (!line.left && words.right <= bend.x) far = std::max(far, words.right + 3 * u);
     if (line.left && words.left >= bend.x) far = std::min(far, words.left - 3 * u);
   }
-  pen.line(bend, {far, point->y}, ink::kLevels, 1, reached ? 0.6f : 0.4f);
+  pen.line(bend, {far, point->y}, ink::kLevels, 1, d.made[line.item] > 0 ? 0.6f : 0.4f);
 }
 
 void tieToRod(const Drawing& d, const LevelLine& line) {
@@ -102,12 +102,12 @@ void drawSign(const Drawing& d, const LevelLine& line) {
   const float size = std::min(9 * pen.unit(), line.box.height() * 0.6f);
   const glm::vec2 middle{line.box.left + 6 * pen.unit(), line.box.centre().y};
   const Box& area = d.sheet.layout.sheet;
-  const bool reached = d.marks[line.item].level <= d.top + 0.0005;
+  const float made = d.made[line.item];
   if (line.trueY < area.top) {  // higher than the sheet: the sign points there
-    pen.levelMark(middle - glm::vec2(0, size / 2), -size, ink::kLevels, reached);
+    pen.levelMark(middle - glm::vec2(0, size / 2), -size, ink::kLevels, made);
     return;
   }
-  pen.levelMark(middle + glm::vec2(0, size / 2), size, ink::kLevels, reached);
+  pen.levelMark(middle + glm::vec2(0, size / 2), size, ink::kLevels, made);
 }
 
 void drawLine(const Drawing& d, const LevelItem& item, const LevelLine& line) {
@@ -126,14 +126,37 @@ void drawLine(const Drawing& d, const LevelItem& item, const LevelLine& line) {
   if (line.course) pen.text({line.box.right - pen.size(item.course).x, top}, rgb, item.course);
 }
 
+// What filled and open marks mean, where there is room for it.
+void drawKey(const Drawing& d, float left, float right, float top) {
+  struct Word {
+    float filled;
+    const char* text;
+  };
+  constexpr Word kWords[] = {{1, "made"}, {0, "to come"}};
+  const Pen& pen = d.pen;
+  const float size = std::min(9 * d.sheet.pen.unit(), pen.lineHeight() * 0.6f), mark = size * 1.6f;
+  float width = 0;
+  for (const Word& word : kWords) width += mark + pen.size(word.text).x + size;
+  if (left + width > right) return;
+  for (const Word& word : kWords) {
+    pen.levelMark({left + size * 0.62f, top + pen.lineHeight() / 2 + size / 2}, size, ink::kLevels,
+                  word.filled);
+    pen.text({left + mark, top}, ink::kSoft, word.text);
+    left += mark + pen.size(word.text).x + size;
+  }
+}
+
 void drawHeading(const Drawing& d, const Box& column, float top) {
   const Pen& pen = d.pen;
   const std::string what = "Levels, m", course = "course";
   pen.text({column.left, top}, ink::kSoft, what, Cut::Bold);
-  const float width = pen.size(course).x;
-  if (d.sheet.layout.levelPlan.perLine == 1 &&
-      pen.size(what, Cut::Bold).x + width + pen.unit() * 8 < column.width())
-    pen.text({column.right - width, top}, ink::kSoft, course);
+  const float gap = pen.unit() * 8, width = pen.size(course).x;
+  float left = column.left + pen.size(what, Cut::Bold).x + gap, right = column.right;
+  if (d.sheet.layout.levelPlan.perLine == 1 && left + width < right) {
+    right -= width;
+    pen.text({right, top}, ink::kSoft, course);
+  }
+  if (d.besideBuilding && d.widths.mark > 0) drawKey(d, left + gap, right - 2 * gap, top);
 }
 
 // The column that is used, as high as its lines.
@@ -198,7 +221,7 @@ void drawLevelMarks(OverlaySheet& sheet) {
             {},
             outermost(sheet),
             rodScaleOf(sheet.model, sheet.frame, sheet.layout),
-            standingTop(sheet),
+            sharesMade(sheet, marks),
             sheet.levelsShown};
   const auto items = itemsOf(d);
   const MeasureLevel measure = [&](const std::string& text, bool bold) {

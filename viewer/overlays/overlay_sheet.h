@@ -34,7 +34,8 @@ struct OverlaySheet {
   std::vector<Box> taken;  // by what has a fixed place
   std::vector<LabelRequest> requests;
   std::vector<LabelText> texts;  // one for each request
-  std::vector<Box> lines;        // pieces of strings, which texts keep clear of
+  std::vector<Box> lines;        // pieces of strings and dimension lines; texts keep clear of them
+  std::vector<Box> avoid;        // roofs of standing buildings: texts read badly there
   std::vector<Box> furniture;    // captions, tape and title block, where they are shown
 
   double aspect() const { return double(layout.sheet.width() / layout.sheet.height()); }
@@ -46,6 +47,17 @@ struct OverlaySheet {
   void spaceLine(const glm::vec3& a, const glm::vec3& b, unsigned rgb, float width,
                  int parts) const;
   void ask(const LabelRequest& request, const LabelText& text);
+  // Small boxes along a line of the sheet, so that no text is put on it.
+  void keepClear(const glm::vec2& from, const glm::vec2& to);
+};
+
+// A letter that has found its place.
+struct CornerRing {
+  std::string letter;
+  glm::vec2 at{0, 0}, corner{0, 0};  // pixels: of the ring, of what it letters
+  float radius = 0;
+  bool behind = false;  // the building hides the corner
+  bool aside = false;   // so far off that a line joins the two
 };
 
 // The fixed furniture.
@@ -54,8 +66,13 @@ void drawTitleBlock(OverlaySheet& sheet);
 void drawTape(OverlaySheet& sheet);
 void drawRod(OverlaySheet& sheet);
 // Over the building.
-void drawCornerLetters(OverlaySheet& sheet);
-void drawDimensions(OverlaySheet& sheet);
+// Those that are seen first, nearest first; hidden ones only where no other stands. They take
+// their places before dimensions and names do.
+std::vector<CornerRing> placeCornerLetters(OverlaySheet& sheet);
+void drawCornerLetters(const OverlaySheet& sheet, const std::vector<CornerRing>& rings);
+// Where standing buildings lie on the sheet, for `avoid`.
+std::vector<Box> standingBuildings(const OverlaySheet& sheet);
+void drawDimensions(OverlaySheet& sheet, const std::vector<CornerRing>& rings);
 void drawLevelMarks(OverlaySheet& sheet);
 void drawStringLines(OverlaySheet& sheet);
 void drawScaleBar(OverlaySheet& sheet);

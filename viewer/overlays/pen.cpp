@@ -121,12 +121,15 @@ void Pen::caution(const glm::vec2& c, float r) const {
   line({c.x, c.y + r * 0.42f}, {c.x, c.y + r * 0.6f}, ink::kCaution, 1.8f);
 }
 
-void Pen::levelMark(const glm::vec2& p, float s, unsigned rgb, bool filled, float opacity) const {
+void Pen::levelMark(const glm::vec2& p, float s, unsigned rgb, float filled, float opacity) const {
   const ImVec2 a{p.x, p.y}, b{p.x - s * 0.62f, p.y - s}, c{p.x + s * 0.62f, p.y - s};
-  if (filled)
+  const ImVec2 middle{p.x, p.y - s};
+  if (filled >= 1) {
     list_->AddTriangleFilled(a, c, b, colour(rgb, opacity));
-  else
-    list_->AddTriangle(a, c, b, colour(rgb, opacity), 1.3f * unit());
+    return;
+  }
+  if (filled > 0) list_->AddTriangleFilled(a, middle, b, colour(rgb, opacity));
+  list_->AddTriangle(a, c, b, colour(rgb, opacity), 1.3f * unit());
 }
 
 void Pen::hatch(const Box& box, unsigned rgb, float spacing, float opacity) const {

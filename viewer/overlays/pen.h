@@ -77,8 +77,8 @@ class Pen {
   void diamond(const glm::vec2& centre, float radius, unsigned fillRgb, unsigned lineRgb) const;
   // A warning triangle, point up, with a stroke inside.
   void caution(const glm::vec2& centre, float radius) const;
-  // The mark of a level: a triangle standing on its point.
-  void levelMark(const glm::vec2& point, float size, unsigned rgb, bool filled,
+  // The mark of a level: a triangle standing on its point, its left share filled.
+  void levelMark(const glm::vec2& point, float size, unsigned rgb, float filled,
                  float opacity = 1) const;
   void hatch(const Box& box, unsigned rgb, float spacing, float opacity = 1) const;
 

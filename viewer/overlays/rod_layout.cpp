@@ -66,6 +66,7 @@ std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule
     mark.names = namesOf(group);
     mark.where = whereOf(group);
     mark.priority = priorityOf(*group.front());
+    for (const auto* level : group) mark.lines.push_back(size_t(level - schedule.data()));
     marks.push_back(mark);
   }
   return marks;

@@ -27,6 +27,7 @@ struct RodMark {
   std::vector<std::string> names;  // all that lie at this height, the most important first
   std::string where;               // the openings, walls or corners, where one name stands for all
   int priority = 0;                // floors and the like over levels of single openings
+  std::vector<size_t> lines;       // of the schedule, that lie there
 };
 
 // The schedule with equal levels (to a millimetre) joined, lowest first.

@@ -23,15 +23,12 @@ struct Group {
   glm::vec3 a{0}, b{0};  // middles of their ends, once divided by the count
 };
 
-// Small boxes along the string, so that no text is put on it.
 void keepClear(OverlaySheet& sheet, const glm::vec3& a, const glm::vec3& b) {
-  constexpr int kPieces = 32;
+  constexpr int kPieces = 8;  // in perspective the ends may lie behind the eye
   for (int i = 0; i < kPieces; ++i) {
     const auto from = sheet.onSheet(glm::mix(a, b, float(i) / kPieces));
     const auto to = sheet.onSheet(glm::mix(a, b, float(i + 1) / kPieces));
-    if (!from || !to || !sheet.layout.sheet.contains(*from)) continue;
-    sheet.lines.push_back({std::min(from->x, to->x), std::min(from->y, to->y),
-                           std::max(from->x, to->x) + 1, std::max(from->y, to->y) + 1});
+    if (from && to) sheet.keepClear(*from, *to);
   }
 }
 
@@ -49,9 +46,11 @@ void askForName(OverlaySheet& sheet, const Group& group, bool otherEnd) {
   const float length = glm::distance(*near, *far);
   if (length < 1) return;
   // Past the board across the strings' ends.
-  request.anchor = *near + (*near - *far) * (13 * sheet.pen.unit() / length);
+  const glm::vec2 past = (*near - *far) * (13 * sheet.pen.unit() / length);
+  request.anchor = *near + past;
   request.size = sheet.pen.size(name);
-  request.towards = *near - *far;
+  request.towards = past;
+  request.others.push_back({*far - past, -past});
   request.priority = 1;
   sheet.ask(request, {name, ink::kStringWords, 1, true, Cut::Text});
 }

@@ -1,0 +1,77 @@
+// What is laid over a building, taken down without a screen.
+#pragma once
+
+#include <gtest/gtest.h>
+#include <imgui.h>
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "model/job/read_job.h"
+#include "viewer/overlays/overlay_sheet.h"
+#include "viewer/view_state.h"
+
+namespace viewer {
+
+// A Dear ImGui context with lettering of the plain size.
+class OverlayTest : public ::testing::Test {
+ protected:
+  void SetUp() override {
+    context_ = ImGui::CreateContext();
+    ImGui::SetCurrentContext(context_);
+    ImGui::GetIO().IniFilename = nullptr;
+  }
+  void TearDown() override { ImGui::DestroyContext(context_); }
+
+  void open(const model::Job& job) {
+    model_ = model::buildModel(job);
+    scene_ = buildScene(model_);
+    picker_ = std::make_unique<Picker>(scene_);
+  }
+  // "assets/jobs/garage", "tests/data/jobs/extension".
+  void open(const std::string& path) {
+    const auto read = model::readJobFile(std::string(SOURCE_DIR) + "/" + path + ".toml");
+    ASSERT_TRUE(read.job) << path;
+    open(*read.job);
+  }
+
+  double endOf(const std::string& stage) const {
+    const auto index = model_.programme.find(stage);
+    EXPECT_TRUE(index) << stage;
+    return index ? double(*index) + 1 : 0;
+  }
+
+  std::vector<DrawnText> texts(const std::string& view, double time, int width = 1280,
+                               int height = 720, const Section& section = {}) {
+    loadLettering(unit_);
+    PictureOptions how;
+    how.width = width;
+    how.height = height;
+    how.view = view;
+    how.time = time;
+    how.overlays = overlays_;
+    Frame frame = frameOf(model_, scene_, how);
+    frame.camera =
+        *fittedView(view, scene_, sheetOf(model_, overlays_, float(width), float(height), unit_));
+    if (section.on) frame.section = section;
+    std::vector<DrawnText> record;
+    OverlayOptions with;
+    with.picker = picker_.get();
+    with.record = &record;
+    ImGui::GetIO().DisplaySize = {float(width), float(height)};
+    ImGui::NewFrame();
+    drawOverlays(model_, scene_, frame, overlays_, width, height, with);
+    ImGui::EndFrame();
+    return record;
+  }
+
+  float unit_ = 1;
+  Overlays overlays_;
+  model::Model model_;
+  Scene scene_;
+  std::unique_ptr<Picker> picker_;
+  ImGuiContext* context_ = nullptr;
+};
+
+}  // namespace viewer
