@@ -67,6 +67,9 @@ std::variant<double, NoLevel> readLevel(const std::string& text,
     if (std::isfinite(*level) && std::abs(*level) <= kHighest) return *level;
     return NoLevel{"\"" + text + "\" is out of reach; levels go to 1000 m up or down"};
   }
+  // A key means one level alone, even where others have it for their name.
+  for (const auto& level : settingOut.schedule)
+    if (plain(level.key) == called) return level.level;
   for (const bool whole : {true, false}) {
     if (called.empty()) break;
     const auto found = heights(called, settingOut, whole);

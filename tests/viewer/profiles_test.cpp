@@ -35,7 +35,15 @@ TEST(Profiles, AreLeftOutOfTheDrawListAndCannotBeClickedWhenHidden) {
   for (size_t i = 0; i < scene.elements.size(); ++i) {
     if (model.works.elements[i].kind != model::ElementKind::ProfileBoard) continue;
     const ElementRange& range = scene.elements[i];
-    const glm::vec3 middle = (range.low + range.high) * 0.5f;
+    // The middle of a face that looks up, at its top.
+    glm::vec3 middle{0};
+    for (std::uint32_t k = range.firstIndex; k < range.firstIndex + range.indexCount; k += 3) {
+      glm::vec3 sum{0};
+      for (std::uint32_t n = 0; n < 3; ++n)
+        sum += scene.vertices[scene.indices[k + n]].position / 3.0f;
+      if (scene.vertices[scene.indices[k]].normal.z > 0.99f && sum.z > range.high.z - 0.01f)
+        middle = sum;
+    }
     const Ray down{{middle.x, middle.y, range.high.z + 2}, {0, 0, -1}};
     frame.profiles = true;
     const auto on = picker.pick(down, frame);
