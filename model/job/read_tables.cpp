@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "model/job/key_suggestion.h"
 #include "model/job/nearest.h"
 #include "model/job/value_words.h"
 
@@ -18,28 +19,6 @@ std::string joined(const std::string& path, std::string_view name) {
 
 std::string indexed(const std::string& path, size_t index) {
   return path + "[" + std::to_string(index) + "]";
-}
-
-// Keys of a table and the sections directly inside it.
-std::vector<std::string> namesIn(const std::string& path) {
-  std::vector<std::string> names;
-  for (const KeySpec& key : keyTable()) {
-    if (path == key.table) names.emplace_back(key.name);
-  }
-  const std::string prefix = path.empty() ? "" : path + ".";
-  for (const TableSpec& table : tableTable()) {
-    const std::string_view whole = table.path;
-    if (whole.substr(0, prefix.size()) != prefix) continue;
-    const std::string_view last = whole.substr(prefix.size());
-    if (last.find('.') == std::string_view::npos) names.emplace_back(last);
-  }
-  return names;
-}
-
-// "[walls]" or "[[opening]]".
-std::string headingOf(const TableSpec& table) {
-  return table.form == TableForm::Many ? "[[" + std::string(table.path) + "]]"
-                                       : "[" + std::string(table.path) + "]";
 }
 
 class TableReader {
@@ -181,13 +160,13 @@ class TableReader {
     noteMisspelt(plainPath, path, name);
     context_.error(placeOf(key),
                    section ? "there is no section " + shown : "there is no key " + shown,
-                   suggestion(plainPath, name));
+                   keySuggestion(plainPath, name));
   }
 
   // What the writer most likely meant is then not known, unless it is there as well.
   void noteMisspelt(const std::string& plainPath, const std::string& path,
                     const std::string& name) {
-    if (const auto near = nearest(name, namesIn(plainPath))) {
+    if (const auto near = nearest(name, keysAndSectionsIn(plainPath))) {
       if (const TableSpec* section = findTable(joined(plainPath, *near))) {
         lostSections_.push_back(section);
       } else {
@@ -206,40 +185,6 @@ class TableReader {
         lostSections_.push_back(&table);
       }
     }
-  }
-
-  // Where a key of this name does belong; empty when nowhere or in too many places to say.
-  static std::string homeOf(const std::string& name) {
-    const TableSpec* home = nullptr;
-    for (const KeySpec& key : keyTable()) {
-      if (name != key.name) continue;
-      if (home) return {};
-      home = findTable(key.table);
-    }
-    return home ? headingOf(*home) : std::string{};
-  }
-
-  static std::string suggestion(const std::string& plainPath, const std::string& name) {
-    if (plainPath.empty() || !nearest(name, namesIn(plainPath))) {
-      const std::string home = homeOf(name);
-      if (!home.empty()) return name + " belongs in " + home;
-    }
-    const auto near = nearest(name, namesIn(plainPath));
-    if (near) {
-      const TableSpec* table = findTable(joined(plainPath, *near));
-      return "did you mean " + (table ? headingOf(*table) : *near) + "?";
-    }
-    for (const TableSpec& table : tableTable()) {
-      const std::string_view whole = table.path;
-      const size_t dot = whole.rfind('.');
-      if (dot != std::string_view::npos && whole.substr(dot + 1) == name) {
-        return "did you mean " + headingOf(table) + "?";
-      }
-    }
-    std::string words;
-    for (const std::string& known : namesIn(plainPath))
-      words += (words.empty() ? "" : ", ") + known;
-    return (plainPath.empty() ? "the sections are " : "[" + plainPath + "] takes ") + words;
   }
 
   void reportMissing(const TableSpec& spec, const toml::table& table, const std::string& path,
