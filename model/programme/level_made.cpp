@@ -72,6 +72,11 @@ bool reachesAcross(const Element& element, double level) {
   return !soil && level >= element.underside - kSame && level <= element.top + kSame;
 }
 
+// Where nobody fills up or digs to the level: the ground under a void, left as it was stripped.
+bool isStripped(const Element& element, double) {
+  return element.kind == ElementKind::Topsoil && element.removed;
+}
+
 // Names of the walls with the openings that have the level; of none for other levels.
 std::set<std::string> wallsOf(const SettingOut& out, const ScheduledLevel& line) {
   std::set<std::string> walls;
@@ -98,7 +103,7 @@ class Times {
           (!rule || std::string(each.key).size() > std::string(rule->key).size()))
         rule = &each;
     if (!rule) return kNever;
-    for (const auto& made : {hasFaceAt, reachesAcross})
+    for (const auto& made : {hasFaceAt, reachesAcross, isStripped})
       for (const Kinds& kinds : rule->makers) {
         const double last = lastOf(kinds, walls, line.level, made);
         if (last != kNever) return last;

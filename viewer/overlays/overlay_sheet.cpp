@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include <glm/common.hpp>
-
 #include <glm/geometric.hpp>
 
 #include "viewer/overlays/caption_height.h"
