@@ -21,8 +21,9 @@ int pointsCovered(const Box& box, const std::vector<SeenTriangle>& thing) {
   constexpr int kSteps = 10;
   int count = 0;
   for (int i = 0; i < kSteps * kSteps; ++i) {
-    const glm::vec2 p{box.left + box.width() * (float(i % kSteps) + 0.5f) / kSteps,
-                      box.top + box.height() * (float(i / kSteps) + 0.5f) / kSteps};
+    const int column = i % kSteps, row = i / kSteps;
+    const glm::vec2 p{box.left + box.width() * (float(column) + 0.5f) / kSteps,
+                      box.top + box.height() * (float(row) + 0.5f) / kSteps};
     count += std::any_of(thing.begin(), thing.end(), [&](const auto& t) { return holds(t, p); });
   }
   return count;

@@ -9,8 +9,8 @@
 
 namespace {
 
-using test_support::demoJob;
 using model::Job;
+using test_support::demoJob;
 
 constexpr double kHalfMillimetre = 0.0005;
 
