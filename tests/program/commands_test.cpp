@@ -224,6 +224,7 @@ TEST_F(Commands, AWrongCommandLineSaysWhatThereIs) {
            {{"picture", job, "--out", inFolder("a.png"), "--section", "x=99000"},
             "the building from"},
            {{"picture", job, "--out", inFolder("a.png"), "--section", "y=nan"}, "north"},
+           {{"walkthrough", job, "--out", inFolder("w"), "--show", "strings"}, "lines"},
            {{"walkthrough", job, "--out", inFolder("w"), "--size", "0x0"}, "1280x720"}}) {
     const ProgramRun run = stringcourse(c.arguments);
     EXPECT_EQ(run.exitCode, 2) << c.arguments[0] << run.err;
