@@ -14,7 +14,7 @@ namespace {
 void figure(const Pen& pen, const Box& rod, float y, double metres) {
   char text[16];
   std::snprintf(text, sizeof text, "%+.0f", metres);
-  const Pen small = pen.sized(0.75f);
+  const Pen small = pen.sized(0.85f);
   const std::string words = std::abs(metres) < 0.5 ? "0" : text;
   const glm::vec2 size = small.size(words);
   if (size.x > rod.width() - 4 * pen.unit() || y + size.y > rod.bottom) return;

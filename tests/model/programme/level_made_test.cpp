@@ -51,6 +51,10 @@ TEST(LevelsMade, AreThereNoSoonerThanWithinTheStageThatMakesThemAndAllAtTheEnd) 
         EXPECT_LT(times[i], 0) << line.name;
         continue;
       }
+      if (line.key.rfind("ceiling:", 0) == 0) {
+        EXPECT_EQ(times[i], kNever) << "ceilings are finishes, which nobody makes here";
+        continue;
+      }
       ASSERT_GT(times[i], 0) << line.key << ": nobody has made it yet";
       ASSERT_LE(times[i], double(m.programme.stages.size())) << line.key << " is never made";
       const auto stage = size_t(std::ceil(times[i] - 1e-9)) - 1;
