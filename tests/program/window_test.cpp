@@ -371,6 +371,36 @@ TEST_F(WindowTest, LBringsTheColumnOfLevelsAndTakesItAway) {
   EXPECT_LT(drawingDiffers(before, settle()), 3000);
 }
 
+// What each of them draws is looked at in pictures; here that the keys reach it, and take it back.
+TEST_F(WindowTest, KeysSwitchWhatIsShownAndBack) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  screen_->hand("mousemove 600 60");
+  const Shot before = settle();
+  for (const char* key : {"c", "d", "s", "g", "p"}) {
+    screen_->hand(std::string("key ") + key);
+    EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) > 150; })) << key;
+    settle();
+    screen_->hand(std::string("key ") + key);
+    EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) == 0; })) << key;
+    settle();
+  }
+}
+
+TEST_F(WindowTest, TwoClicksMeasure) {
+  openCopyOf("garage.toml");
+  waitForTape();
+  screen_->hand("mousemove 600 60 key m");
+  const Shot before = settle();
+  screen_->hand("mousemove 520 340 sleep 0.5 click 1");
+  const Shot first = settle();
+  screen_->hand("mousemove 640 330 sleep 0.5 click 1");
+  // The line between them and the card with the figures are in the colour of levels.
+  const auto drawn = [](const Shot& shot) { return shot.count(kLevels, 60, 116, 1100, 552); };
+  EXPECT_TRUE(eventually([&] { return drawn(screen_->shot()) > drawn(before) + 100; }));
+  EXPECT_GT(drawingDiffers(first, settle()), 1000);
+}
+
 TEST_F(WindowTest, VBringsBackTheStagesOwnView) {
   openCopyOf("garage.toml");
   waitForTape();
