@@ -1,4 +1,6 @@
 // What the mouse does: one hand turns, moves, pulls the tape, slides the rod and asks.
+#include <GLFW/glfw3.h>
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -76,7 +78,7 @@ void Session::press(const ButtonEvent& event) {
   if (twice && !state_.measuring)
     doubleClick(event.at);
   else
-    beginDrag(event.at, event.button);
+    beginDrag(event);
 }
 
 bool Session::beginOnFurniture(const glm::vec2& at) {
@@ -113,11 +115,11 @@ bool Session::beginOnFurniture(const glm::vec2& at) {
   return false;
 }
 
-void Session::beginDrag(const glm::vec2& at, int button) {
-  dragButton_ = button;
-  dragFrom_ = dragAt_ = at;
+void Session::beginDrag(const ButtonEvent& event) {
+  dragButton_ = event.button;
+  dragFrom_ = dragAt_ = event.at;
   dragged_ = false;
-  const bool pans = button != 0 || ImGui::GetIO().KeyShift;
+  const bool pans = event.button != 0 || (event.modifiers & GLFW_MOD_SHIFT);
   drag_ = pans ? Drag::Pan : Drag::Orbit;
 }
 

@@ -70,7 +70,7 @@ class Session {
   void press(const ButtonEvent& event);
   // True where a sheet or a tab lies over the building.
   bool covered(const glm::vec2& at) const;
-  void beginDrag(const glm::vec2& at, int button);
+  void beginDrag(const ButtonEvent& event);
   bool beginOnFurniture(const glm::vec2& at);
   void continueDrag(const glm::vec2& at);
   void endDrag(const glm::vec2& at);

@@ -90,11 +90,11 @@ void Window::listen() {
     of(w).pointer_ = {float(x), float(y)};
   });
   glfwSetCursorEnterCallback(handle_, [](GLFWwindow* w, int) { of(w).stirred_ = true; });
-  glfwSetMouseButtonCallback(handle_, [](GLFWwindow* w, int button, int action, int) {
+  glfwSetMouseButtonCallback(handle_, [](GLFWwindow* w, int button, int action, int modifiers) {
     Window& window = of(w);
     window.stirred_ = true;
     // Not asked of the system, which would say where the pointer is by now.
-    window.buttons_.push_back({button, action == GLFW_PRESS, window.pointer_});
+    window.buttons_.push_back({button, action == GLFW_PRESS, window.pointer_, modifiers});
   });
   glfwSetScrollCallback(handle_, [](GLFWwindow* w, double, double) { of(w).stirred_ = true; });
   glfwSetWindowRefreshCallback(handle_, [](GLFWwindow* w) { of(w).stirred_ = true; });

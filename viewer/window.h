@@ -20,6 +20,7 @@ struct ButtonEvent {
   int button = 0;  // 0 left, 1 right, 2 middle
   bool down = false;
   glm::vec2 at{0, 0};  // where the pointer was then
+  int modifiers = 0;   // GLFW_MOD_..., as they were then
 };
 
 class Window {
@@ -42,8 +43,8 @@ class Window {
   bool waitFor(double seconds);
   // Keys that went down since the last call, repeats included: none is lost between two frames.
   std::vector<KeyPress> takeKeys();
-  // Button presses and releases since the last call, each with its own place: on a slow machine the
-  // pointer is elsewhere by the time the next frame is drawn.
+  // Button presses and releases since the last call, each with its own place and keys held: on a
+  // slow machine the hand is elsewhere by the time the next frame is drawn.
   std::vector<ButtonEvent> takeButtons();
   void swap();
   GLFWwindow* handle() const { return handle_; }
