@@ -1,125 +1,8 @@
 // The real window on a virtual screen, driven by mouse and keyboard, its picture looked at.
-#include <gtest/gtest.h>
+#include "tests/program/window_fixture.h"
 
-#include <filesystem>
-#include <fstream>
-#include <memory>
-#include <stdexcept>
-#include <utility>
-
-#include "tests/program/virtual_screen.h"
-
+namespace window_test {
 namespace {
-
-using screen::eventually;
-using screen::Shot;
-using screen::VirtualScreen;
-
-constexpr int kWidth = 1280, kHeight = 720;
-// The tape's two yellows, before and behind the hook, and the blue of levels.
-constexpr unsigned kTape = 0xf2d05a, kTapeDone = 0xe3b93a, kCard = 0xfdfbf5, kLevels = 0x0072b2;
-constexpr int kTapeLeft = 42, kTapeRight = 758, kTapeRow = 692;
-
-std::string demo(const std::string& name) { return std::string(SOURCE_DIR "/assets/jobs/") + name; }
-
-std::string read(const std::string& path) {
-  std::ifstream in(path);
-  return {(std::istreambuf_iterator<char>(in)), {}};
-}
-
-bool showsTape(const Shot& shot) {
-  return shot.count(kTape, kTapeLeft, kTapeRow, kTapeRight, kTapeRow + 4) +
-             shot.count(kTapeDone, kTapeLeft, kTapeRow, kTapeRight, kTapeRow + 4) >
-         2000;
-}
-
-// The hook stands where the tape changes from the one yellow to the other.
-double hook(const Shot& shot) {
-  int done = 0, both = 0;
-  for (int x = kTapeLeft; x < kTapeRight; ++x) {
-    done += shot.at(x, kTapeRow) == kTapeDone;
-    both += shot.at(x, kTapeRow) == kTapeDone || shot.at(x, kTapeRow) == kTape;
-  }
-  return both ? double(done) / both : -1;
-}
-
-// The first and the last pixel of the tape.
-std::pair<int, int> tapeEnds(const Shot& shot) {
-  int left = shot.width, right = 0;
-  for (int x = 0; x < shot.width; ++x) {
-    if (shot.at(x, kTapeRow) != kTape && shot.at(x, kTapeRow) != kTapeDone) continue;
-    left = std::min(left, x);
-    right = std::max(right, x);
-  }
-  return {left, right};
-}
-
-class WindowTest : public ::testing::Test {
- protected:
-  void SetUp() override {
-    for (const char* needed : {"Xvfb", "xdotool", "import"})
-      if (!screen::installed(needed)) GTEST_SKIP() << needed << " is not installed";
-    screen_ = std::make_unique<VirtualScreen>(kWidth, kHeight);
-    ASSERT_TRUE(screen_->works());
-    folder_ = std::filesystem::temp_directory_path() /
-              ("stringcourse_window_" + std::to_string(getpid()));
-    std::filesystem::create_directories(folder_);
-    job_ = (folder_ / "house.toml").string();
-  }
-  void TearDown() override {
-    screen_.reset();
-    std::filesystem::remove_all(folder_);
-  }
-
-  void write(const std::string& text) {
-    const std::string temporary = job_ + ".new";
-    std::ofstream(temporary) << text;
-    std::filesystem::rename(temporary, job_);
-  }
-  void openCopyOf(const std::string& name) {
-    write(read(demo(name)));
-    openJob(job_);
-  }
-  void openJob(const std::string& path) {
-    screen_->open(BINARY_DIR "/stringcourse", path);
-    if (!eventually([&] { return !screen_->title().empty() || !screen_->running(); }) ||
-        !screen_->running())
-      throw std::runtime_error("the window did not open");
-  }
-  void waitForTape() {
-    if (!eventually([&] { return showsTape(screen_->shot()); }))
-      throw std::runtime_error("the tape was never drawn");
-    settle();
-  }
-  // Several looks running the same: on a busy machine a frame may take its time.
-  Shot settle() {
-    Shot last = screen_->shot();
-    int same = 0;
-    eventually([&] {
-      Shot now = screen_->shot();
-      same = now.rgb == last.rgb ? same + 1 : 0;
-      last = std::move(now);
-      return same >= 3;
-    });
-    return last;
-  }
-  // Clicks a row of the title block and waits until its field takes the keyboard.
-  void openField(int x, int y) {
-    screen_->hand("mousemove " + std::to_string(x) + " " + std::to_string(y));
-    const Shot before = settle();
-    screen_->hand("click 1");
-    eventually(
-        [&] { return before.differences(screen_->shot(), 740, y - 14, 1110, y + 14) > 100; });
-    settle();
-  }
-  // Of a card over the drawing, wherever it has found room.
-  int cardPixels(const Shot& shot) { return shot.count(kCard, 42, 116, 1100, 552); }
-  int drawingDiffers(const Shot& a, const Shot& b) { return a.differences(b, 60, 200, 770, 600); }
-
-  std::unique_ptr<VirtualScreen> screen_;
-  std::filesystem::path folder_;
-  std::string job_;
-};
 
 TEST_F(WindowTest, AnExampleOpensPlayingAndStopsAtTheFirstTouch) {
   openJob(demo("orchard-house.toml"));
@@ -452,3 +335,4 @@ TEST_F(WindowTest, WithoutADisplaySaysSoAndEndsWithThree) {
 }
 
 }  // namespace
+}  // namespace window_test
