@@ -41,7 +41,7 @@ TEST(OwnSize, OfALeafIsAsThickAsTheJobSaysOnEveryWallOfASkewPlan) {
 }
 
 TEST(OwnSize, OfARafterIsItsSectionAndItsLengthUpTheSlope) {
-  for (const char* name : {"orchard-house", "skew-corner"}) {
+  for (const std::string& name : test_support::demoNames()) {
     const model::Model model = demo(name);
     int common = 0;
     for (const auto* rafter : things(model, ElementKind::Rafter)) {

@@ -10,7 +10,7 @@
 
 #include <glm/geometric.hpp>
 
-#include "model/job/read_job.h"
+#include "tests/support/demo_job.h"
 #include "tests/support/sample_model.h"
 #include "viewer/scene.h"
 #include "viewer/section.h"
@@ -20,10 +20,8 @@ namespace {
 using viewer::Image;
 using viewer::PictureOptions;
 
-model::Model modelOf(const char* job) {
-  const auto read = model::readJobFile(std::string(SOURCE_DIR) + "/assets/jobs/" + job + ".toml");
-  EXPECT_TRUE(read.job) << job;
-  return read.job ? model::buildModel(*read.job) : model::Model{};
+model::Model modelOf(const std::string& job) {
+  return model::buildModel(test_support::demoJob(job));
 }
 
 // How many pixels are not paper.
@@ -87,7 +85,7 @@ TEST_F(PictureTest, EveryViewShowsSomethingOfItsOwn) {
 }
 
 TEST_F(PictureTest, EveryDemoJobIsSeenAtTheEndOfItsProgramme) {
-  for (const char* job : {"orchard-house", "garage", "skew-corner", "smallest"}) {
+  for (const std::string& job : test_support::demoNames()) {
     const auto model = modelOf(job);
     viewer::Picturer picturer(model, *offscreen_);
     const double last = picturer.scene().stageCount;

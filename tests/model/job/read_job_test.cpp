@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "model/job/key_table.h"
+#include "tests/support/demo_job.h"
 
 namespace {
 
@@ -42,7 +43,7 @@ std::string onlyProblem(const std::string& text) {
 }
 
 TEST(ReadJob, EveryDemoJobReadsWithoutAnyProblem) {
-  for (const char* name : {"garage", "orchard-house", "skew-corner", "smallest"}) {
+  for (const std::string& name : test_support::demoNames()) {
     const auto result = model::readJobFile(pathOf(name));
     EXPECT_TRUE(result.job.has_value()) << name;
     for (const auto& problem : result.problems) ADD_FAILURE() << model::format(problem);

@@ -10,6 +10,7 @@
 #include "model/job/key_table.h"
 #include "model/job/read_job.h"
 #include "model/job/section_text.h"
+#include "tests/support/demo_job.h"
 #include "tests/support/random_job.h"
 
 namespace {
@@ -88,7 +89,7 @@ at = 900
 )";
 
 TEST(WriteJob, AnUnchangedJobGivesTheSameText) {
-  for (const char* name : {"garage", "orchard-house", "skew-corner", "smallest"}) {
+  for (const std::string& name : test_support::demoNames()) {
     const std::string text = demo(name);
     EXPECT_EQ(writeJob(text, read(text)), text);
   }

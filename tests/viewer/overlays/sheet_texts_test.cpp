@@ -7,8 +7,8 @@
 #include <memory>
 #include <set>
 
-#include "model/job/read_job.h"
 #include "model/level_text.h"
+#include "tests/support/demo_job.h"
 #include "viewer/camera.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/view_state.h"
@@ -25,16 +25,13 @@ constexpr Size kSizes[] = {{1280, 720, 1},  {800, 500, 0.8f},   {800, 500, 1},  
                            {1920, 1080, 1}, {900, 1600, 0.88f}, {3840, 2160, 3}};
 
 // A Dear ImGui context with lettering and no screen.
-class SheetTexts : public ::testing::TestWithParam<const char*> {
+class SheetTexts : public ::testing::TestWithParam<std::string> {
  protected:
   void SetUp() override {
     context_ = ImGui::CreateContext();
     ImGui::SetCurrentContext(context_);
     ImGui::GetIO().IniFilename = nullptr;
-    const auto read =
-        model::readJobFile(std::string(SOURCE_DIR) + "/assets/jobs/" + GetParam() + ".toml");
-    ASSERT_TRUE(read.job);
-    model_ = model::buildModel(*read.job);
+    model_ = model::buildModel(test_support::demoJob(GetParam()));
     scene_ = buildScene(model_);
     picker_ = std::make_unique<Picker>(scene_);
   }
@@ -159,8 +156,7 @@ TEST_P(SheetTexts, LeaveTheBuildingItsOwnPlaceInEveryStandardView) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Jobs, SheetTexts,
-                         ::testing::Values("orchard-house", "garage", "skew-corner", "smallest"),
+INSTANTIATE_TEST_SUITE_P(Jobs, SheetTexts, ::testing::ValuesIn(test_support::demoNames()),
                          [](const auto& job) {
                            std::string name = job.param;
                            name.erase(std::remove(name.begin(), name.end(), '-'), name.end());
