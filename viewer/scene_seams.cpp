@@ -6,6 +6,8 @@
 
 #include <glm/geometric.hpp>
 
+#include "viewer/sort_in_buckets.h"
+
 namespace viewer {
 
 namespace {
@@ -13,12 +15,15 @@ namespace {
 constexpr float kTouch = 0.001f;  // metres that count as nothing along a line
 constexpr float kMoment = 1e-4f;  // the same on the clock
 
-// One line of the scene, on the endless line that it lies on.
+// One line of the scene, on the endless line that it lies on. It carries what is compared, because
+// lines that lie together in place are far apart in the scene's arrays.
 struct OnLine {
   std::uint64_t key = 0;
   std::uint32_t line = 0;  // of scene.edges, counted in pairs
-  float from = 0, to = 0;  // along the endless line
-  bool turned = false;     // its second end comes first
+  std::uint32_t element = 0, material = 0;
+  std::uint32_t normalA = 0, normalB = 0;  // as in EdgeVertex
+  float from = 0, to = 0;                  // along the endless line
+  bool turned = false;                     // its second end comes first
 };
 
 // A stretch of a line, as fractions of it, along which another element runs on flush.
@@ -48,10 +53,15 @@ std::uint64_t mixed(std::uint64_t h, float value, float perMetre) {
   return h ^ (h >> 29);
 }
 
-OnLine placed(const Scene& scene, std::uint32_t line) {
-  const glm::vec3 &a = scene.edges[line * 2].position, &b = scene.edges[line * 2 + 1].position;
+OnLine placed(const Scene& scene, std::uint32_t line, std::uint32_t material) {
+  const EdgeVertex& edge = scene.edges[line * 2];
+  const glm::vec3 &a = edge.position, &b = scene.edges[line * 2 + 1].position;
   OnLine on;
   on.line = line;
+  on.element = edge.element;
+  on.material = material;
+  on.normalA = edge.normalA;
+  on.normalB = edge.normalB;
   glm::vec3 d = glm::normalize(b - a);
   constexpr float kFlat = 1e-4f;
   on.turned = d.x < -kFlat ||
@@ -74,7 +84,7 @@ glm::vec3 unpacked(std::uint32_t bytes) {
 
 // Whether the line is lost between the two: one pair of faces looks the same way and the other pair
 // is face to face, so that a face runs on; or both pairs are, so that the line is inside.
-bool flush(const EdgeVertex& x, const EdgeVertex& y) {
+bool flush(const OnLine& x, const OnLine& y) {
   const glm::vec3 xs[2] = {unpacked(x.normalA), unpacked(x.normalB)};
   const glm::vec3 ys[2] = {unpacked(y.normalA), unpacked(y.normalB)};
   for (int i = 0; i < 2; ++i) {
@@ -86,9 +96,8 @@ bool flush(const EdgeVertex& x, const EdgeVertex& y) {
   return false;
 }
 
-void addCovers(const Scene& scene, const OnLine& x, const OnLine& y, std::vector<Cover>& covers) {
-  const EdgeVertex &ex = scene.edges[x.line * 2], &ey = scene.edges[y.line * 2];
-  if (ex.element == ey.element || !flush(ex, ey)) return;
+void addCovers(const OnLine& x, const OnLine& y, std::vector<Cover>& covers) {
+  if (x.element == y.element || x.material != y.material || !flush(x, y)) return;
   const float from = std::max(x.from, y.from), to = std::min(x.to, y.to);
   const auto add = [&](const OnLine& on, std::uint32_t neighbour) {
     const float length = on.to - on.from;
@@ -97,24 +106,8 @@ void addCovers(const Scene& scene, const OnLine& x, const OnLine& y, std::vector
     if (on.turned) f = 1 - f, t = 1 - t, std::swap(f, t);
     covers.push_back({on.line, neighbour, f, t});
   };
-  add(x, ey.element);
-  add(y, ex.element);
-}
-
-// Brings items of one bucket together and puts each bucket in order: linear where keys are spread
-// evenly, as hashes and lines are.
-template <typename T, typename Bucket, typename Less>
-void sortInBuckets(std::vector<T>& items, size_t buckets, Bucket bucketOf, Less less) {
-  std::vector<std::uint32_t> end(buckets + 1, 0);
-  for (const T& item : items) ++end[bucketOf(item) + 1];
-  for (size_t i = 0; i < buckets; ++i) end[i + 1] += end[i];
-  std::vector<T> sorted(items.size());
-  for (const T& item : items) sorted[end[bucketOf(item)]++] = item;
-  std::uint32_t first = 0;
-  for (size_t i = 0; i < buckets; first = end[i++]) {
-    if (end[i] - first > 1) std::sort(sorted.begin() + first, sorted.begin() + end[i], less);
-  }
-  items = std::move(sorted);
+  add(x, y.element);
+  add(y, x.element);
 }
 
 // Lines that lie on one endless line come together, in order along it.
@@ -122,7 +115,8 @@ std::vector<OnLine> linesToCompare(const Scene& scene, const std::vector<std::ui
   std::vector<OnLine> lines;
   lines.reserve(scene.edges.size() / 2);
   for (std::uint32_t i = 0; i < scene.edges.size() / 2; ++i) {
-    if (seamless(material[scene.edges[i * 2].element])) lines.push_back(placed(scene, i));
+    const std::uint32_t own = material[scene.edges[i * 2].element];
+    if (seamless(own)) lines.push_back(placed(scene, i, own));
   }
   const size_t buckets = std::bit_ceil(lines.size() + 1);
   sortInBuckets(
@@ -138,17 +132,15 @@ std::vector<OnLine> linesToCompare(const Scene& scene, const std::vector<std::ui
 std::vector<Cover> findCovers(const Scene& scene, const std::vector<std::uint32_t>& material) {
   const std::vector<OnLine> lines = linesToCompare(scene, material);
   std::vector<Cover> covers;
+  covers.reserve(lines.size());
   for (size_t i = 0; i < lines.size(); ++i) {
     for (size_t j = i + 1;
          j < lines.size() && lines[j].key == lines[i].key && lines[j].from < lines[i].to - kTouch;
-         ++j) {
-      if (material[scene.edges[lines[i].line * 2].element] ==
-          material[scene.edges[lines[j].line * 2].element])
-        addCovers(scene, lines[i], lines[j], covers);
-    }
+         ++j)
+      addCovers(lines[i], lines[j], covers);
   }
   sortInBuckets(
-      covers, scene.edges.size() / 2, [](const Cover& c) { return c.line; },
+      covers, std::bit_ceil(scene.edges.size() / 2 + 1), [](const Cover& c) { return c.line; },
       [](const Cover& a, const Cover& b) {
         return a.from != b.from ? a.from < b.from : a.neighbour < b.neighbour;
       });
