@@ -3,8 +3,10 @@
 
 #include "viewer/commands/command_line.h"
 #include "viewer/commands/exit_code.h"
+#include "viewer/keep_memory.h"
 
 int main(int argc, char** argv) {
+  viewer::keepFreedMemory();
   try {
     return viewer::runCommandLine(argc, argv);
   } catch (const std::exception& error) {
