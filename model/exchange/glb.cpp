@@ -40,9 +40,6 @@ GlbFile::GlbFile(const Model& model, const GlbOptions& options)
   if (!std::isfinite(options.secondsPerStage) || options.secondsPerStage < 0.01) {
     throw std::runtime_error("a stage of the animation must last at least 0.01 seconds");
   }
-  size_t triangles = 0;
-  for (const Element& element : model.works.elements) triangles += element.solid.triangles.size();
-  buffers_.reserve(triangles);
   text_ = glbDocument(model, options, buffers_);
   text_.resize((text_.size() + 3) / 4 * 4, ' ');
   const std::vector<GlbSpan> spans = layout(buffers_);

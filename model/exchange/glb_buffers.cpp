@@ -14,6 +14,14 @@ bool finite(const Vec3& p) {
   return std::isfinite(p.x) && std::isfinite(p.y) && std::isfinite(p.z);
 }
 
+constexpr double kNoArea = 1e-12;  // twice the square metres of a triangle to be left out
+
+// Square to the triangle, as long as twice its area.
+Vec3 across(const Solid& solid, const std::array<std::uint32_t, 3>& t) {
+  const Vec3& a = solid.points[t[0]];
+  return glm::cross(solid.points[t[1]] - a, solid.points[t[2]] - a);
+}
+
 // Into the format's axes.
 void turn(float* at, const Vec3& v) {
   at[0] = float(v.x);
@@ -22,6 +30,13 @@ void turn(float* at, const Vec3& v) {
 }
 
 }  // namespace
+
+bool hasArea(const Solid& solid) {
+  // What is not finite counts as well: it is refused where it is packed.
+  return std::any_of(solid.triangles.begin(), solid.triangles.end(), [&](const auto& triangle) {
+    return !(glm::length(across(solid, triangle)) < kNoArea);
+  });
+}
 
 void GlbBuffers::reserve(size_t triangles) {
   // Flat faces of four corners are the usual ones: two triangles, four vertices of three numbers.
@@ -55,12 +70,11 @@ void GlbBuffers::findCorners(const Solid& solid) {
   corners_.clear();
   indices_.clear();
   for (const auto& t : solid.triangles) {
-    const Vec3& a = solid.points[t[0]];
-    const Vec3 across = glm::cross(solid.points[t[1]] - a, solid.points[t[2]] - a);
-    const double area = glm::length(across);
+    const Vec3 normal = across(solid, t);
+    const double area = glm::length(normal);
     if (!std::isfinite(area)) throw std::runtime_error("a coordinate is not a finite number");
-    if (area < 1e-12) continue;
-    for (std::uint32_t point : t) indices_.push_back(cornerFor(point, across / area));
+    if (area < kNoArea) continue;
+    for (std::uint32_t point : t) indices_.push_back(cornerFor(point, normal / area));
   }
 }
 

@@ -18,6 +18,9 @@ struct GlbPart {
   std::array<float, 3> low{0, 0, 0}, high{0, 0, 0};
 };
 
+// Whether any triangle has an area; only such a solid has something to show.
+bool hasArea(const Solid& solid);
+
 // glTF's axes are x east, y up, z south: (x, y, z) of the model becomes (x, z, -y), a turn without
 // mirroring, so the winding of triangles stays. Coordinates are metres from `origin`, so that
 // single precision is enough.

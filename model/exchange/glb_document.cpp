@@ -4,10 +4,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <future>
 #include <map>
 #include <sstream>
 #include <stdexcept>
 
+#include "model/exchange/glb_accessors.h"
 #include "model/exchange/glb_extras.h"
 #include "model/exchange/glb_groups.h"
 #include "model/exchange/glb_layout.h"
@@ -20,9 +22,12 @@ namespace model {
 namespace {
 
 // The library writes what is varied and short: the asset, the materials with their extension, the
-// animation, the buffer views. What is even and long, a node, a mesh and three accessors for every
-// thing, goes straight into a text: as the library's values it took five times as long as all the
-// rest of the file (see BM_GlbBytes).
+// animation. What is even and long, a node, a mesh and three accessors for every thing, goes
+// straight into a text: as the library's values it took five times as long as all the rest of the
+// file (see BM_GlbBytes).
+//
+// Packing the shapes takes as long as writing about them, and neither needs the other until the
+// end, so that each has a core of its own.
 class DocumentWriter {
  public:
   DocumentWriter(const Model& model, const GlbOptions& options, GlbBuffers& buffers)
@@ -33,16 +38,22 @@ class DocumentWriter {
   }
 
   std::string write() {
+    const std::vector<GlbGroup> groups = groupWorks(model_.programme, model_.works);
+    // Without a second thread to be had, it is done when it is waited for.
+    std::future<void> packed = std::async(std::launch::async | std::launch::deferred, [&] {
+      packShapes(model_.works, groups, buffers_, accessors_);
+    });
     describe();
+    for (const Element& element : model_.works.elements) accessorCount_ += accessorsOf(element);
+    accessorCount_ += kAccessorsOfLine * model_.works.strings.size();
     const std::string rootName = rows_.unique(model_.job.name.empty() ? "Job" : model_.job.name);
-    std::vector<int> groups;
-    for (const GlbGroup& group : groupWorks(model_.programme, model_.works)) {
-      groups.push_back(addGroup(group));
-    }
-    const int root = rows_.addNode(rootName, {}, groups);
-    if (!animation_.channels.empty()) frame_.animations.push_back(std::move(animation_));
-    addBufferViews();
-    return joined(root);
+    std::vector<int> nodes;
+    for (const GlbGroup& group : groups) nodes.push_back(addGroup(group));
+    const int root = rows_.addNode(rootName, {}, nodes);
+    const std::string frame = frameText();
+    packed.get();
+    addAnimationAccessors();
+    return joined(root, frame);
   }
 
  private:
@@ -90,27 +101,23 @@ class DocumentWriter {
     return node;
   }
 
-  int addPositions(const GlbPart& part) {
-    return rows_.addAccessor(GlbView::Positions, part.firstVertex, part.vertexCount, true, part.low,
-                             part.high);
+  // The next so many accessors, which packShapes adds in the same order.
+  int takeAccessors(size_t count) {
+    nextAccessor_ += count;
+    return int(nextAccessor_ - count);
   }
 
   int addMesh(const Element& element) {
-    const GlbPart part = buffers_.add(element.solid);
-    if (part.indexCount == 0) return -1;
-    const int positions = addPositions(part);
-    const int normals =
-        rows_.addAccessor(GlbView::Normals, part.firstNormal, part.vertexCount, true);
-    const int indices = rows_.addAccessor(part.wide ? GlbView::Indices32 : GlbView::Indices16,
-                                          part.firstIndex, part.indexCount, false);
-    return rows_.addMesh(rows_.unique(element.id), materialFor(int(element.material)), positions,
-                         normals, indices);
+    const size_t accessors = accessorsOf(element);
+    if (accessors == 0) return -1;
+    const int first = takeAccessors(accessors);
+    return rows_.addMesh(rows_.unique(element.id), materialFor(int(element.material)), first,
+                         first + 1, first + 2);
   }
 
   int addMesh(const StringLine& line) {
-    const int positions = addPositions(buffers_.addLine(line.a, line.b));
-    return rows_.addMesh(rows_.unique("string " + line.name), materialFor(kStringLine), positions,
-                         -1, -1);
+    return rows_.addMesh(rows_.unique("string " + line.name), materialFor(kStringLine),
+                         takeAccessors(kAccessorsOfLine), -1, -1);
   }
 
   int materialFor(int key) {
@@ -133,16 +140,12 @@ class DocumentWriter {
     return place->second;
   }
 
+  // Each switch has two accessors behind those of the shapes: its moments and its scales.
   void animate(int node, const std::vector<GlbKey>& keys) {
     if (keys.empty()) return;
-    std::vector<float>& numbers = buffers_.animation;
-    const size_t first = numbers.size();
-    for (const GlbKey& key : keys) numbers.push_back(float(key.seconds));
-    for (const GlbKey& key : keys) numbers.insert(numbers.end(), 3, float(key.scale));
-    const float start[] = {numbers[first]}, end[] = {numbers[first + keys.size() - 1]};
     tinygltf::AnimationSampler sampler;
-    sampler.input = rows_.addAccessor(GlbView::Animation, first, keys.size(), false, start, end);
-    sampler.output = rows_.addAccessor(GlbView::Animation, first + keys.size(), keys.size(), true);
+    sampler.input = int(accessorCount_ + 2 * switches_.size());
+    sampler.output = sampler.input + 1;
     sampler.interpolation = "STEP";
     tinygltf::AnimationChannel channel;
     channel.sampler = int(animation_.samplers.size());
@@ -150,36 +153,42 @@ class DocumentWriter {
     channel.target_path = "scale";
     animation_.samplers.push_back(std::move(sampler));
     animation_.channels.push_back(std::move(channel));
+    switches_.push_back(keys);
   }
 
-  // Numbered as the accessors have numbered them.
-  void addBufferViews() {
-    const std::vector<GlbSpan> spans = layout(buffers_);
-    for (const GlbView used : rows_.views()) {
-      for (const GlbSpan& span : spans) {
-        if (span.view != used) continue;
-        tinygltf::BufferView view;
-        view.buffer = 0;
-        view.byteOffset = span.offset;
-        view.byteLength = span.size;
-        view.target = target(span.view);
-        if (view.target == TINYGLTF_TARGET_ARRAY_BUFFER) view.byteStride = elementSize(span.view);
-        frame_.bufferViews.push_back(std::move(view));
-      }
+  void addAnimationAccessors() {
+    std::vector<float>& numbers = buffers_.animation;
+    for (const std::vector<GlbKey>& keys : switches_) {
+      const size_t first = numbers.size();
+      for (const GlbKey& key : keys) numbers.push_back(float(key.seconds));
+      for (const GlbKey& key : keys) numbers.insert(numbers.end(), 3, float(key.scale));
+      const float start[] = {numbers[first]}, end[] = {numbers[first + keys.size() - 1]};
+      accessors_.add(GlbView::Animation, first, keys.size(), false, start, end);
+      accessors_.add(GlbView::Animation, first + keys.size(), keys.size(), true);
     }
   }
 
-  // The library's object with our members in front of its own.
-  std::string joined(int root) {
+  // What the library writes, without the opening brace.
+  std::string frameText() {
+    if (!animation_.channels.empty()) frame_.animations.push_back(std::move(animation_));
     std::ostringstream stream;
     tinygltf::TinyGLTF writer;
     if (!writer.WriteGltfSceneToStream(&frame_, stream, false, false)) {
       throw std::runtime_error("the document could not be written");
     }
-    std::string text = "{" + rows_.members();
-    if (const size_t bytes = chunkSize(layout(buffers_)); bytes > 0) {
-      text += "\"buffers\":[{\"byteLength\":" + std::to_string(bytes) + "}],";
-    }
+    std::string text = stream.str().substr(1);
+    while (text.back() == '\n') text.pop_back();
+    return text;
+  }
+
+  // Our members, then the library's.
+  std::string joined(int root, const std::string& frame) {
+    std::string text;
+    text.reserve(accessors_.rows().size() + rows_.size() + frame.size() + (size_t(1) << 16));
+    text += '{';
+    if (!accessors_.rows().empty()) text += "\"accessors\":[" + accessors_.rows() + "],";
+    rows_.appendTo(text);
+    appendBuffer(text, layout(buffers_), accessors_.views());
     text += "\"scene\":0,\"scenes\":[{\"name\":";
     appendQuoted(text, rows_.unique("Site"));
     text += ",\"nodes\":[" + std::to_string(root) + "]";
@@ -188,8 +197,7 @@ class DocumentWriter {
       extras.appendTo(text);
     }
     text += "}],";
-    text += stream.view().substr(1);
-    while (text.back() == '\n') text.pop_back();
+    text += frame;
     return text;
   }
 
@@ -198,7 +206,11 @@ class DocumentWriter {
   const Model& model_;
   GlbBuffers& buffers_;
   GlbClock clock_;
+  GlbAccessors accessors_;
   GlbRows rows_;
+  size_t accessorCount_ = 0;  // of all shapes
+  size_t nextAccessor_ = 0;
+  std::vector<std::vector<GlbKey>> switches_;  // in the order of the animation's samplers
   tinygltf::Model frame_;
   tinygltf::Animation animation_;
   std::map<int, int> materials_;  // Material, or kStringLine, to its index

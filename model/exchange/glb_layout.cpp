@@ -1,5 +1,6 @@
 #include "model/exchange/glb_layout.h"
 
+#include <algorithm>
 #include <bit>
 
 namespace model {
@@ -66,6 +67,27 @@ std::vector<GlbSpan> layout(const GlbBuffers& buffers) {
 
 size_t chunkSize(const std::vector<GlbSpan>& spans) {
   return spans.empty() ? 0 : padded(spans.back().offset + spans.back().size);
+}
+
+void appendBuffer(std::string& out, const std::vector<GlbSpan>& spans,
+                  const std::vector<GlbView>& views) {
+  if (spans.empty()) return;
+  out += "\"buffers\":[{\"byteLength\":" + std::to_string(chunkSize(spans)) + "}],";
+  out += "\"bufferViews\":[";
+  for (const GlbView view : views) {
+    const auto span = std::find_if(spans.begin(), spans.end(),
+                                   [view](const GlbSpan& one) { return one.view == view; });
+    out += "{\"buffer\":0,\"byteOffset\":" + std::to_string(span->offset);
+    out += ",\"byteLength\":" + std::to_string(span->size);
+    // Vertices are vectors; indices and the animation's numbers lie without steps.
+    if (target(view) == kArrayBuffer) {
+      out += ",\"byteStride\":" + std::to_string(elementSize(view));
+    }
+    if (target(view) != 0) out += ",\"target\":" + std::to_string(target(view));
+    out += "},";
+  }
+  out.back() = ']';
+  out += ',';
 }
 
 }  // namespace model

@@ -1,6 +1,7 @@
 // Where the arrays of a GLB file lie in its binary chunk.
 #pragma once
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -26,5 +27,9 @@ struct GlbSpan {
 std::vector<GlbSpan> layout(const GlbBuffers& buffers);
 // Of the whole chunk, a multiple of 4.
 size_t chunkSize(const std::vector<GlbSpan>& spans);
+// The members "buffers" and "bufferViews" of the document, appended with commas at the end; nothing
+// for an empty chunk. The views are numbered in the order given.
+void appendBuffer(std::string& out, const std::vector<GlbSpan>& spans,
+                  const std::vector<GlbView>& views);
 
 }  // namespace model

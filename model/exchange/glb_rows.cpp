@@ -1,7 +1,5 @@
 #include "model/exchange/glb_rows.h"
 
-#include <algorithm>
-
 namespace model {
 
 namespace {
@@ -16,30 +14,6 @@ void appendMember(std::string& out, std::string_view key, size_t number) {
 int GlbRows::Row::end() {
   text += "},";
   return count++;
-}
-
-size_t GlbRows::numberOf(GlbView view) {
-  const auto found = std::find(views_.begin(), views_.end(), view);
-  if (found != views_.end()) return size_t(found - views_.begin());
-  views_.push_back(view);
-  return views_.size() - 1;
-}
-
-int GlbRows::addAccessor(GlbView view, size_t first, size_t count, bool vectors,
-                         std::span<const float> low, std::span<const float> high) {
-  std::string& out = accessors_.text;
-  appendMember(out, "{\"bufferView\":", numberOf(view));
-  appendMember(out, ",\"byteOffset\":", first * elementSize(view));
-  appendMember(out, ",\"componentType\":", size_t(componentType(view)));
-  appendMember(out, ",\"count\":", count);
-  if (!low.empty()) {
-    out += ",\"min\":";
-    appendList(out, low);
-    out += ",\"max\":";
-    appendList(out, high);
-  }
-  out += vectors ? ",\"type\":\"VEC3\"" : ",\"type\":\"SCALAR\"";
-  return accessors_.end();
 }
 
 int GlbRows::addMesh(std::string_view name, int material, int positions, int normals, int indices) {
@@ -83,9 +57,7 @@ std::string GlbRows::unique(const std::string& name) {
   return candidate;
 }
 
-std::string GlbRows::members() const {
-  std::string out;
-  out.reserve(accessors_.text.size() + meshes_.text.size() + nodes_.text.size() + 64);
+void GlbRows::appendTo(std::string& out) const {
   const auto add = [&out](const char* key, const Row& row) {
     if (row.count == 0) return;
     out += key;
@@ -93,10 +65,8 @@ std::string GlbRows::members() const {
     out.back() = ']';
     out += ',';
   };
-  add("\"accessors\":[", accessors_);
   add("\"meshes\":[", meshes_);
   add("\"nodes\":[", nodes_);
-  return out;
 }
 
 }  // namespace model
