@@ -56,12 +56,13 @@ int openingsMet(const model::SettingOut& out, Across across, double at) {
 
 // True where the cut would split a wall along its length.
 bool splitsAWall(const model::Model& model, Across across, double at) {
-  const double thick = model.job.walls.total() + kClear;
+  const model::FaceDistances& faces = model.settingOut.faceDistances;
+  const double thick = faces.innerFace + kClear, before = kClear - faces.finishedFace;
   for (const model::WallLine& wall : model.settingOut.walls) {
     const double a = coordinate(wall.start, across), b = coordinate(wall.end, across);
     if (std::abs(a - b) > kAlongside) continue;
     const double inward = a - coordinate(wall.outward, across) * thick;
-    const double outward = a + coordinate(wall.outward, across) * kClear;
+    const double outward = a + coordinate(wall.outward, across) * before;
     if (at > std::min(inward, outward) && at < std::max(inward, outward)) return true;
   }
   return false;

@@ -54,10 +54,10 @@ LevelRange groundAlong(const SettingOut& out, const FoundationRun& run) {
   return levelsAlong(out.terrain, wall.at(run.from), wall.at(run.to));
 }
 
-// The lowest ground along the inner face of a run; `inside` is what lies within the walls.
-double lowInside(const SettingOut& out, const Polygon& inside, const FoundationRun& run) {
+// The lowest ground along the inner face of a run.
+double lowInside(const SettingOut& out, const FoundationRun& run) {
   const WallLine& wall = out.walls[run.wall];
-  const Vec2 from = inside[wall.from], to = inside[wall.to];
+  const Vec2 from = out.faces[run.wall].innerFace.start, to = out.faces[run.wall].innerFace.end;
   const double first = glm::dot(from - wall.start, wall.along);
   const double last = glm::dot(to - wall.start, wall.along);
   if (last <= first) return levelsAlong(out.terrain, from, to).low;
@@ -110,11 +110,11 @@ void checkDeepFill(const Checking& check) {
   const SettingOut& out = check.settingOut;
   if (job.groundFloor.kind != GroundFloorKind::Slab) return;
   const double top = out.levels.slabUnderside;
-  const Polygon inside = out.ring(job.walls.total());
+  const Polygon inside = out.ring(out.faceDistances.innerFace);
   std::vector<AtWall> found;
   for (const FoundationRun& run : out.foundations) {
     if (run.onCellar) continue;
-    const double stripped = lowInside(out, inside, run) - job.ground.topsoil;
+    const double stripped = lowInside(out, run) - job.ground.topsoil;
     const double depth = top - std::min(stripped, out.levels.oversite);
     if (depth > kDeepFill + kTolerance) found.push_back({out.walls[run.wall].name, depth, 0});
   }

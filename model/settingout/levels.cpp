@@ -127,7 +127,8 @@ void deriveLevels(const Job& job, SettingOut& out) {
   floors(job, out.levels);
   wallAndRoof(job, out);
   out.levels.renderBottom =
-      std::max(out.levels.dampCourse, levelsAlong(out.terrain, out.ring(-job.walls.render)).high);
+      std::max(out.levels.dampCourse,
+               levelsAlong(out.terrain, out.ring(out.faceDistances.finishedFace)).high);
   foundation(job, out.levels);
   cellar(job, out.levels);
   commonHeads(out);

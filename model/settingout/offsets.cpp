@@ -52,7 +52,7 @@ SiteOffset shortestBetween(const Polygon& a, const Polygon& b) {
 std::vector<SiteOffset> deriveOffsets(const Job& job, const SettingOut& settingOut) {
   std::vector<SiteOffset> offsets;
   const Outline& boundary = job.site.boundary;
-  const Polygon face = settingOut.ring(-job.walls.render);
+  const Polygon face = settingOut.ring(settingOut.faceDistances.finishedFace);
   for (size_t i = 0; i < boundary.size(); ++i) {
     // A side alone: a "polygon" of its two ends.
     offsets.push_back(shortestBetween(face, {boundary[i], boundary[(i + 1) % boundary.size()]}));

@@ -10,6 +10,7 @@ FaceDistances distancesOf(const Job& job) {
   const WallBuildUp& walls = job.walls;
   const double total = walls.total(), width = job.foundations.width;
   FaceDistances in;
+  in.finishedFace = -walls.render;
   in.outerLeafBack = walls.outerLeaf;
   in.innerLeafFront = walls.outerLeaf + walls.cavity;
   in.innerFace = total;

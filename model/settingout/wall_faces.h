@@ -12,6 +12,7 @@ namespace model {
 // How far each lies inward from the outer face of the finished masonry, in metres; negative is
 // outside it. The same for every wall, since one build-up goes all round.
 struct FaceDistances {
+  double finishedFace = 0;  // of the render, where there is any; else the outer face
   double outerFace = 0;
   double outerLeafBack = 0;   // the cavity's outer side
   double innerLeafFront = 0;  // the cavity's inner side

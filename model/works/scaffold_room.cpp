@@ -97,7 +97,7 @@ class RoomFinder {
         rows_(scaffoldRows(job)),
         near_(nearestTo(job)),
         eaves_(offsetMitred(out.eavesOutline, -kFascia)) {
-    fixed_.push_back({"", out.ring(-job.walls.render)});
+    fixed_.push_back({"", out.ring(out.faceDistances.finishedFace)});
     for (const StandingBuilding& building : job.site.buildings) {
       if (building.kind == BuildingKind::Demolish) continue;
       fixed_.push_back({building.name.empty() ? "a standing building" : building.name,

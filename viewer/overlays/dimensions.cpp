@@ -140,7 +140,8 @@ struct SquareWall {
 // Whether some of the wall is in sight: its outer face, or in a section the inner one.
 bool inSight(const OverlaySheet& sheet, const model::WallLine& wall, bool facing) {
   constexpr double kBehindFace = 0.06, kOverDampCourse = 1.0;
-  const double inward = facing ? kBehindFace : sheet.model.job.walls.total() - kBehindFace;
+  const model::FaceDistances& faces = sheet.model.settingOut.faceDistances;
+  const double inward = facing ? faces.finishedFace + kBehindFace : faces.innerFace - kBehindFace;
   const double level = sheet.model.settingOut.levels.dampCourse + kOverDampCourse;
   for (const double part : {0.5, 0.2, 0.8, 0.35, 0.65})
     if (!sheet.hidden(sheet.scene.local({wall.at(wall.length * part, inward), level}))) return true;

@@ -153,7 +153,7 @@ std::vector<PlanDimension> planDimensions(const model::Job& job, const model::Se
     dimensions.push_back(planner.alongWall(wall));
     planner.take({dimensions.back().from, dimensions.back().to});
   }
-  const model::Polygon face = out.ring(-job.walls.render);
+  const model::Polygon face = out.ring(out.faceDistances.finishedFace);
   for (const model::SiteOffset& offset : model::deriveOffsets(job, out)) {
     if (offset.distance < kNothing) continue;
     const Slide slide = slideOf(offset, face, otherOutline(job, offset.to));
