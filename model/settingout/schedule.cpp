@@ -66,14 +66,34 @@ std::string withStorey(const Job& job, size_t storey, const std::string& what) {
   return what + ", " + lower(job.storeys[storey].name);
 }
 
-void floorLevels(const Job& job, const Levels& levels, Schedule& schedule) {
+// What the ground floor is built of: a slab, beams and blocks over a void, or, where the cellar is
+// under all of it, the floor over the cellar.
+struct GroundFloorWords {
+  const char *top, *underside;
+};
+
+bool allOverCellar(const SettingOut& out) {
+  return std::all_of(out.foundations.begin(), out.foundations.end(),
+                     [](const FoundationRun& run) { return run.onCellar; });
+}
+
+GroundFloorWords groundFloorWords(const Job& job, const SettingOut& out) {
+  if (allOverCellar(out)) return {"top of floor over cellar", "underside of floor over cellar"};
+  if (job.groundFloor.kind == GroundFloorKind::Suspended)
+    return {"top of beams and blocks", "underside of floor beams"};
+  return {"top of slab", "underside of slab"};
+}
+
+void floorLevels(const Job& job, const SettingOut& out, Schedule& schedule) {
+  const Levels& levels = out.levels;
+  const GroundFloorWords ground = groundFloorWords(job, out);
   for (size_t i = 0; i < levels.finishedFloor.size(); ++i) {
     const std::string number = std::to_string(i);
     schedule.put("finished-floor:" + number, withStorey(job, i, "finished floor"),
                  levels.finishedFloor[i], job.storeys[i].name);
     schedule.put("structural-floor:" + number,
-                 withStorey(job, i, i == 0 ? "top of slab" : "top of deck"),
-                 levels.structuralFloor[i], job.storeys[i].name);
+                 withStorey(job, i, i == 0 ? ground.top : "top of deck"), levels.structuralFloor[i],
+                 job.storeys[i].name);
     if (i > 0) {
       schedule.put("joist-bearing:" + number, withStorey(job, i, "joist bearing"),
                    levels.joistBearing[i], job.storeys[i].name);
@@ -81,10 +101,8 @@ void floorLevels(const Job& job, const Levels& levels, Schedule& schedule) {
                    levels.ceiling[i - 1], job.storeys[i - 1].name);
     }
   }
-  const bool slab = job.groundFloor.kind == GroundFloorKind::Slab;
-  schedule.put("slab-underside", slab ? "underside of slab" : "underside of floor beams",
-               levels.slabUnderside);
-  schedule.put("oversite", "oversite formation", levels.oversite);
+  schedule.put("slab-underside", ground.underside, levels.slabUnderside);
+  if (!allOverCellar(out)) schedule.put("oversite", "oversite formation", levels.oversite);
 }
 
 void foundationLevels(const SettingOut& out, Schedule& schedule) {
@@ -133,7 +151,7 @@ void deriveSchedule(const Job& job, SettingOut& out) {
   openingLevels(out, schedule, true);
   openingLevels(out, schedule, false);
   schedule.put("damp-course", "damp course", levels.dampCourse);
-  floorLevels(job, levels, schedule);
+  floorLevels(job, out, schedule);
   schedule.put("ground-high", "ground, highest at the walls", levels.groundHigh);
   schedule.put("ground-low", "ground, lowest at the walls", levels.groundLow);
   foundationLevels(out, schedule);

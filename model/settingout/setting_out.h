@@ -73,7 +73,7 @@ struct Levels {
   double groundLow = 0, groundHigh = 0;  // existing ground along the outline
   double dampCourse = 0;
   std::vector<double> finishedFloor;    // per storey
-  std::vector<double> structuralFloor;  // per storey: top of slab, or top of deck
+  std::vector<double> structuralFloor;  // per storey: top of slab, of beams and blocks, of deck
   std::vector<double> joistBearing;     // per storey, underside of joists; [0] unused
   // Per storey, the underside of the ceiling under the joists of the floor over it: one fewer than
   // there are storeys, since the last has the roof over it.

@@ -113,11 +113,9 @@ TEST(Levels, TheCommonestHeadOfAStoreyIsTheCommonOne) {
 
 TEST(Coursing, CountsFromTheDampCourseBothWays) {
   EXPECT_NEAR(model::courseAtOrUnder(0.100, 0, 0.075), 0.075, 1e-12);
-  EXPECT_NEAR(model::courseAtOrOver(0.100, 0, 0.075), 0.150, 1e-12);
   EXPECT_NEAR(model::courseNear(0.100, 0, 0.075), 0.075, 1e-12);
   EXPECT_NEAR(model::courseAtOrUnder(-0.010, 0, 0.075), -0.075, 1e-12);
   EXPECT_NEAR(model::courseAtOrUnder(0.2249999999, 0, 0.075), 0.225, 1e-9);
-  EXPECT_NEAR(model::courseAtOrOver(0.2250000001, 0, 0.075), 0.225, 1e-9);
   EXPECT_NEAR(model::courseNear(1.0, 0.3, 0.075), 0.975, 1e-12);
 }
 
@@ -157,6 +155,24 @@ const model::ScheduledLevel* line(const model::SettingOut& out, const std::strin
     if (l.key == key) return &l;
   }
   return nullptr;
+}
+
+TEST(Schedule, CallsTheGroundFloorWhatItIsBuiltOf) {
+  struct Case {
+    const char *job, *top, *underside;
+  };
+  for (const Case& c :
+       {Case{"garage", "top of slab", "underside of slab"},
+        Case{"skew-corner", "top of beams and blocks", "underside of floor beams"},
+        Case{"garden-store", "top of floor over cellar", "underside of floor over cellar"},
+        Case{"orchard-house", "top of slab, ground floor", "underside of slab"}}) {
+    const auto out = model::deriveSettingOut(demoJob(c.job));
+    ASSERT_NE(line(out, "structural-floor:0"), nullptr);
+    EXPECT_EQ(line(out, "structural-floor:0")->name, c.top) << c.job;
+    EXPECT_EQ(line(out, "slab-underside")->name, c.underside) << c.job;
+    const bool allOverCellar = std::string(c.job) == "garden-store";
+    EXPECT_EQ(line(out, "oversite") == nullptr, allOverCellar) << c.job;
+  }
 }
 
 TEST(Schedule, SaysCoursesAndWhereEachLevelIs) {
