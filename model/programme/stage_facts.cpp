@@ -38,6 +38,15 @@ double cornerTop(const Lift& lift, const Job& job, const SettingOut& settingOut)
   return outer > lift.bottom + 0.001 ? outer : lift.top;
 }
 
+// Where the outer leaf is made up from its last whole course to carry the lintels that come next.
+std::string madeUpUnderLintels(const Lift& lift, double outer, const SettingOut& settingOut) {
+  const auto storey = static_cast<size_t>(lift.storey);
+  const auto& heads = settingOut.levels.commonHead;
+  const bool lintels = storey < heads.size() && heads[storey] &&
+                       std::abs(*heads[storey] - lift.top) < 0.001 && outer < lift.top - 0.001;
+  return lintels ? ", made up to " + levelText(lift.top) + " under the lintels" : "";
+}
+
 // The outer leaf stops on whole courses, and under the eaves lower than the inner one, clear of the
 // rafters.
 std::string leavesAtTop(const Lift& lift, const Job& job, const SettingOut& settingOut) {
@@ -45,11 +54,12 @@ std::string leavesAtTop(const Lift& lift, const Job& job, const SettingOut& sett
   const std::string at = levelText(lift.top) + ", " + courseText(lift.top, job, settingOut);
   if (outer < lift.bottom - 0.001 || std::abs(outer - lift.top) < 0.001)
     return "Both leaves level all round at " + at;
-  if (outer < lift.top)
+  if (outer > settingOut.levels.outerLeafTop - 0.001)
     return "Inner leaf level all round at " + at + "; outer leaf at the eaves at " +
            levelText(outer);
   return "Inner leaf level all round at " + levelText(lift.top) + "; outer leaf at " +
-         levelText(outer) + ", " + courseText(outer, job, settingOut);
+         levelText(outer) + ", " + courseText(outer, job, settingOut) +
+         madeUpUnderLintels(lift, outer, settingOut);
 }
 
 // Where the two leaves of a lift end.
@@ -58,7 +68,8 @@ std::string runInTo(const Lift& lift, const Job& job, const SettingOut& settingO
   if (outer < lift.bottom - 0.001)
     return levelText(lift.top) + " with the inner leaf";  // the outer one is up already
   if (std::abs(outer - lift.top) < 0.001) return levelText(lift.top);
-  return levelText(lift.top) + " with the inner leaf and " + levelText(outer) + " with the outer";
+  return levelText(lift.top) + " with the inner leaf and " + levelText(outer) + " with the outer" +
+         madeUpUnderLintels(lift, outer, settingOut);
 }
 
 std::string innerCorner(const Lift& lift, const Job& job, const SettingOut& settingOut) {

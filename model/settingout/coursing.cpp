@@ -19,10 +19,6 @@ double courseAtOrUnder(double level, double datum, double course) {
   return datum + course * std::floor((level - datum + kOnCourse) / course);
 }
 
-double courseAtOrOver(double level, double datum, double course) {
-  return datum + course * std::ceil((level - datum - kOnCourse) / course);
-}
-
 double coordinatingLength(const WallBuildUp& walls, int halfBricks, int joints) {
   return halfBricks * (walls.brickLength + walls.joint) / 2 + joints * walls.joint;
 }
@@ -33,7 +29,7 @@ int halfBricksOfOpening(const WallBuildUp& walls, double width) {
 }
 
 double outerLeafStop(const Job& job, const Levels& levels, double level) {
-  return std::min(courseAtOrOver(level, levels.dampCourse, job.walls.course()),
+  return std::min(courseAtOrUnder(level, levels.dampCourse, job.walls.course()),
                   levels.outerLeafTop);
 }
 

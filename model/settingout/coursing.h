@@ -14,9 +14,9 @@ double coordinatingLength(const WallBuildUp& walls, int halfBricks, int joints);
 // The half bricks whose length is nearest to that of an opening; at least one.
 int halfBricksOfOpening(const WallBuildUp& walls, double width);
 
-// Where the outer leaf stops when a lift ends at `level`: on the whole course at or over it, and
-// not over its top at the eaves. (The inner leaf stops at the level itself, with cut blocks if need
-// be.)
+// Where the outer leaf stops when a lift ends at `level`: on the whole course at or under it, so
+// that no lintel or joist is bedded in a wall that has passed it, and not over its top at the
+// eaves. (The inner leaf stops at the level itself, with cut blocks if need be.)
 double outerLeafStop(const Job& job, const Levels& levels, double level);
 
 // What is left at the top of a height that is built in whole blocks from its bottom, each with its

@@ -60,12 +60,6 @@ class LeafBuilder {
         upward({StageKind::WallsBelowDampCourse}, lowestConcrete(settingOut_), top));
   }
 
-  // Where this leaf stands level when a lift ends: the outer leaf on a whole course.
-  double stop(double level) const {
-    if (plan_.side == LeafSide::Outer) level = outerLeafStop(job_, settingOut_.levels, level);
-    return std::min(level, plan_.levelTop);
-  }
-
   // ", top blocks cut to 198" where whole blocks do not come out.
   std::string cutOf(double bottom, double top) const {
     constexpr double kLeastBlock = 0.040;  // a thinner one is no block: the bed makes it up
@@ -77,12 +71,15 @@ class LeafBuilder {
   }
 
   void raise(const Lift& lift) {
-    const double bottom = stop(lift.bottom), top = stop(lift.top);
-    if (top - bottom < 1e-6) return;
+    const double bottom = leafStop(job_, settingOut_, plan_, lift.bottom);
+    const double top = leafStop(job_, settingOut_, plan_, lift.top);
+    const std::vector<Rect> madeUp = bearings(job_, settingOut_, plan_, lift);
+    if (top - bottom < 1e-6 && madeUp.empty()) return;
     const std::string cut = cutOf(bottom, top);
     // Each lift of blocks starts on a whole one; bricks keep to the courses from the damp course.
     racking_.datum = plan_.side == LeafSide::Outer ? settingOut_.levels.dampCourse : bottom;
-    const std::vector<Rect> cuts = plan_.cuts();
+    std::vector<Rect> cuts = plan_.cuts();
+    cuts.insert(cuts.end(), madeUpBefore_.begin(), madeUpBefore_.end());
     std::vector<Rect> notRun = cuts;
     for (const bool atStart : {true, false}) {
       const double free = freeLength(plan_, atStart, bottom, top);
@@ -94,10 +91,12 @@ class LeafBuilder {
           plan_.layer.solid(fromRectangles(corner, cuts)),
           upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top));
     }
-    const Rect whole{plan_.layer.from, bottom, plan_.layer.to, top};
+    std::vector<Rect> run = madeUp;
+    run.push_back({plan_.layer.from, bottom, plan_.layer.to, top});
     put(liftId(job_, lift) + "/run", liftName(job_, lift) + ", between the corners" + cut,
-        plan_.layer.solid(fromRectangles({whole}, notRun)),
+        plan_.layer.solid(fromRectangles(run, notRun)),
         upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top));
+    madeUpBefore_.insert(madeUpBefore_.end(), madeUp.begin(), madeUp.end());
   }
 
   void gable() {
@@ -112,6 +111,7 @@ class LeafBuilder {
   const LeafPlan plan_;
   Works& works_;
   Racking racking_;
+  std::vector<Rect> madeUpBefore_;  // under the lintels, on lifts before
 };
 
 }  // namespace

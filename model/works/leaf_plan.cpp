@@ -4,6 +4,7 @@
 #include <cmath>
 #include <optional>
 
+#include "model/settingout/coursing.h"
 #include "model/works/gable_profile.h"
 
 namespace model {
@@ -31,14 +32,17 @@ std::optional<Lift> liftWithTop(const SettingOut& settingOut, double level) {
 }
 
 // When the lintel is laid; nothing when there is no wall at its level.
-bool chooseStage(const SettingOut& settingOut, const LeafPlan& plan, LintelPlan& lintel) {
+bool chooseStage(const Job& job, const SettingOut& settingOut, const LeafPlan& plan,
+                 LintelPlan& lintel) {
   const BuiltOpening& opening = settingOut.openings[lintel.opening];
   const double head = opening.head;
   const auto common = settingOut.levels.commonHead[static_cast<size_t>(opening.storey)];
-  if (common && std::fabs(*common - head) < kOnLevel && liftWithTop(settingOut, head) &&
-      liftWithTop(settingOut, head)->storey == opening.storey && head < plan.levelTop + kOnLevel) {
+  const auto under = liftWithTop(settingOut, head);
+  if (common && std::fabs(*common - head) < kOnLevel && under && under->storey == opening.storey &&
+      head < plan.levelTop + kOnLevel) {
     lintel.stage = {StageKind::Lintels, opening.storey, 0};
     lintel.ownStage = true;
+    lintel.lift = {StageKind::RunIn, under->storey, under->number};
     return true;
   }
   if (head >= plan.levelTop - kOnLevel) {
@@ -46,8 +50,10 @@ bool chooseStage(const SettingOut& settingOut, const LeafPlan& plan, LintelPlan&
     return settingOut.walls[plan.wall].eaves == EavesKind::Gable;
   }
   for (const Lift& lift : settingOut.lifts) {
-    if (head < lift.bottom - kOnLevel || head >= lift.top - kOnLevel) continue;
-    lintel.stage = {StageKind::RunIn, lift.storey, lift.number};
+    if (head < leafStop(job, settingOut, plan, lift.bottom) - kOnLevel ||
+        head >= leafStop(job, settingOut, plan, lift.top) - kOnLevel)
+      continue;
+    lintel.stage = lintel.lift = {StageKind::RunIn, lift.storey, lift.number};
     return true;
   }
   return false;
@@ -77,7 +83,7 @@ Rect lintelRect(const SettingOut& settingOut, const LeafPlan& plan, size_t index
   return rect;
 }
 
-void planLintels(const SettingOut& settingOut, LeafPlan& plan) {
+void planLintels(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
   const bool gable = settingOut.walls[plan.wall].eaves == EavesKind::Gable;
   std::vector<FacePair> slope;
   if (gable) slope = rafterLineOn(settingOut, plan.layer);
@@ -90,7 +96,7 @@ void planLintels(const SettingOut& settingOut, LeafPlan& plan) {
         gable ? lowestBetween(slope, lintel.rect.s0, lintel.rect.s1) - kThinnest : plan.levelTop;
     lintel.rect.z1 = std::min(lintel.rect.z1, limit);
     if (lintel.rect.z1 - lintel.rect.z0 < kThinnest || lintel.rect.empty()) continue;
-    if (chooseStage(settingOut, plan, lintel)) plan.lintels.push_back(lintel);
+    if (chooseStage(job, settingOut, plan, lintel)) plan.lintels.push_back(lintel);
   }
 }
 
@@ -144,8 +150,26 @@ LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, Lea
   if (plan.layer.empty()) return plan;
   plan.levelTop = levelTopOf(job, settingOut, plan.layer, wall, side == LeafSide::Outer);
   plan.openings = openingsIn(settingOut, plan.layer, wall);
-  planLintels(settingOut, plan);
+  planLintels(job, settingOut, plan);
   return plan;
+}
+
+double leafStop(const Job& job, const SettingOut& settingOut, const LeafPlan& plan, double level) {
+  if (plan.side == LeafSide::Outer) level = outerLeafStop(job, settingOut.levels, level);
+  return std::min(level, plan.levelTop);
+}
+
+std::vector<Rect> bearings(const Job& job, const SettingOut& settingOut, const LeafPlan& plan,
+                           const Lift& lift) {
+  const double stop = leafStop(job, settingOut, plan, lift.top);
+  std::vector<Rect> rects;
+  for (const LintelPlan& lintel : plan.lintels) {
+    if (!lintel.ownStage || lintel.lift != StageKey{StageKind::RunIn, lift.storey, lift.number})
+      continue;
+    const Rect rect{lintel.rect.s0, stop, lintel.rect.s1, lintel.rect.z0};
+    if (!rect.empty()) rects.push_back(rect);
+  }
+  return rects;
 }
 
 std::string openingLabel(const SettingOut& settingOut, size_t opening) {

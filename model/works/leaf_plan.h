@@ -17,7 +17,8 @@ struct LintelPlan {
   size_t opening = 0;  // into SettingOut::openings
   Rect rect;           // in the leaf's elevation
   StageKey stage;
-  bool ownStage = false;  // laid in Lintels, when a lift is complete; else while its lift rises
+  bool ownStage = false;  // laid in Lintels, when `lift` is complete; else while `lift` rises
+  StageKey lift;          // of RunIn: the leaf's that brings it up to the bearing; none at gables
 };
 
 // One leaf of one wall: its layer, how far up it stands level, its holes.
@@ -33,6 +34,12 @@ struct LeafPlan {
 };
 
 LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side);
+
+// Where a leaf stands level when a lift ends at `level`, all along but under the lintels that are
+// laid next: `bearings` are what it is made up with there, from that level to theirs.
+double leafStop(const Job& job, const SettingOut& settingOut, const LeafPlan& plan, double level);
+std::vector<Rect> bearings(const Job& job, const SettingOut& settingOut, const LeafPlan& plan,
+                           const Lift& lift);
 
 // The openings of a wall as holes in one of its layers. One that comes within 10 mm of the layer's
 // end takes the end with it.

@@ -9,18 +9,22 @@ namespace model {
 
 namespace {
 
-// Laid in a stage of their own they come one after another; otherwise they rise with the wall.
+// Laid in a stage of their own they come one after another; otherwise each when the wall that rises
+// has come up to its bearing. Always whole.
 Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
+  const Vec3 bearing{0, 0, lintel.rect.z0};
   if (lintel.ownStage) {
     const double count = static_cast<double>(settingOut.openings.size());
     return whole(lintel.stage, static_cast<double>(lintel.opening) / count);
   }
   if (lintel.stage.kind == StageKind::Gables) {
-    return upward(lintel.stage, settingOut.levels.outerLeafTop, settingOut.levels.ridge);
+    const Levels& levels = settingOut.levels;
+    return whole(lintel.stage,
+                 fractionAt(upward(lintel.stage, levels.outerLeafTop, levels.ridge), bearing));
   }
   for (const Lift& lift : settingOut.lifts) {
     if (lift.storey == lintel.stage.storey && lift.number == lintel.stage.lift) {
-      return upward(lintel.stage, lift.bottom, lift.top);
+      return whole(lintel.stage, fractionAt(upward(lintel.stage, lift.bottom, lift.top), bearing));
     }
   }
   return whole(lintel.stage);

@@ -9,6 +9,7 @@ namespace {
 
 constexpr double kShare = 0.4;    // of the leaf's length: something is always left to run in
 constexpr double kLeast = 0.050;  // metres: less is no corner
+constexpr double kToBed = 0.100;  // metres beside a lintel's end: half a brick, so that it is laid
 
 // The levels between courses, z0 and z1 included.
 std::vector<double> courseLines(double z0, double z1, const Racking& racking) {
@@ -48,7 +49,8 @@ double freeLength(const LeafPlan& plan, bool fromStart, double z0, double z1) {
   };
   for (const Rect& opening : plan.openings) keepClear(opening);
   for (const LintelPlan& lintel : plan.lintels) {
-    if (!lintel.ownStage) keepClear(lintel.rect);
+    const Rect& r = lintel.rect;
+    if (!lintel.ownStage) keepClear({r.s0 - kToBed, r.z0, r.s1 + kToBed, r.z1});
   }
   return free;
 }

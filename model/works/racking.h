@@ -19,8 +19,8 @@ struct Racking {
 std::vector<Rect> rackedCorner(const WallLayer& layer, bool atStart, double limit, double z0,
                                double z1, const Racking& racking);
 
-// The length of leaf from its start (or end) that is free of holes between two levels. Lintels
-// that are laid before the lift goes up do not count.
+// The length of leaf from its start (or end) that is free of holes between two levels, and of
+// lintels with room to bed them; those that are laid before the lift goes up do not count.
 double freeLength(const LeafPlan& plan, bool fromStart, double z0, double z1);
 
 }  // namespace model

@@ -164,14 +164,24 @@ TEST(StageWords, BothLeavesLevelsAreSaidWhereTheyDiffer) {
   };
   const std::string corners =
       said(wordsFor(StageKind::RaiseCorners).what, StageKind::RaiseCorners, 2);
-  EXPECT_NE(corners.find("to +2.475, course 33 (inner leaf +2.458)"), std::string::npos) << corners;
+  EXPECT_NE(corners.find("to +2.400, course 32 (inner leaf +2.458)"), std::string::npos) << corners;
   const std::string run = said(wordsFor(StageKind::RunIn).what, StageKind::RunIn, 2);
-  EXPECT_NE(run.find("up to +2.458 with the inner leaf and +2.475 with the outer"),
+  EXPECT_NE(run.find("up to +2.458 with the inner leaf and +2.400 with the outer"),
             std::string::npos)
       << run;
   EXPECT_NE(run.find("The joists bear at +2.458, which is no whole course"), std::string::npos);
   const std::string low = said(wordsFor(StageKind::RunIn).what, StageKind::RunIn, 1);
   EXPECT_NE(low.find("up to +1.350. Both"), std::string::npos) << low;
+}
+
+TEST(StageWords, LintelsOnNoWholeCourseAreBeddedOnWhatIsMadeUpForThem) {
+  SettingOut out = twoStoreys();
+  out.lifts = {{0, 1, 0, 1.35}, {0, 2, 1.35, 2.083}};
+  out.levels.outerLeafTop = 5.1;
+  out.levels.commonHead = {2.083, std::nullopt};
+  EXPECT_EQ(filled(wordsFor(StageKind::RunIn).atEnd, {StageKind::RunIn, 0, 2}, Job{}, out),
+            "Inner leaf level all round at +2.083; outer leaf at +2.025, course 27, made up to "
+            "+2.083 under the lintels.");
 }
 
 TEST(StoreySlugs, StoreysAreNamedPlainlyAndApart) {
