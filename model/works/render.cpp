@@ -1,5 +1,6 @@
 // Render on the outer leaf, outside the outline: from its bell beads up to the top of the leaf or
-// the slope of a gable, mitred at the corners, none behind a building that the wall joins.
+// the slope of a gable, mitred at the corners, none behind a building that the wall joins. It
+// returns into the reveals, to the frames.
 #include <algorithm>
 
 #include <glm/geometric.hpp>
@@ -7,6 +8,7 @@
 #include "model/works/gable_profile.h"
 #include "model/works/leaf_plan.h"
 #include "model/works/parts.h"
+#include "model/works/reveals.h"
 #include "model/works/wall_names.h"
 
 namespace model {
@@ -15,6 +17,7 @@ namespace {
 
 constexpr double kShortest = 1e-3;  // metres: a shorter or lower piece is none
 constexpr double kAtCorner = 0.010;
+constexpr double kUnderSlope = 0.020;  // as openings in a gable are kept under it
 
 // A length of wall and the level at which its render begins.
 struct Stretch {
@@ -33,32 +36,44 @@ class WallRender {
   void build(Works& works) const {
     if (layer_.empty()) return;
     int part = 0;
+    double high = -1e300, low = 1e300;
     for (const Stretch& stretch : stretches()) {
       Solid solid = solidOf(stretch);
       if (solid.empty()) continue;
       ++part;
-      Element element;
-      element.id = layerId(line_, "render");
-      element.name = layerName(line_, "render");
-      if (part > 1) {
-        element.id += "/part " + std::to_string(part);
-        element.name += ", part " + std::to_string(part);
-      }
-      element.kind = ElementKind::Render;
-      element.material = Material::Render;
-      element.quantity = {volume(solid) / layer_.thickness(), Unit::SquareMetre};
+      const std::string which = part > 1 ? "part " + std::to_string(part) : "";
       const Bounds extent = bounds(solid);
-      const auto walls = static_cast<double>(settingOut_.walls.size());
-      const double begin = static_cast<double>(wall_) / walls;
-      element.placed =
-          downward({StageKind::Render}, extent.high.z, extent.low.z, begin, begin + 1 / walls);
-      element.solid = std::move(solid);
-      element.wall = line_.name;
-      add(works, std::move(element));
+      high = std::max(high, extent.high.z);
+      low = std::min(low, extent.low.z);
+      put(which, which, std::move(solid), extent.high.z, extent.low.z, works);
+    }
+    if (part == 0) return;
+    for (size_t i = 0; i < settingOut_.openings.size(); ++i) {
+      if (settingOut_.openings[i].wall != wall_) continue;
+      const std::string which = "reveals of " + openingLabel(settingOut_, i);
+      put(which, which, revealsOf(settingOut_.openings[i]), high, low, works);
     }
   }
 
  private:
+  // From the top of the wall down, wall by wall.
+  void put(const std::string& id, const std::string& name, Solid solid, double high, double low,
+           Works& works) const {
+    if (solid.empty()) return;
+    Element element;
+    element.id = layerId(line_, "render") + (id.empty() ? "" : "/" + id);
+    element.name = layerName(line_, "render") + (name.empty() ? "" : ", " + name);
+    element.kind = ElementKind::Render;
+    element.material = Material::Render;
+    element.quantity = {volume(solid) / layer_.thickness(), Unit::SquareMetre};
+    const auto walls = static_cast<double>(settingOut_.walls.size());
+    const double begin = static_cast<double>(wall_) / walls;
+    element.placed = downward({StageKind::Render}, high, low, begin, begin + 1 / walls);
+    element.solid = std::move(solid);
+    element.wall = line_.name;
+    add(works, std::move(element));
+  }
+
   // A building that stays and touches the render's place keeps it off, up to its own roof.
   std::vector<Stretch> besideBuildings() const {
     const Polygon strip{
@@ -125,6 +140,44 @@ class WallRender {
                                 levels.eavesUnderside - job_.walls.render * settingOut_.tanPitch);
     if (top < stretch.bottom + kShortest || part.empty()) return {};
     return part.solid(fromRectangles({{part.from, stretch.bottom, part.to, top}}, openings));
+  }
+
+  // The highest that the render on a level-topped wall goes, or a gable's between two places.
+  double topOver(double s0, double s1) const {
+    if (line_.eaves == EavesKind::Gable)
+      return lowestBetween(rafterLineOn(settingOut_, layer_), s0, s1) - kUnderSlope;
+    return std::min(settingOut_.levels.outerLeafTop,
+                    settingOut_.levels.eavesUnderside - job_.walls.render * settingOut_.tanPitch);
+  }
+
+  // Jambs and head, flush with the render outside and back to the frame, over the sill; through the
+  // leaf where there is no frame. None where the opening takes the end of the wall with it.
+  Solid revealsOf(const BuiltOpening& opening) const {
+    const double t = layer_.thickness();
+    const bool frame = hasFrame(opening);
+    if (opening.s1 - opening.s0 < 3 * t) return {};
+    const double top = std::min(opening.head, topOver(opening.s0, opening.s1));
+    const bool window = opening.kind == OpeningKind::Window && frame;
+    const double sill = opening.sill + (window ? kSillHeight : 0);
+    std::vector<Rect> lining;
+    for (const Stretch& stretch : stretches()) {
+      const double bottom = std::max(stretch.bottom, sill);
+      if (top < bottom + t + kShortest) continue;
+      if (opening.s0 > std::max(stretch.from, layer_.from + kAtCorner) && opening.s0 < stretch.to)
+        lining.push_back({opening.s0, bottom, opening.s0 + t, top});
+      if (opening.s1 < std::min(stretch.to, layer_.to - kAtCorner) && opening.s1 > stretch.from)
+        lining.push_back({opening.s1 - t, bottom, opening.s1, top});
+      const Rect head{std::max(opening.s0, stretch.from), top - t, std::min(opening.s1, stretch.to),
+                      top};
+      if (top == opening.head && !head.empty()) lining.push_back(head);
+    }
+    WallLayer reveal;  // square through: a reveal has no mitres
+    reveal.wall = &line_;
+    reveal.outer = layer_.outer;
+    reveal.inner = frame ? kReveal : settingOut_.faceDistances.outerLeafBack;
+    reveal.from = -1e9;
+    reveal.to = 1e9;
+    return reveal.solid(fromRectangles(lining, {}));
   }
 
   const Job& job_;

@@ -5,6 +5,7 @@
 
 #include "model/works/leaf_plan.h"
 #include "model/works/parts.h"
+#include "model/works/reveals.h"
 #include "model/works/wall_names.h"
 
 namespace model {
@@ -12,8 +13,6 @@ namespace model {
 namespace {
 
 // Sizes of the members: common practice, no source.
-constexpr double kReveal = 0.030;     // from the outer face to the frame
-constexpr double kFrameFace = 0.060;  // seen from the front
 constexpr double kFrameDepth = 0.070;
 constexpr double kGlass = 0.024;
 constexpr double kDoorLeaf = 0.044;
@@ -22,8 +21,7 @@ constexpr double kWidestDoorLeaf = 1.200;
 constexpr double kStile = 0.090;       // round the glass of a glazed door
 constexpr double kBottomRail = 0.200;  // under it
 constexpr double kGlazedFrom = 1.500;  // doors this wide are glazed
-constexpr double kSillHeight = 0.040;
-constexpr double kSillNose = 0.040;  // in front of the finished face
+constexpr double kSillNose = 0.040;    // in front of the finished face
 
 class OpeningBuilder {
  public:
@@ -37,9 +35,7 @@ class OpeningBuilder {
   }
 
   void build() {
-    const bool tooSmall = opening_.s1 - opening_.s0 < 4 * kFrameFace ||
-                          opening_.head - opening_.sill < 4 * kFrameFace;
-    if (opening_.kind == OpeningKind::Opening || tooSmall) return;
+    if (!hasFrame(opening_)) return;
     if (opening_.kind == OpeningKind::Window)
       window();
     else
@@ -138,6 +134,11 @@ class OpeningBuilder {
 };
 
 }  // namespace
+
+bool hasFrame(const BuiltOpening& opening) {
+  return opening.kind != OpeningKind::Opening && opening.s1 - opening.s0 >= 4 * kFrameFace &&
+         opening.head - opening.sill >= 4 * kFrameFace;
+}
 
 void buildWindowsAndDoors(const Job& job, const SettingOut& settingOut, Works& works) {
   for (size_t i = 0; i < settingOut.openings.size(); ++i) {

@@ -21,6 +21,16 @@ Works rendered(const Job& job) {
   return works;
 }
 
+bool inReveal(const Element& e) { return e.id.find("/reveals of ") != std::string::npos; }
+
+// On the faces of the walls only.
+std::vector<Element> faces(const Works& works) {
+  std::vector<Element> found;
+  for (const Element& e : works.elements)
+    if (!inReveal(e)) found.push_back(e);
+  return found;
+}
+
 // 6.74 x 4.49 m, hipped, render 20, one door and one window.
 Job plainJob() {
   Job job = test_support::demoJob("smallest");
@@ -52,8 +62,8 @@ TEST(Render, LiesOutsideTheOutlineFromTheDampCourseToTheTopOfTheOuterLeaf) {
   const Job job = plainJob();
   const SettingOut out = deriveSettingOut(job);
   const Works works = rendered(job);
-  ASSERT_EQ(works.elements.size(), 4u);
-  for (const Element& e : works.elements) {
+  ASSERT_EQ(faces(works).size(), 4u);
+  for (const Element& e : faces(works)) {
     EXPECT_EQ(e.kind, ElementKind::Render);
     EXPECT_NEAR(e.underside, out.levels.dampCourse, 1e-9) << e.id;
     EXPECT_LE(e.top, out.levels.outerLeafTop + 1e-9) << e.id;
@@ -68,12 +78,35 @@ TEST(Render, LiesOutsideTheOutlineFromTheDampCourseToTheTopOfTheOuterLeaf) {
 
 // Worked by hand: the mean of both faces' lengths, less the door and the window.
 TEST(Render, IsMeasuredWithItsOpeningsTakenOut) {
+  const auto walls = faces(rendered(plainJob()));
+  const double high = walls[0].top - walls[0].underside;
+  EXPECT_EQ(walls[0].quantity.unit, Unit::SquareMetre);
+  EXPECT_NEAR(walls[0].quantity.amount, (6.740 + 0.020) * high - 1.0225 * 2.100 - 1.360 * 1.050,
+              1e-6);
+  EXPECT_NEAR(walls[1].quantity.amount, (4.490 + 0.020) * high, 1e-6);
+}
+
+// Worked by hand: 20 thick round jambs and head, from the render's face back to the frame, 20 + 30;
+// the window's jambs stand on the sill, 40 high.
+TEST(Render, ReturnsIntoTheRevealsToTheFrames) {
   const Works works = rendered(plainJob());
-  const double high = works.elements[0].top - works.elements[0].underside;
-  EXPECT_EQ(works.elements[0].quantity.unit, Unit::SquareMetre);
-  EXPECT_NEAR(works.elements[0].quantity.amount,
-              (6.740 + 0.020) * high - 1.0225 * 2.100 - 1.360 * 1.050, 1e-6);
-  EXPECT_NEAR(works.elements[1].quantity.amount, (4.490 + 0.020) * high, 1e-6);
+  std::vector<Element> reveals;
+  for (const Element& e : works.elements)
+    if (inReveal(e)) reveals.push_back(e);
+  ASSERT_EQ(reveals.size(), 2u);
+  for (const Element& e : reveals) {
+    const Bounds b = bounds(e.solid);
+    EXPECT_NEAR(b.low.y, -0.020, 1e-9) << e.id;
+    EXPECT_NEAR(b.high.y, 0.030, 1e-9) << e.id;
+    EXPECT_NEAR(b.high.z, 2.100, 1e-9) << e.id;
+    EXPECT_EQ(solidFault(e.solid), "") << e.id;
+  }
+  const double door = 2 * 0.020 * 2.100 + (1.0225 - 0.040) * 0.020;
+  const double window = 2 * 0.020 * (1.050 - 0.040) + (1.360 - 0.040) * 0.020;
+  EXPECT_NEAR(volume(reveals[0].solid), door * 0.050, 1e-9);
+  EXPECT_NEAR(volume(reveals[1].solid), window * 0.050, 1e-9);
+  EXPECT_NEAR(reveals[1].quantity.amount, window * 0.050 / 0.020, 1e-9);
+  EXPECT_NEAR(bounds(reveals[1].solid).low.z, 1.050 + 0.040, 1e-9);
 }
 
 TEST(Render, IsDoneAfterTheFramesAndBeforeTheScaffoldIsStruck) {
@@ -94,9 +127,9 @@ TEST(Render, GoesUpTheSlopeOfAGable) {
   job.roof.edges = {{"B-C", EavesKind::Gable}};
   const SettingOut out = deriveSettingOut(job);
   const Works works = rendered(job);
-  EXPECT_GT(works.elements[1].top, out.levels.outerLeafTop + 1);
-  for (const Vec3& p : works.elements[1].solid.points)
-    EXPECT_LE(p.z, out.rafterUndersideAt(Vec2(p)) + 1e-6);
+  const Element gable = faces(works)[1];
+  EXPECT_GT(gable.top, out.levels.outerLeafTop + 1);
+  for (const Vec3& p : gable.solid.points) EXPECT_LE(p.z, out.rafterUndersideAt(Vec2(p)) + 1e-6);
 }
 
 TEST(Render, StaysOffAWallBehindABuildingThatItJoinsAndGoesOnOverItsRoof) {
