@@ -2,6 +2,8 @@
 
 #include <charconv>
 #include <cmath>
+#include <cstdint>
+#include <cstdlib>
 #include <stdexcept>
 
 #include "model/exchange/utf8.h"
@@ -15,6 +17,21 @@ void appendFigures(std::string& out, T number) {
   char figures[32];
   const auto end = std::to_chars(figures, figures + sizeof figures, number).ptr;
   out.append(figures, end);
+}
+
+// A whole number of ten-thousandths, without noughts at the end. Several times faster than looking
+// for the shortest figures that read back as the same number, which these are.
+void appendTenThousandths(std::string& out, double count) {
+  if (std::abs(count) >= 1e15) return appendFigures(out, count / 1e4);
+  auto whole = static_cast<std::int64_t>(count);
+  if (whole < 0) out += '-';
+  whole = std::abs(whole);
+  appendFigures(out, whole / 10000);
+  auto rest = static_cast<int>(whole % 10000);
+  if (rest == 0) return;
+  out += '.';
+  for (int unit = 1000; rest > 0; rest %= unit, unit /= 10)
+    out += static_cast<char>('0' + rest / unit);
 }
 
 void appendEscaped(std::string& out, char c) {
@@ -72,7 +89,7 @@ void GlbExtras::say(std::string_view key, std::string_view text) {
 void GlbExtras::say(std::string_view key, double number) {
   if (!std::isfinite(number)) throw std::runtime_error("a level or quantity is not finite");
   begin(key);
-  appendNumber(members_, std::round(number * 1e4) / 1e4 + 0.0);
+  appendTenThousandths(members_, std::round(number * 1e4));
 }
 
 void GlbExtras::say(std::string_view key, int number) {

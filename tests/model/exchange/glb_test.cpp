@@ -66,6 +66,19 @@ TEST(Glb, HoldsEverySolidOfDrawnJobs) {
   }
 }
 
+TEST(Glb, HoldsTheSolidsAfterOneThatHasNoArea) {
+  Model m = sampleModel();
+  for (Vec3& p : m.works.elements[0].solid.points) p = {8, 18, -2};
+  const GlbReader file(glbBytes(m));
+  EXPECT_FALSE(file.nodeWithId("ground").contains("mesh"));
+  m.works.elements.erase(m.works.elements.begin());
+  expectSameSolids(m);
+  for (const Element& element : m.works.elements) {
+    const Solid read = file.solidOf(file.nodeWithId(element.id));
+    EXPECT_NEAR(volume(read), volume(element.solid), 1e-4) << element.id;
+  }
+}
+
 TEST(Glb, IsTheSameBytesEachTime) {
   EXPECT_EQ(glbBytes(sampleModel()), glbBytes(sampleModel()));
   const Model m = demoModel("orchard-house.toml");

@@ -48,6 +48,18 @@ TEST(GlbText, SaysOnlyWhatThereIsToSay) {
   EXPECT_EQ(out, R"({"level":0,"stage":"Dig","list":[{"stage":"Dig"},{"stage":"Dig"}]})");
 }
 
+TEST(GlbText, SaysNumbersToATenthOfAMillimetre) {
+  for (const auto& [number, said] : {std::pair(1.25, "1.25"), std::pair(-0.0005, "-0.0005"),
+                                     std::pair(-3.07504, "-3.075"), std::pair(120000.0, "120000"),
+                                     std::pair(12.34567, "12.3457"), std::pair(1e300, "1e+300")}) {
+    GlbExtras extras;
+    extras.say("level", number);
+    std::string out;
+    extras.appendTo(out);
+    EXPECT_EQ(out, std::string("{\"level\":") + said + "}");
+  }
+}
+
 TEST(GlbText, RefusesLevelsThatAreNotFinite) {
   GlbExtras extras;
   EXPECT_THROW(extras.say("level", std::numeric_limits<double>::infinity()), std::runtime_error);
