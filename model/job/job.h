@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "model/job/site_work.h"
 #include "model/vec.h"
 
 namespace model {
@@ -45,9 +46,11 @@ struct StandingBuilding {
 };
 
 struct Site {
-  Outline boundary;              // empty: a margin of 8 m round everything else
-  std::vector<SpotLevel> spots;  // none: level ground 0.150 below the datum
-  std::optional<BenchMark> benchMark;
+  Outline boundary;                    // empty: a margin of 8 m round everything else
+  std::vector<SpotLevel> spots;        // none: level ground 0.150 below the datum
+  std::optional<BenchMark> benchMark;  // the main one
+  std::vector<BenchMark> marks;        // further ones
+  std::optional<SiteGrid> grid;        // none: coordinates are the drawing's own
   std::vector<StandingBuilding> buildings;
   double latitude = 52.0;   // degrees, north positive; for the sun
   double northBearing = 0;  // degrees clockwise from the drawing's +y to true north
@@ -218,6 +221,12 @@ struct Job {
   std::vector<Opening> openings;
   Roof roof;
   ProgrammeInput programme;
+  SettingOutInput settingOut;
+  std::vector<Limit> limits;
+  std::vector<SetUp> setUps;
+  std::vector<ReadingSet> readings;  // never mixed with the design above
+  std::vector<Tolerance> tolerances;
+  std::vector<Question> questions;
 };
 
 }  // namespace model
