@@ -1,6 +1,7 @@
 #include "model/settingout/offsets.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <glm/geometric.hpp>
 
@@ -22,7 +23,8 @@ void keepShorter(SiteOffset& best, const Vec2& from, const Vec2& at) {
 bool crosses(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d, Vec2& where) {
   const Vec2 r = b - a, s = d - c;
   const double denominator = cross(r, s);
-  if (denominator == 0) return false;
+  // Of edges in line the last digits would say anything; their ends tell the distance.
+  if (std::abs(denominator) <= 1e-9 * glm::length(r) * glm::length(s)) return false;
   const double t = cross(c - a, s) / denominator, u = cross(c - a, r) / denominator;
   where = a + r * t;
   return t >= 0 && t <= 1 && u >= 0 && u <= 1;

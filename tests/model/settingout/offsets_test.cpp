@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include <cmath>
+
 #include <glm/geometric.hpp>
 
 namespace model {
@@ -23,6 +25,17 @@ TEST(ShortestBetween, GoesFromCornerToCornerWhereNeitherFaces) {
 
 TEST(ShortestBetween, IsNothingWhereTheyCross) {
   EXPECT_EQ(shortestBetween(kSquare, {{5, -5}, {6, -5}, {5.5, 20}}).distance, 0);
+}
+
+// However the two are turned, rounding must not make edges in line cross.
+TEST(ShortestBetween, IsTheGapBetweenEdgesInLine) {
+  for (int degree = 0; degree < 360; ++degree) {
+    const double turn = degree * 3.14159265358979323846 / 180;
+    const auto at = [&](double along) {
+      return Vec2{std::cos(turn) * along - 49.9, std::sin(turn) * along - 31.7};
+    };
+    EXPECT_NEAR(shortestBetween({at(0), at(5)}, {at(-20), at(-15)}).distance, 15, 1e-9) << degree;
+  }
 }
 
 RC_GTEST_PROP(ShortestBetween, noPointOfOneOutlineIsNearerToTheOther, ()) {
