@@ -48,7 +48,7 @@ TEST_F(EveryDemo, IsPicturedWithItsBuildingInTheMiddle) {
     ASSERT_EQ(built.height, 200) << name;
     const Difference house = risen(bare, built);
     EXPECT_GT(house.pixels, 320 * 200 / 12) << name;
-    EXPECT_NEAR((house.left + house.right) / 2, 160, 24) << name;
+    EXPECT_NEAR((house.left + house.right) / 2.0, 160, 24) << name;
     EXPECT_GT(house.bottom - house.top, 50) << name;
     EXPECT_GT(house.top, 0) << name;
     EXPECT_GT(house.left, 0) << name;

@@ -29,10 +29,10 @@ class WindowMoves : public WindowTest {
       return int(p >> 16) - int(p >> 8 & 255) > 30;
     });
   }
-  static std::string to(double x, double y) {
-    return "mousemove " + std::to_string(int(x)) + " " + std::to_string(int(y));
+  static std::string to(int x, int y) {
+    return "mousemove " + std::to_string(x) + " " + std::to_string(y);
   }
-  void drag(int button, double x, double y, int dx, int dy) {
+  void drag(int button, int x, int y, int dx, int dy) {
     const std::string b = std::to_string(button);
     screen_->hand(to(x, y) + " mousedown " + b + " " + to(x + dx / 3, y + dy / 3) + " " +
                   to(x + dx, y + dy) + " mouseup " + b);
@@ -106,10 +106,10 @@ TEST_F(WindowMoves, TheSectionGoesWhereItsHandleIsPulled) {
   ASSERT_GT(first, all.top + 80);
   ASSERT_LT(first, all.bottom - 80);
   // The handle stands on the cut, at the building's middle.
-  drag(1, roof(whole).middleX(), first, 0, -50);
+  drag(1, int(roof(whole).middleX()), first, 0, -50);
   EXPECT_TRUE(eventually([&] { return std::abs(cut(screen_->shot()) - first + 50) <= 3; }));
   EXPECT_NEAR(cut(settle()), first - 50, 3) << "north";
-  drag(1, roof(whole).middleX(), first - 50, 0, 110);
+  drag(1, int(roof(whole).middleX()), first - 50, 0, 110);
   EXPECT_TRUE(eventually([&] { return std::abs(cut(screen_->shot()) - first - 60) <= 3; }));
   EXPECT_NEAR(cut(settle()), first + 60, 3) << "and south";
   EXPECT_EQ(plot(settle()).top, all.top) << "the eye stays";
