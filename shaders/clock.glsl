@@ -2,5 +2,4 @@
 uniform float uTime;
 uniform vec4 uSection;  // off: (0, 0, 0, -1)
 
-bool stands(vec2 times) { return uTime >= times.x && uTime < times.y; }
 bool cutAway(vec3 p) { return dot(uSection, vec4(p, 1.0)) > 0.0; }

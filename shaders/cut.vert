@@ -1,4 +1,5 @@
-// The faces of one thing that a plane cuts; cut_*.geom makes the outline or the fill of them.
+// The faces of one thing that a plane cuts; the geometry shader makes the outline or the
+// fill of them.
 layout(location = 0) in vec3 aPosition;
 uniform vec4 uPlane;
 out vec4 vAt;  // position, height over the plane

@@ -1,22 +1,20 @@
-// The outline of a cut face, in ink.
-layout(triangle_strip, max_vertices = 4) out;
+// The outline of a cut face, in ink, less what the clock or the section hides of it.
 uniform float uWidth;
-out vec3 vPosition;
-out float vAcross;
 
 void main() {
   vec3 from, to;
   if (!crossing(from, to)) return;
-  float halfWidth = uWidth * 0.5 + 0.5;
-  float lift = pixelAt((from + to) * 0.5) * 1.1;
-  vec4 a = uViewProjection * vec4(from + towardsEye(from) * lift, 1.0);
-  vec4 b = uViewProjection * vec4(to + towardsEye(to) * lift, 1.0);
-  for (int i = 0; i < 4; ++i) {
-    vec2 corner = vec2(float(i >> 1), float(i & 1) * 2.0 - 1.0);
-    gl_Position = thickLine(a, b, corner, halfWidth);
-    vPosition = mix(from, to, corner.x);
-    vAcross = corner.y * halfWidth * gl_Position.w;
-    EmitVertex();
+  if (uCutKind != 0) {
+    float a = timeAt(uPlacedFront, uPlacedTimes, from), b = timeAt(uPlacedFront, uPlacedTimes, to);
+    keep(uTime - a, uTime - b);
   }
-  EndPrimitive();
+  if (uCutKind != 1) {
+    float a = timeAt(uRemovedFront, uRemovedTimes, from);
+    float b = timeAt(uRemovedFront, uRemovedTimes, to);
+    keep(a - uTime - kMoment, b - uTime - kMoment);
+  }
+  if (uCutKind != 2) keep(-dot(uSection, vec4(from, 1.0)), -dot(uSection, vec4(to, 1.0)));
+  float lift = pixelAt((from + to) * 0.5) * 1.1;
+  drawLine(uViewProjection * vec4(from + towardsEye(from) * lift, 1.0),
+           uViewProjection * vec4(to + towardsEye(to) * lift, 1.0), uWidth, 1.0, 0.0);
 }

@@ -1,5 +1,4 @@
 in vec3 vPosition;
-in vec2 vTimes;
 flat in vec3 vNormal;
 flat in vec3 vWash;
 flat in vec4 vJoint;
@@ -10,9 +9,6 @@ uniform float uOpacity;
 out vec4 oColour;
 
 void main() {
-#ifndef STILL
-  if (!stands(vTimes) || cutAway(vPosition)) discard;
-#endif
   Face f = Face(vPosition, vNormal, vWash, vJoint, vPattern, vFrame, vState);
   oColour = vec4(encoded(shaded(f)), uOpacity);
 }

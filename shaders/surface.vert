@@ -11,9 +11,8 @@ uniform vec4 uPattern[32];        // period along, period up, stagger, variation
 uniform float uStage;
 uniform int uSelected;
 
-invariant gl_Position;  // the depth of shadow.vert, to the last bit
+invariant gl_Position;  // the depth of depth.vert, to the last bit
 out vec3 vPosition;
-out vec2 vTimes;
 flat out vec3 vNormal;
 flat out vec3 vWash;
 flat out vec4 vJoint;
@@ -24,12 +23,13 @@ flat out vec4 vState;
 void main() {
   gl_Position = uViewProjection * vec4(aPosition, 1.0);
   vPosition = aPosition;
-  vTimes = aTimes;
+  clipAt(aPosition, aTimes);
   vNormal = aNormal;
   int material = int(aWhat.y & 31u);
   bool cut = (aWhat.y & 256u) != 0u;
+  bool front = (aWhat.y & 512u) != 0u;
   // Topsoil seen from above is grass; its look follows the materials.
-  if (material == 1 && aNormal.z > 0.3) material = 31;
+  if (material == 1 && aNormal.z > 0.3 && !front) material = 31;
   int element = int(aWhat.x);
   vWash = uWash[material].rgb;
   vJoint = uJoint[material];

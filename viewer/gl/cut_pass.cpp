@@ -18,13 +18,6 @@ namespace {
 constexpr float kSectionWidth = 2.6f;  // pixels: a cut is outlined heavier than an edge
 constexpr float kFrontWidth = 1.1f;
 
-// A point in the plane near the middle of the box, from which fans are drawn.
-glm::vec3 anchorOf(const CutFill& cut, const ElementRange& range) {
-  const glm::vec3 middle = (range.low + range.high) * 0.5f;
-  const glm::vec3 normal(cut.plane);
-  return middle - normal * (glm::dot(normal, middle) + cut.plane.w);
-}
-
 // In pixels. Layers that are few pixels thick would be all outline: theirs is finer.
 float widthOf(const CutFill& cut, const ElementRange& range, const ViewNumbers& view) {
   const float usual = cut.kind == CutFill::Kind::Section ? kSectionWidth : kFrontWidth;
@@ -67,15 +60,13 @@ void fillWhereOdd() {
 
 }  // namespace
 
-CutPass::CutPass()
-    : count_({{"cut.vert"}, {"view.glsl", "crossing.glsl", "cut_fill.geom"}, {"depth_only.frag"}}),
-      fill_({{"cut.vert"},
-             {"view.glsl", "crossing.glsl", "cut_fill.geom"},
-             {"clock.glsl", "growth.glsl", "light.glsl", "surface.glsl", "hatch.glsl",
-              "cut_fill.frag"}}),
+CutPass::CutPass(Program& depth, Program& surface)
+    : depth_(depth),
+      surface_(surface),
       line_({{"cut.vert"},
-             {"view.glsl", "crossing.glsl", "thick_line.glsl", "cut_line.geom"},
-             {"clock.glsl", "growth.glsl", "cut_line.frag"}}) {}
+             {"clock.glsl", "growth.glsl", "view.glsl", "crossing.glsl", "thick_line.glsl",
+              "pen_line.glsl", "cut_line.geom"},
+             {"ink.frag"}}) {}
 
 void CutPass::giveGrowth(Program& program, const CutFill& cut, const ElementRange& range) {
   program.set("uPlane", cut.plane);
@@ -88,46 +79,52 @@ void CutPass::giveGrowth(Program& program, const CutFill& cut, const ElementRang
   give(range.removed, "uRemovedFront", "uRemovedTimes");
 }
 
-void CutPass::giveFill(const CutFill& cut, const ElementRange& range, const Coursing& coursing,
-                       int material, const Frame& frame) {
-  const glm::vec3 normal(cut.plane);
-  const bool level = std::abs(normal.z) > 0.99f;
-  const glm::vec3 right =
-      level ? glm::vec3(1, 0, 0) : glm::normalize(glm::cross(glm::vec3(0, 0, 1), normal));
-  const Look look = lookOf(static_cast<model::Material>(material), coursing);
-  fill_.set("uNormal", normal);
-  fill_.set("uPlaneRight", right);
-  fill_.set("uPlaneUp", glm::cross(normal, right));
-  fill_.set("uFillWash", look.wash);
-  fill_.set("uFillJoint", glm::vec4(look.joint, look.jointWidth));
-  fill_.set("uFillPattern", glm::vec4(look.period, look.stagger, look.variation));
-  fill_.set("uFillFrame", glm::vec4(range.wallStart, range.along));
-  const bool now = range.appears >= static_cast<float>(frame.stage);
-  fill_.set("uFillState", glm::vec4(range.wallPhase + (look.coursed ? 2.0f : 0.0f), 0,
-                                    range.soil ? 0.9f : (now ? 1.0f : 0.0f),
-                                    cut.element == frame.selected ? 1.0f : 0.0f));
-  fill_.set("uHatch", static_cast<int>(look.hatch));
-  fill_.set("uOpacity", 1.0f);
+// A ray meets what stands of a closed thing an odd number of times where it goes in or out by the
+// side that is not built yet.
+unsigned CutPass::fillFront(const CutScene& of, const CutFill& cut) {
+  const ElementRange& range = of.scene.elements[cut.element];
+  const ClockClips clips;
+  countInto();
+  depth_.use();
+  of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  fillWhereOdd();
+  surface_.use();
+  sheets_.draw(nextSheet_++);
+  return 2;
+}
+
+unsigned CutPass::fillSection(const CutScene& of, const CutFill& cut) {
+  const ElementRange& range = of.scene.elements[cut.element];
+  const glm::vec3 anchor = anchorOf(cut.plane, range);
+  countInto();
+  section_->count.use();
+  section_->count.set("uPlane", cut.plane);
+  section_->count.set("uAnchor", anchor);
+  of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  fillWhereOdd();
+  Program& fill = section_->fill;
+  fill.use();
+  giveGrowth(fill, cut, range);
+  fill.set("uAnchor", anchor);
+  const PlaneAxes axes = axesOf(cut.plane);
+  fill.set("uPlaneRight", axes.right);
+  fill.set("uPlaneUp", axes.up);
+  const Look look =
+      lookOf(static_cast<model::Material>(of.materials[cut.element]), of.scene.coursing);
+  fill.set("uFillWash", look.wash);
+  fill.set("uHatch", static_cast<int>(look.hatch));
+  fill.set("uFillSelected", cut.element == of.frame.selected ? 1.0f : 0.0f);
+  of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  return 2;
 }
 
 unsigned CutPass::fill(const CutScene& of, const CutFill& cut) {
-  const ElementRange& range = of.scene.elements[cut.element];
-  const glm::vec3 anchor = anchorOf(cut, range);
   glDisable(GL_BLEND);
   glEnable(GL_STENCIL_TEST);
-  countInto();
-  count_.use();
-  count_.set("uPlane", cut.plane);
-  count_.set("uAnchor", anchor);
-  of.gpu.drawFaces(range.firstIndex, range.indexCount);
-  fillWhereOdd();
-  fill_.use();
-  giveGrowth(fill_, cut, range);
-  giveFill(cut, range, of.scene.coursing, of.materials[cut.element], of.frame);
-  fill_.set("uAnchor", anchor);
-  of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  const unsigned calls =
+      cut.kind == CutFill::Kind::Section ? fillSection(of, cut) : fillFront(of, cut);
   glDisable(GL_STENCIL_TEST);
-  return 2;
+  return calls;
 }
 
 unsigned CutPass::outline(const CutScene& of, const CutFill& cut, float widths) {
@@ -142,20 +139,41 @@ unsigned CutPass::outline(const CutScene& of, const CutFill& cut, float widths) 
   return of.gpu.drawFaces(range.firstIndex, range.indexCount);
 }
 
+// Gives the programs what is the same for all cuts of a frame.
+void CutPass::begin(const CutScene& of, const DrawList& list) {
+  const bool sections = std::any_of(list.cuts.begin(), list.cuts.end(), [](const CutFill& cut) {
+    return cut.kind == CutFill::Kind::Section;
+  });
+  if (sections && !section_)
+    section_.reset(new SectionFill{
+        {{"cut.vert"}, {"view.glsl", "crossing.glsl", "section_fill.geom"}, {"depth_only.frag"}},
+        {{"cut.vert"},
+         {"view.glsl", "crossing.glsl", "section_fill.geom"},
+         {"clock.glsl", "growth.glsl", "light.glsl", "surface.glsl", "hatch.glsl",
+          "section_fill.frag"}}});
+  const auto give = [&of](Program& program) {
+    program.use();
+    giveView(program, of.view);
+    giveClock(program, of.frame);
+  };
+  give(line_);
+  line_.set("uInkColour", encoded(kInk));
+  line_.set("uAccentColour", encoded(kAccent));
+  if (sections) {
+    give(section_->count);
+    give(section_->fill);
+    giveSurface(section_->fill, of.frame, of.view, of.scene.coursing);
+  }
+  give(depth_);
+  depth_.set("uSection", glm::vec4(0, 0, 0, -1));  // only time's cuts are counted with it
+}
+
 unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& list,
-                       const Frame& frame, const ViewNumbers& view, const LightMaps& light,
+                       const Frame& frame, const ViewNumbers& view,
                        const std::vector<int>& materials) {
   if (list.cuts.empty()) return 0;
   const CutScene of{scene, gpu, frame, view, materials};
-  for (Program* program : {&count_, &fill_, &line_}) {
-    program->use();
-    giveView(*program, view);
-    giveClock(*program, frame);
-  }
-  line_.set("uInkColour", encoded(kInk));
-  fill_.use();
-  giveSurface(fill_, frame, view, scene.coursing);
-  light.give(fill_, frame, 1);
+  begin(of, list);
   glDisable(GL_CULL_FACE);
   glStencilMask(1);
   // By material, what is filled in apart from what was there before the work.
@@ -171,6 +189,8 @@ unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& 
     else
       single.push_back(&cut);
   }
+  sheets_.upload(single, scene, materials);
+  nextSheet_ = 0;
   unsigned calls = 0;
   // The outline goes under the fills of its own material, which leave its outer half: so there is
   // none between what is of one piece in the end.

@@ -1,22 +1,28 @@
 // Fills and outlines what time or the section has cut open, so that solids stay solid.
 #pragma once
 
+#include <memory>
+#include <vector>
+
 #include "viewer/draw_list.h"
 #include "viewer/gl/frame_uniforms.h"
+#include "viewer/gl/front_sheets.h"
 #include "viewer/gl/gpu_scene.h"
-#include "viewer/gl/light_maps.h"
 #include "viewer/gl/program.h"
 
 namespace viewer {
 
 // Each cut is counted into the stencil, an odd number of crossings being inside, and then filled at
-// the plane's own depth. The framebuffer needs a stencil, which is left at zero.
+// the plane's own depth. The framebuffer needs a stencil, which is left at zero. What fills the
+// section is compiled when there first is one.
 class CutPass {
  public:
-  CutPass();
-  // Returns the number of draw calls.
+  // `depth` draws faces: depth.vert, depth_only.frag; so does `surface`: surface.vert,
+  // surface.frag. Kept.
+  CutPass(Program& depth, Program& surface);
+  // Returns the number of draw calls. `surface` must have all its uniforms for this frame.
   unsigned draw(const Scene& scene, const GpuScene& gpu, const DrawList& list, const Frame& frame,
-                const ViewNumbers& view, const LightMaps& light, const std::vector<int>& materials);
+                const ViewNumbers& view, const std::vector<int>& materials);
 
  private:
   struct CutScene {
@@ -26,13 +32,21 @@ class CutPass {
     const ViewNumbers& view;
     const std::vector<int>& materials;
   };
+  struct SectionFill {
+    Program count, fill;
+  };
+  void begin(const CutScene& of, const DrawList& list);
   unsigned fill(const CutScene& of, const CutFill& cut);
+  unsigned fillFront(const CutScene& of, const CutFill& cut);
+  unsigned fillSection(const CutScene& of, const CutFill& cut);
   unsigned outline(const CutScene& of, const CutFill& cut, float widths);
   void giveGrowth(Program& program, const CutFill& cut, const ElementRange& range);
-  void giveFill(const CutFill& cut, const ElementRange& range, const Coursing& coursing,
-                int material, const Frame& frame);
-
-  Program count_, fill_, line_;
+  Program& depth_;
+  Program& surface_;
+  Program line_;
+  FrontSheets sheets_;
+  int nextSheet_ = 0;
+  std::unique_ptr<SectionFill> section_;
 };
 
 }  // namespace viewer

@@ -1,5 +1,7 @@
 #include "viewer/gl/frame_uniforms.h"
 
+#include <epoxy/gl.h>
+
 #include <array>
 #include <cmath>
 
@@ -11,6 +13,7 @@ namespace viewer {
 
 namespace {
 
+constexpr unsigned kClips = 3;     // of clip.glsl
 constexpr float kHatchPixels = 9;  // between strokes, at least
 
 // Steps of two, so that the hatch stands still until the zoom has doubled.
@@ -46,6 +49,14 @@ void giveView(Program& program, const ViewNumbers& view) {
 void giveClock(Program& program, const Frame& frame) {
   program.set("uTime", static_cast<float>(frame.time));
   program.set("uSection", frame.section.on ? frame.section.plane : glm::vec4(0, 0, 0, -1));
+}
+
+ClockClips::ClockClips() {
+  for (unsigned i = 0; i < kClips; ++i) glEnable(GL_CLIP_DISTANCE0 + i);
+}
+
+ClockClips::~ClockClips() {
+  for (unsigned i = 0; i < kClips; ++i) glDisable(GL_CLIP_DISTANCE0 + i);
 }
 
 void giveSurface(Program& program, const Frame& frame, const ViewNumbers& view,

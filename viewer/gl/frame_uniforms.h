@@ -19,6 +19,17 @@ ViewNumbers viewNumbers(const Frame& frame, const Scene& scene, int width, int h
 
 void giveView(Program& program, const ViewNumbers& view);  // view.glsl
 void giveClock(Program& program, const Frame& frame);      // clock.glsl
+
+// While there is one, what programs with clip.glsl draw is cut off by the clock and the section.
+// Other programs must not draw then: what they draw might be cut by anything.
+class ClockClips {
+ public:
+  ClockClips();
+  ~ClockClips();
+  ClockClips(const ClockClips&) = delete;
+  ClockClips& operator=(const ClockClips&) = delete;
+};
+
 void giveSurface(Program& program, const Frame& frame, const ViewNumbers& view,
                  const Coursing& coursing);                  // surface.glsl
 void giveLooks(Program& program, const Coursing& coursing);  // surface.vert; once a scene

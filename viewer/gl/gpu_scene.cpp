@@ -12,15 +12,6 @@ namespace {
 
 const void* at(size_t offset) { return reinterpret_cast<const void*>(offset); }
 
-void describeFaces() {
-  constexpr int kStride = sizeof(Vertex);
-  for (unsigned i = 0; i < 4; ++i) glEnableVertexAttribArray(i);
-  glVertexAttribPointer(0, 3, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, position)));
-  glVertexAttribPointer(1, 3, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, normal)));
-  glVertexAttribPointer(2, 2, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, appears)));
-  glVertexAttribIPointer(3, 2, GL_UNSIGNED_INT, kStride, at(offsetof(Vertex, element)));
-}
-
 void describeEdges() {
   constexpr int kStride = sizeof(EdgeVertex);
   for (unsigned i = 0; i < 5; ++i) glEnableVertexAttribArray(i);
@@ -40,6 +31,15 @@ std::uint64_t fill(GLenum target, unsigned buffer, const std::vector<T>& data) {
 }
 
 }  // namespace
+
+void describeFaces() {
+  constexpr int kStride = sizeof(Vertex);
+  for (unsigned i = 0; i < 4; ++i) glEnableVertexAttribArray(i);
+  glVertexAttribPointer(0, 3, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, position)));
+  glVertexAttribPointer(1, 3, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, normal)));
+  glVertexAttribPointer(2, 2, GL_FLOAT, GL_FALSE, kStride, at(offsetof(Vertex, appears)));
+  glVertexAttribIPointer(3, 2, GL_UNSIGNED_INT, kStride, at(offsetof(Vertex, element)));
+}
 
 GpuScene::GpuScene() {
   glGenVertexArrays(1, &faces_);

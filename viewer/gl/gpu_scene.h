@@ -8,6 +8,9 @@
 
 namespace viewer {
 
+// Describes arrays of Vertex in the buffer that is bound to the vertex array that is bound.
+void describeFaces();
+
 class GpuScene {
  public:
   GpuScene();

@@ -87,11 +87,7 @@ void freeDepths(unsigned& texture, unsigned& framebuffer) {
 
 void LightMaps::forget() { fresh_ = sun_.fresh = sky_.fresh = false; }
 
-LightMaps::LightMaps(Program& depth)
-    : still_(depth),
-      moving_({{"view.glsl", "shadow.vert"}, {"clock.glsl", "shadow.frag"}}),
-      sun_(true),
-      sky_(false) {}
+LightMaps::LightMaps(Program& depth) : depth_(depth), sun_(true), sky_(false) {}
 
 LightMaps::~LightMaps() {
   for (Map* map : {&sun_, &sky_}) {
@@ -111,6 +107,9 @@ void LightMaps::look(Map& map, const glm::mat4& matrix, int size) {
 unsigned LightMaps::draw(Map& map, const Frame& frame, const Pieces& still, const Pieces& moving,
                          const GpuScene& scene) {
   unsigned calls = 0;
+  depth_.use();
+  depth_.set("uViewProjection", map.matrix);
+  giveClock(depth_, frame);
   const auto into = [&map](Depths& depths) {
     if (!depths.texture) makeDepths(depths.texture, depths.framebuffer, map.size, map.compared);
     glBindFramebuffer(GL_FRAMEBUFFER, depths.framebuffer);
@@ -119,8 +118,6 @@ unsigned LightMaps::draw(Map& map, const Frame& frame, const Pieces& still, cons
   if (!map.fresh || map.drawn != still) {
     into(map.still);
     glClear(GL_DEPTH_BUFFER_BIT);
-    still_.use();
-    still_.set("uViewProjection", map.matrix);
     calls += scene.drawFaces(still);
     map.drawn = still;
     map.fresh = true;
@@ -131,9 +128,6 @@ unsigned LightMaps::draw(Map& map, const Frame& frame, const Pieces& still, cons
   glBindFramebuffer(GL_READ_FRAMEBUFFER, map.still.framebuffer);
   glBlitFramebuffer(0, 0, map.size, map.size, 0, 0, map.size, map.size, GL_DEPTH_BUFFER_BIT,
                     GL_NEAREST);
-  moving_.use();
-  moving_.set("uViewProjection", map.matrix);
-  giveClock(moving_, frame);
   return calls + scene.drawFaces(moving);
 }
 
@@ -151,6 +145,7 @@ unsigned LightMaps::update(const Frame& frame, const glm::vec3& low, const glm::
   glDisable(GL_CULL_FACE);  // the far side closes what is still growing
   glDisable(GL_BLEND);
   glDisable(GL_STENCIL_TEST);
+  const ClockClips clips;
   glEnable(GL_POLYGON_OFFSET_FILL);
   glPolygonOffset(1.5f, 2.0f);
   unsigned calls = draw(sun_, frame, list.still, list.moving, scene);

@@ -18,7 +18,7 @@ namespace viewer {
 
 class LightMaps {
  public:
-  // `depth` draws what stands still: view.glsl, shadow.vert, depth_only.frag. Kept.
+  // `depth` draws the faces: depth.vert, depth_only.frag. Kept.
   explicit LightMaps(Program& depth);
   ~LightMaps();
   LightMaps(const LightMaps&) = delete;
@@ -51,8 +51,7 @@ class LightMaps {
   unsigned draw(Map& map, const Frame& frame, const Pieces& still, const Pieces& moving,
                 const GpuScene& scene);
 
-  Program& still_;
-  Program moving_;
+  Program& depth_;
   Map sun_, sky_;
   glm::vec3 low_{0}, high_{0};
   float texel_ = 0;

@@ -23,7 +23,7 @@ class Renderer {
   Renderer(const Renderer&) = delete;
   Renderer& operator=(const Renderer&) = delete;
 
-  // Replaces what is drawn. The only call that uploads geometry.
+  // Replaces what is drawn. The only call that uploads the building.
   void setScene(const Scene& scene);
   // Draws into the framebuffer that is bound, over its whole width and height in pixels.
   void draw(const Frame& frame, int width, int height);
