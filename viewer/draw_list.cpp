@@ -50,8 +50,8 @@ bool standsAt(const ElementRange& range, double time) {
 }
 
 void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
-  for (Pieces* p : {&list.still, &list.moving, &list.sky, &list.soils, &list.edges, &list.soilEdges,
-                    &list.comingEdges})
+  for (Pieces* p : {&list.still, &list.moving, &list.sky, &list.soils, &list.glass, &list.edges,
+                    &list.soilEdges, &list.comingEdges})
     p->clear();
   list.cuts.clear();
   const double coming = frame.ghostNext ? frame.stage + 2.0 : frame.time;
@@ -68,11 +68,12 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
     if (side > 0) continue;
     const bool seeThrough = frame.seeThroughGround && range.soil;
     const bool still = side < 0 && range.complete <= frame.time && frame.time < range.fades;
-    (seeThrough ? list.soils
-     : still    ? list.still
-                : list.moving)
+    (seeThrough    ? list.soils
+     : range.glass ? list.glass
+     : still       ? list.still
+                   : list.moving)
         .add(range.firstIndex, range.indexCount);
-    if (still && !seeThrough && range.thickness > kSkyThickness)
+    if (still && !seeThrough && !range.glass && range.thickness > kSkyThickness)
       list.sky.add(range.firstIndex, range.indexCount);
     (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
     addFront(range.placed, CutFill::Kind::Placed, i, frame.time, list.cuts);

@@ -34,6 +34,7 @@ struct DrawList {
   Pieces still;        // of Scene::indices: wholly there, so that no clock is asked
   Pieces moving;       // growing, going or cut by the section
   Pieces soils;        // of Scene::indices; soils only when the ground is seen through
+  Pieces glass;        // the same: laid over everything else, throws no shadow
   Pieces sky;          // still ones that are large enough to darken a corner
   Pieces edges;        // of Scene::edges
   Pieces soilEdges;    // the same split

@@ -8,6 +8,7 @@
 
 #include "viewer/scene_element.h"
 #include "viewer/scene_seams.h"
+#include "viewer/silhouette.h"
 
 namespace viewer {
 
@@ -139,6 +140,7 @@ Scene buildScene(const model::Model& model) {
     setClock(model, elements[i], scene, scene.elements[i]);
     setWall(model.settingOut, elements[i], scene, scene.elements[i]);
     scene.elements[i].soil = isSoil(elements[i].kind);
+    scene.elements[i].glass = elements[i].material == model::Material::Glass;
     scene.elements[i].profile = elements[i].kind == model::ElementKind::ProfileBoard ||
                                 elements[i].kind == model::ElementKind::Peg;
     scene.elements[i].quiet = elements[i].kind == model::ElementKind::StandingBuilding;
@@ -163,6 +165,7 @@ Scene buildScene(const model::Model& model) {
   }
   hideSeams(scene);
   setBounds(model.works, scene);
+  scene.silhouette = silhouetteOf(model.settingOut, scene.origin);
   return scene;
 }
 

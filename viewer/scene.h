@@ -16,8 +16,6 @@ namespace viewer {
 
 // Set in Vertex::material on the sides of the block of ground, which are drawn as cut earth.
 inline constexpr std::uint32_t kCutFace = 0x100;
-// Set where a thing stops for now because it is still growing: the material's inside is seen there.
-inline constexpr std::uint32_t kFrontFace = 0x200;
 
 // Positions are metres from Scene::origin. `appears` and `goes` are times on the programme's clock;
 // inside a triangle they vary linearly, so a wall grows smoothly without an upload.
@@ -50,6 +48,7 @@ struct ElementRange {
   float thickness = 0;     // metres, about: of a bar its width, of a slab twice its depth
   bool quiet = false;      // stands there before work starts and is no ground
   bool soil = false;       // made transparent with the ground
+  bool glass = false;      // seen through, and through to
   bool profile = false;    // a profile board or peg: hidden with the string lines
   glm::vec2 wallStart{0};  // where the bond, or the grain, starts, local
   glm::vec2 along{1, 0};   // which way it runs on plan, unit
@@ -73,6 +72,7 @@ struct Scene {
   std::vector<std::uint32_t> order;           // indices of elements by first appearance
   glm::vec3 low{0}, high{0};                  // of everything
   glm::vec3 buildingLow{0}, buildingHigh{0};  // without the ground and standing buildings
+  std::vector<glm::vec3> silhouette;  // points that show it when they are seen; none: its box
   double stageCount = 0;
   Coursing coursing;
 

@@ -162,6 +162,38 @@ TEST_F(RendererTest, ABrickWallIsBrickRedWithPaleJoints) {
   EXPECT_GT(palest - darkest, 25);
 }
 
+// The south wall as a pane: through it the brick of the north wall's inside, dimmed by the tint.
+TEST_F(RendererTest, GlassShowsWhatIsBehindItAndIsSeenItself) {
+  const auto looked = [&](double time, bool glass) {
+    model_.works.elements[kSouthWall].material =
+        glass ? model::Material::Glass : model::Material::Brick;
+    scene_ = viewer::buildScene(model_);
+    renderer_->setScene(scene_);
+    Frame frame = frameAt(time, "south");
+    frame.edges = false;
+    return mean(around(draw(frame), frame, {0, -3, 1}, 12));
+  };
+  const auto redness = [](const Colour& c) { return c[0] - c[2]; };
+  // In front of nothing but paper; in front of the north wall; the brick wall itself.
+  const Colour through = looked(3, true), brick = looked(3, false);
+  EXPECT_GT(redness(through), 15) << "the brick behind it";
+  EXPECT_LT(redness(through), redness(brick) - 15) << "not as red as brick in the open";
+  EXPECT_GT(through[2], brick[2] + 10) << "the sky in it";
+}
+
+TEST_F(RendererTest, GlassThrowsNoShadow) {
+  const auto ground = [&](model::Material material) {
+    for (const auto i : {kSouthWall, kNorthWall, kWestWall, kEastWall, kRoof})
+      model_.works.elements[i].material = material;
+    scene_ = viewer::buildScene(model_);
+    renderer_->setScene(scene_);
+    Frame frame = frameAt(4, "plan");
+    frame.edges = false;
+    return lightness(mean(around(draw(frame), frame, {4.6f, 3.6f, 0}, 2)));
+  };
+  EXPECT_GT(ground(model::Material::Glass), ground(model::Material::Tile) + 20);
+}
+
 TEST_F(RendererTest, CoursesLieAtTheGaugeOfTheJob) {
   model_.settingOut.levels.dampCourse = 0.15;
   scene_ = viewer::buildScene(model_);
