@@ -174,7 +174,7 @@ bool Session::viewKey(int key) {
       const ElementRange& range = job_->scene.elements[state_.selected];
       state_.frame(range.low, range.high, layout);
     } else {
-      state_.frame(job_->scene.buildingLow, job_->scene.buildingHigh, layout);
+      state_.frameBuilding(job_->scene, layout);
     }
     return true;
   }

@@ -51,9 +51,9 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
   // With a sheet round it, in what that leaves free.
   if (any(options.overlays)) {
     const float scale = letteringScale(options.width, options.height);
-    frame.camera = *fittedView(view, scene,
-                               sheetOf(model, options.overlays, static_cast<float>(options.width),
-                                       static_cast<float>(options.height), scale));
+    const SheetLayout layout = sheetOf(model, options.overlays, static_cast<float>(options.width),
+                                       static_cast<float>(options.height), scale);
+    frame.camera = *fittedView(view, scene, layout, frame.section.on || frame.seeThroughGround);
   }
   frame.sun = sunDirection(model.job.site.latitude, dayOfYear(model.job.programme.start.c_str()),
                            kHour, model.job.site.northBearing);

@@ -50,67 +50,8 @@ ViewState::ViewState() {
   overlays.lines = true;
 }
 
-namespace {
-
-// Where the corners of the box fall, pixels; nothing when one is behind the eye.
-std::optional<Box> seenBox(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
-                           float width, float height) {
-  Box seen{1e30f, 1e30f, -1e30f, -1e30f};
-  for (int i = 0; i < 8; ++i) {
-    const glm::vec3 corner{i & 1 ? high.x : low.x, i & 2 ? high.y : low.y, i & 4 ? high.z : low.z};
-    const auto at = camera.project(corner, double(width / height));
-    if (!at) return std::nullopt;
-    seen = {std::min(seen.left, at->x * width), std::min(seen.top, at->y * height),
-            std::max(seen.right, at->x * width), std::max(seen.bottom, at->y * height)};
-  }
-  return seen;
-}
-
-}  // namespace
-
-Camera framed(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
-              const SheetLayout& layout) {
-  constexpr float kMargin = 1.03f;
-  constexpr int kSteps = 12;  // of nearing: in perspective neither move is exact
-  const Box& d = layout.drawing;
-  const float width = layout.sheet.width(), height = layout.sheet.height();
-  Camera result = camera;
-  result.frame(low, high, double(width / height));
-  for (int i = 0; i < kSteps; ++i) {
-    const auto seen = seenBox(result, low, high, width, height);
-    if (!seen) break;
-    const float larger = std::max(seen->width() / d.width(), seen->height() / d.height());
-    result.distance *= double(std::clamp(larger * kMargin, 0.2f, 5.0f));
-    const auto now = seenBox(result, low, high, width, height);
-    if (!now) break;
-    const glm::vec2 aside = (d.centre() - now->centre()) / glm::vec2(width, height);
-    result.pan(aside, double(width / height));
-  }
-  return result;
-}
-
-std::optional<Camera> fittedView(const std::string& name, const Scene& scene,
-                                 const SheetLayout& layout) {
-  // Scaffold, boards, dimension lines and corner letters; beside an elevation they would be lost,
-  // from a corner they stand before and behind the walls.
-  constexpr float kBesideElevation = 1.9f, kBesideCorner = 0.6f;
-  auto camera = standardView(name, scene.buildingLow, scene.buildingHigh, 1.5);
-  if (!camera) return std::nullopt;
-  if (name == "plan") return framed(*camera, scene.low, scene.high, layout);
-  const float beside = camera->parallel ? kBesideElevation : kBesideCorner;
-  const glm::vec3 round{beside, beside, 0};
-  return framed(*camera, scene.buildingLow - round, scene.buildingHigh + round, layout);
-}
-
-double shapeOf(const Scene& scene) {
-  const glm::vec3 size = scene.buildingHigh - scene.buildingLow;
-  const double across = std::hypot(double(size.x), double(size.y));
-  // Looked at a little from above, as the corner views do.
-  return across / std::max(0.1, double(size.z) + across * 0.4);
-}
-
 void ViewState::goToView(const std::string& name, const Scene& scene, const SheetLayout& layout) {
-  const auto fitted = fittedView(name, scene, layout);
+  const auto fitted = fittedView(name, scene, layout, seesUnderGround());
   if (!fitted) return;
   const auto& order = viewOrder();
   const auto at = std::find(order.begin(), order.end(), name);
@@ -124,7 +65,7 @@ void ViewState::goToStageView(const StageView& view, const Scene& scene,
   if (!standard) return;
   if (view.steep) standard->elevation = kSteep;
   followed_ = view;
-  easeTo(framed(*standard, scene.buildingLow, scene.buildingHigh, layout));
+  easeTo(framedBuilding(*standard, scene, layout, seesUnderGround()));
 }
 
 void ViewState::followStage(const StageView& view, const Scene& scene, const SheetLayout& layout) {
@@ -137,6 +78,10 @@ void ViewState::cycleView(const Scene& scene, const SheetLayout& layout) {
 
 void ViewState::frame(const glm::vec3& low, const glm::vec3& high, const SheetLayout& layout) {
   easeTo(framed(camera, low, high, layout));
+}
+
+void ViewState::frameBuilding(const Scene& scene, const SheetLayout& layout) {
+  easeTo(framedBuilding(camera, scene, layout, seesUnderGround()));
 }
 
 void ViewState::easeTo(const Camera& target) {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "viewer/frame.h"
+#include "viewer/framing.h"
 #include "viewer/overlays/sheet_layout.h"
 #include "viewer/picking.h"
 #include "viewer/picture.h"
@@ -56,6 +57,8 @@ class ViewState {
   void cycleView(const Scene& scene, const SheetLayout& layout);
   // Eases to the camera that shows the box in the drawing area, turned as it is.
   void frame(const glm::vec3& low, const glm::vec3& high, const SheetLayout& layout);
+  // The same for the building with what stands round it.
+  void frameBuilding(const Scene& scene, const SheetLayout& layout);
   void easeTo(const Camera& camera);
   void jumpTo(const Camera& camera);
   // Moves what is seen by pixels, also where an easing comes from and goes to.
@@ -87,23 +90,13 @@ class ViewState {
   bool backOut();
 
  private:
+  bool seesUnderGround() const { return section.on || switches.seeThroughGround; }
+
   Camera from_, to_;
   double eased_ = 0;
   bool easing_ = false;
   size_t view_ = 0;
   std::optional<StageView> followed_;
 };
-
-// About how much wider than high the building looks.
-double shapeOf(const Scene& scene);
-
-// The camera, turned as it is, that shows the box in the middle of the drawing area.
-Camera framed(const Camera& camera, const glm::vec3& low, const glm::vec3& high,
-              const SheetLayout& layout);
-
-// A standard view that shows in the drawing area the building with what stands round its walls, or
-// in plan the site; nothing for an unknown name.
-std::optional<Camera> fittedView(const std::string& name, const Scene& scene,
-                                 const SheetLayout& layout);
 
 }  // namespace viewer

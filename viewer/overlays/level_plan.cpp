@@ -6,7 +6,7 @@
 namespace viewer {
 namespace {
 
-constexpr float kFull = 16, kGood = 15, kLeast = 11;  // units
+constexpr float kFull = 16, kGood = 14, kLeast = 11;  // units
 constexpr float kLeastPixels = 10.5f;
 constexpr float kStep = 0.25f;
 

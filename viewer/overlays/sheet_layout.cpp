@@ -14,7 +14,7 @@ constexpr float kLeastDrawing = 200;  // that a second column of levels must lea
 void layOutRight(SheetLayout& s, float u, const SheetParts& parts) {
   const float width = s.sheet.width(), height = s.sheet.height(), margin = kMargin * u;
   // On a narrow sheet the pointer's words go on a card beside the rod instead of past it.
-  const float past = width >= 1100 * u ? 86 * u : 24 * u;
+  const float past = width >= 1400 * u ? 86 * u : 24 * u;
   const float rodRight = width - margin - past;
   s.rod = {rodRight - 30 * u, margin + 12 * u, rodRight, height - margin};
   const float right = parts.rod ? s.rod.left - 36 * u : width - margin;

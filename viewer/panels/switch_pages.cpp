@@ -96,7 +96,7 @@ void viewPage(SheetsInput& input) {
     input.state.easeTo(camera);
   }
   if (ImGui::Button("Frame the building (F)"))
-    input.state.frame(input.job->scene.buildingLow, input.job->scene.buildingHigh, input.layout);
+    input.state.frameBuilding(input.job->scene, input.layout);
 }
 
 void problemsPage(SheetsInput& input) {

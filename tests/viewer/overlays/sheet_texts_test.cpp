@@ -137,12 +137,15 @@ TEST_P(SheetTexts, LeaveTheBuildingItsOwnPlaceInEveryStandardView) {
       const glm::vec3 low = plan ? scene_.low : scene_.buildingLow;
       const glm::vec3 high = plan ? scene_.high : scene_.buildingHigh;
       const Camera camera = *fittedView(view, scene_, layout);
+      // From a corner what is seen over the ground, else all of it.
+      std::vector<glm::vec3> points = scene_.silhouette;
+      if (camera.parallel) points.clear();
+      for (int i = 0; i < 8 && camera.parallel; ++i)
+        points.push_back({i & 1 ? high.x : low.x, i & 2 ? high.y : low.y, i & 4 ? high.z : low.z});
       float widest = 0;
       Box seen{1e9f, 1e9f, -1e9f, -1e9f};
-      for (int i = 0; i < 8; ++i) {
-        const auto at =
-            camera.project({i & 1 ? high.x : low.x, i & 2 ? high.y : low.y, i & 4 ? high.z : low.z},
-                           double(size.width) / size.height);
+      for (const glm::vec3& point : points) {
+        const auto at = camera.project(point, double(size.width) / size.height);
         ASSERT_TRUE(at);
         const glm::vec2 p{at->x * float(size.width), at->y * float(size.height)};
         EXPECT_TRUE(layout.drawing.grown(1.5f * size.unit).contains(p))
