@@ -25,6 +25,8 @@ void drawLabels(OverlaySheet& sheet) {
     if (placed[i].leader && text.leader)
       sheet.pen.line(leaderStart(box, placed[i].anchor), placed[i].anchor, text.rgb, 1,
                      0.7f * text.opacity);
+    // Edges of the ground and hatching run under words: a plate of paper keeps them off.
+    sheet.pen.fill(box.grown(2 * u), ink::kPaper, 0.8f * text.opacity);
     sheet.pen.haloText({box.left, box.top}, text.rgb, text.text, text.cut, text.opacity);
   }
 }
