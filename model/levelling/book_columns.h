@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "model/levelling/csv_rows.h"
+#include "model/job/csv_rows.h"
 
 namespace model {
 

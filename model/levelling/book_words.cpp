@@ -40,8 +40,7 @@ std::string checkText(const ArithmeticCheck& check) {
   for (size_t i = 0; i < check.names.size(); ++i) {
     text += (i > 0 ? "; " : "") + check.names[i] + " " + levelText(check.figures[i]);
   }
-  return text + (check.holds() ? ": the same, the arithmetic is right"
-                               : ": not the same, the arithmetic is wrong");
+  return text + (check.holds() ? ": they agree" : ": they do not agree");
 }
 
 std::vector<std::string> knownPointTexts(const LevelBook& book, const ReducedBook& reduced) {

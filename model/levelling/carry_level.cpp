@@ -66,10 +66,10 @@ class Carrier {
     const double most = std::min(ground + tripod_.most, mark + first_.staff - kStaffEnd);
     if (least > most) return std::nullopt;
     const double usual = std::clamp(ground + tripod_.usual, least, most);
-    const double reading = std::clamp(usual, level_, level_ + first_.staff - kStaffEnd);
-    const double best = std::clamp(reading, least, most);
-    if (readable(best)) return best;
-    return upwards() ? most : least;
+    // Over the point and the ground that lies on it, and no more than a staff over the point.
+    const double lowest = std::max(level_, way_.back().ground);
+    const double highest = std::max(lowest, level_ + first_.staff - kStaffEnd);
+    return std::clamp(std::clamp(usual, lowest, highest), least, most);
   }
 
   // From a line that cannot read the target, the change point and standing that can, the nearest

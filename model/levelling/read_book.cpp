@@ -1,14 +1,11 @@
 #include "model/levelling/read_book.h"
 
 #include <algorithm>
-#include <cerrno>
-#include <cstring>
-#include <fstream>
 
-#include "model/job/text_index.h"
+#include "model/job/text_file.h"
 #include "model/levelling/book_columns.h"
 #include "model/levelling/check_book.h"
-#include "model/levelling/decimals.h"
+#include "model/job/decimals.h"
 
 namespace model {
 namespace {
@@ -149,20 +146,10 @@ ReadBookResult readBook(std::string_view text, const std::string& file,
 }
 
 ReadBookResult readBookFile(const std::string& path, const BookSettings& settings) {
-  std::ifstream stream(path, std::ios::binary);
-  std::string bytes;
-  if (stream) {
-    // One byte over the limit is enough to know, whatever the file is.
-    bytes.resize(kMostTextBytes + 1);
-    stream.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-    bytes.resize(static_cast<size_t>(std::max<std::streamsize>(0, stream.gcount())));
-  }
-  if (stream.bad() || (!stream && !stream.eof())) {
-    return {std::nullopt,
-            {refusal(path, std::string("the file cannot be read: ") + std::strerror(errno),
-                     "check its name and that you may open it")}};
-  }
-  return readBook(bytes, path, settings);
+  std::string fault;
+  const auto bytes = readTextFile(path, fault);
+  if (!bytes) return {std::nullopt, {unreadableFile(path, fault)}};
+  return readBook(*bytes, path, settings);
 }
 
 }  // namespace model

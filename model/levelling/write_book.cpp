@@ -3,7 +3,7 @@
 
 #include "model/job/lengths.h"
 #include "model/levelling/book_columns.h"
-#include "model/levelling/csv_rows.h"
+#include "model/job/csv_rows.h"
 #include "model/levelling/read_book.h"
 
 namespace model {

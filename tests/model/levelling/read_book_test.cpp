@@ -91,6 +91,18 @@ TEST(ReadBook, TakesAMinusThatASpreadsheetWrites) {
   EXPECT_EQ(book.bookings[1].intermediate, -0.665);
 }
 
+TEST(ReadBook, AChangePointInTwoRowsKeepsWhatEitherSays) {
+  const LevelBook book = readWell(
+      "point,backsight,intermediate,foresight,distance,known,remark\nTBM,1.185,,,,0.250,\n"
+      "CP 1,,,1.200,30,,kerb\ncp 1,1.300,,,,0.235,moved here\nTBM,,,1.285,60,,\n");
+  ASSERT_EQ(book.bookings.size(), 3u);
+  EXPECT_EQ(book.bookings[1].foresight, 1.2);
+  EXPECT_EQ(book.bookings[1].backsight, 1.3);
+  EXPECT_EQ(book.bookings[1].distance, 30);
+  EXPECT_EQ(book.bookings[1].known, 0.235);
+  EXPECT_EQ(book.bookings[1].remark, "kerb; moved here");
+}
+
 TEST(ReadBook, CheckingTypedBookingsSaysTheSameAsReadingThem) {
   LevelBook book = readWell(kPlain);
   book.bookings[1].intermediate.reset();
