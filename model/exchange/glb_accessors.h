@@ -22,7 +22,7 @@ class GlbAccessors {
 
   // The views that accessors have used, in the order of their numbers.
   const std::vector<GlbView>& views() const { return views_; }
-  // "{...},{...}", appended.
+  // "{...},{...}"
   const std::string& rows() const { return rows_; }
 
  private:
