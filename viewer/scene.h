@@ -16,6 +16,8 @@ namespace viewer {
 
 // Set in Vertex::material on the sides of the block of ground, which are drawn as cut earth.
 inline constexpr std::uint32_t kCutFace = 0x100;
+// Set where a thing stops for now because it is still growing: the material's inside is seen there.
+inline constexpr std::uint32_t kFrontFace = 0x200;
 
 // Positions are metres from Scene::origin. `appears` and `goes` are times on the programme's clock;
 // inside a triangle they vary linearly, so a wall grows smoothly without an upload.

@@ -29,13 +29,11 @@ void blend() {
 }  // namespace
 
 struct Renderer::Impl {
-  Program depth{{"view.glsl", "shadow.vert"}, {"depth_only.frag"}};
-  Program still{{"view.glsl", "surface.vert"},
-                {"still.glsl", "clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
-  Program moving{{"view.glsl", "surface.vert"},
-                 {"clock.glsl", "light.glsl", "surface.glsl", "surface.frag"}};
+  Program depth{{"clock.glsl", "clip.glsl", "view.glsl", "depth.vert"}, {"depth_only.frag"}};
+  Program surface{{"clock.glsl", "clip.glsl", "view.glsl", "surface.vert"},
+                  {"light.glsl", "surface.glsl", "surface.frag"}};
   Program ink{{"view.glsl", "ink.vert"},
-              {"clock.glsl", "view.glsl", "thick_line.glsl", "ink.geom"},
+              {"clock.glsl", "view.glsl", "thick_line.glsl", "pen_line.glsl", "ink.geom"},
               {"ink.frag"}};
   Program sheet{{"view.glsl", "plane.vert"}, {"plane.frag"}};
   GpuScene gpu;
@@ -48,7 +46,7 @@ struct Renderer::Impl {
   DrawList list;
   RenderStats stats;
 
-  void giveSurfaces(Program& program, const Frame& frame, const ViewNumbers& view);
+  void giveSurfaces(const Frame& frame, const ViewNumbers& view);
   void drawFaces(const Frame& frame, const ViewNumbers& view);
   void drawSoils();
   void drawGlass();
@@ -85,21 +83,20 @@ void Renderer::setScene(const Scene& scene) {
     const Vertex& v = scene.vertices[scene.indices[range.firstIndex]];
     r.materials[i] = static_cast<int>(v.material & ~kCutFace);
   }
-  for (Program* program : {&r.still, &r.moving}) {
-    program->use();
-    giveLooks(*program, scene.coursing);
-  }
+  r.surface.use();
+  giveLooks(r.surface, scene.coursing);
   r.light.forget();
 }
 
-void Renderer::Impl::giveSurfaces(Program& program, const Frame& frame, const ViewNumbers& view) {
-  program.use();
-  giveView(program, view);
-  giveClock(program, frame);
-  giveSurface(program, frame, view, numbers.coursing);
-  program.set("uElements", 0);
-  light.give(program, frame, 1);
-  program.set("uOpacity", 1.0f);
+void Renderer::Impl::giveSurfaces(const Frame& frame, const ViewNumbers& view) {
+  gpu.bindElements(0);
+  surface.use();
+  giveView(surface, view);
+  giveClock(surface, frame);
+  giveSurface(surface, frame, view, numbers.coursing);
+  surface.set("uElements", 0);
+  light.give(surface, frame, 1);
+  surface.set("uOpacity", 1.0f);
 }
 
 void Renderer::Impl::drawFaces(const Frame& frame, const ViewNumbers& view) {
@@ -109,16 +106,19 @@ void Renderer::Impl::drawFaces(const Frame& frame, const ViewNumbers& view) {
   glEnable(GL_CULL_FACE);
   glCullFace(GL_BACK);
   glDisable(GL_BLEND);
-  // Depth of what is still first, so that every pixel's colour is worked out once.
-  glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
-  depth.use();
-  giveView(depth, view);
+  const ClockClips clips;
+  if (frame.samples <= 1) {
+    // Depth of what is still first, so that every pixel's colour is worked out once. With samples
+    // software drivers work out what is hidden all the same.
+    glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
+    depth.use();
+    giveView(depth, view);
+    giveClock(depth, frame);
+    stats.drawCalls += gpu.drawFaces(list.still);
+    glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+  }
+  giveSurfaces(frame, view);
   stats.drawCalls += gpu.drawFaces(list.still);
-  glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
-  gpu.bindElements(0);
-  giveSurfaces(still, frame, view);
-  stats.drawCalls += gpu.drawFaces(list.still);
-  giveSurfaces(moving, frame, view);
   stats.drawCalls += gpu.drawFaces(list.moving);
   stats.triangles += (list.still.total() + list.moving.total()) / 3;
 }
@@ -126,7 +126,8 @@ void Renderer::Impl::drawFaces(const Frame& frame, const ViewNumbers& view) {
 // Depth first and colour after, so that only the nearest soil is laid over what is behind it.
 void Renderer::Impl::drawSoils() {
   if (list.soils.empty()) return;
-  moving.use();
+  const ClockClips clips;
+  surface.use();
   glEnable(GL_DEPTH_TEST);
   glDepthMask(GL_TRUE);
   glEnable(GL_CULL_FACE);
@@ -134,7 +135,7 @@ void Renderer::Impl::drawSoils() {
   stats.drawCalls += gpu.drawFaces(list.soils);
   glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
   blend();
-  moving.set("uOpacity", kSoilOpacity);
+  surface.set("uOpacity", kSoilOpacity);
   stats.drawCalls += gpu.drawFaces(list.soils);
   stats.triangles += list.soils.total() / 3 * 2;
 }
@@ -142,8 +143,9 @@ void Renderer::Impl::drawSoils() {
 // One layer a pane, the face towards the eye; panes behind panes are seen through both.
 void Renderer::Impl::drawGlass() {
   if (list.glass.empty()) return;
-  moving.use();
-  moving.set("uOpacity", kGlassOpacity);
+  const ClockClips clips;
+  surface.use();
+  surface.set("uOpacity", kGlassOpacity);
   glEnable(GL_DEPTH_TEST);
   glDepthMask(GL_FALSE);
   glEnable(GL_CULL_FACE);
@@ -206,8 +208,8 @@ void Renderer::Impl::drawAll(const Frame& frame, const ViewNumbers& view) {
   glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
   drawFaces(frame, view);
   if (!list.cuts.empty()) {
-    if (!cutPass) cutPass = std::make_unique<CutPass>();
-    stats.drawCalls += cutPass->draw(numbers, gpu, list, frame, view, light, materials);
+    if (!cutPass) cutPass = std::make_unique<CutPass>(depth, surface);
+    stats.drawCalls += cutPass->draw(numbers, gpu, list, frame, view, materials);
   }
   drawInk(frame, view);
   drawSoils();
