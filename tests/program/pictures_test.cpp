@@ -204,13 +204,67 @@ TEST_F(Pictures, AWalkthroughWritesWhatItSaysAndSaysWhatItWrites) {
   EXPECT_EQ(contents(inFolder("w/deeper/levels.csv")),
             stringcourse({"levels", demoPath("smallest"), "--csv"}).out);
   EXPECT_GT(levels.size(), 5u);
-  EXPECT_NE(run.err.find("/" + std::to_string(said.size()) + "]"), std::string::npos)
+  EXPECT_EQ(said.count("contents.txt"), 1u);
+  EXPECT_NE(run.err.find("/" + std::to_string(said.size() - 1) + "]"), std::string::npos)
       << "a line tells how far it has come";
+}
+
+TEST_F(Pictures, AWalkthroughTakesAwayWhatAnEarlierOneWroteAndNothingElse) {
+  const std::vector<std::string> size{"--size", "160x90", "--out", inFolder("w")};
+  const auto walk = [&](const std::string& job) {
+    std::vector<std::string> call{"walkthrough", job};
+    call.insert(call.end(), size.begin(), size.end());
+    return stringcourse(call);
+  };
+  ASSERT_EQ(walk(demoPath("orchard-house")).exitCode, 0);
+  const auto earlier = namesIn(inFolder("w"));
+  const std::string note = writeFile("w/my notes.txt", "ring the scaffolder");
+  const std::string own = writeFile("w/99-my-own.png", "not a picture of ours");
+  const std::string changed = inFolder("w/06-blind-cellar.png");
+  ASSERT_TRUE(fs::exists(changed));
+  writeFile("w/06-blind-cellar.png", "drawn upon");
+
+  const ProgramRun run = walk(demoPath("smallest"));
+  ASSERT_EQ(run.exitCode, 0) << run.err;
+  EXPECT_NE(run.err.find("06-blind-cellar.png"), std::string::npos) << "it says what it left";
+  std::set<std::string> expected{"my notes.txt", "99-my-own.png", "06-blind-cellar.png"};
+  std::istringstream lines(run.out);
+  for (std::string line; std::getline(lines, line);)
+    expected.insert(fs::path(line.substr(0, line.find("  "))).filename().string());
+  const auto names = namesIn(inFolder("w"));
+  EXPECT_EQ(std::set<std::string>(names.begin(), names.end()), expected);
+  EXPECT_EQ(contents(note), "ring the scaffolder");
+  EXPECT_EQ(contents(own), "not a picture of ours");
+  EXPECT_EQ(contents(changed), "drawn upon");
+  EXPECT_TRUE(std::find(earlier.begin(), earlier.end(), "orchard-house.glb") != earlier.end());
+  EXPECT_FALSE(fs::exists(inFolder("w/orchard-house.glb")));
+}
+
+TEST_F(Pictures, AWalkthroughOfABadJobLeavesTheEarlierOne) {
+  ASSERT_EQ(stringcourse(
+                {"walkthrough", demoPath("smallest"), "--size", "160x90", "--out", inFolder("w")})
+                .exitCode,
+            0);
+  const auto names = namesIn(inFolder("w"));
+  const std::string bad = writeFile("bad.toml", "[outline]\ncorners = [[0, 0], [1, 1]]\n");
+  EXPECT_EQ(stringcourse({"walkthrough", bad, "--out", inFolder("w")}).exitCode, 1);
+  EXPECT_EQ(namesIn(inFolder("w")), names);
+}
+
+TEST_F(Pictures, AWalkthroughLeavesAContentsFileThatIsNotItsOwn) {
+  fs::create_directories(inFolder("w"));
+  const std::string own = writeFile("w/contents.txt", "chapter one\n0123456789abcdef  a.txt\n");
+  const ProgramRun run =
+      stringcourse({"walkthrough", demoPath("smallest"), "--out", inFolder("w")});
+  EXPECT_EQ(run.exitCode, 1);
+  EXPECT_NE(run.err.find("contents.txt"), std::string::npos);
+  EXPECT_EQ(namesIn(inFolder("w")), (std::vector<std::string>{"contents.txt"}));
+  EXPECT_EQ(contents(own), "chapter one\n0123456789abcdef  a.txt\n");
 }
 
 TEST_F(Pictures, StoppingAWalkthroughLeavesWholeFilesOnly) {
   ProgramSettings settings;
-  settings.interruptWhen = [&] { return namesIn(inFolder("w")).size() >= 8; };
+  settings.interruptWhen = [&] { return namesIn(inFolder("w")).size() >= 10; };
   const ProgramRun run = stringcourse(
       {"walkthrough", demoPath("orchard-house"), "--out", inFolder("w"), "--size", "320x200"},
       settings);
@@ -223,9 +277,13 @@ TEST_F(Pictures, StoppingAWalkthroughLeavesWholeFilesOnly) {
     if (name.ends_with(".png")) {
       EXPECT_EQ(readPng(inFolder("w/" + name)).width, 320) << name;
     } else {
-      EXPECT_TRUE(name.ends_with(".csv") || name.ends_with(".glb")) << name;
+      EXPECT_TRUE(name.ends_with(".csv") || name.ends_with(".glb") || name == "contents.txt")
+          << name;
     }
     EXPECT_NE(run.out.find(name), std::string::npos) << name << " is told of";
+    if (name == "contents.txt") continue;
+    EXPECT_NE(contents(inFolder("w/contents.txt")).find("  " + name + "\n"), std::string::npos)
+        << name << " is listed";
   }
 }
 

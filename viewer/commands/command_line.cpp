@@ -110,7 +110,11 @@ void addFiles(CLI::App& app, FileOptions& share, FileOptions& fresh, Walkthrough
 
   command = jobCommand(app, "walkthrough",
                        "A picture of every stage, the tables and the GLB, into a folder", walk.job);
-  command->add_option("--out", walk.out, "the folder, made if need be")->capture_default_str();
+  command
+      ->add_option("--out", walk.out,
+                   "the folder, made if need be; what an earlier walkthrough wrote there goes, and "
+                   "nothing else")
+      ->capture_default_str();
   command->add_option("--view", walk.view,
                       "from where: " + viewNames() + "; default: the corner that sees most");
   command->add_option("--size", walk.size, "WIDTHxHEIGHT in pixels")->capture_default_str();

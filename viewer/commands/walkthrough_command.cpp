@@ -1,5 +1,6 @@
 #include "viewer/commands/walkthrough_command.h"
 
+#include <algorithm>
 #include <cstdio>
 #include <filesystem>
 #include <functional>
@@ -9,6 +10,7 @@
 #include "model/exchange/glb.h"
 #include "model/exchange/tables.h"
 #include "viewer/commands/clear_view.h"
+#include "viewer/commands/contents_list.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/no_open_gl.h"
 #include "viewer/commands/output.h"
@@ -69,7 +71,21 @@ std::vector<Piece> picturePieces(const model::Model& model, Picturer& picturer,
   return pieces;
 }
 
+// Takes away what an earlier walkthrough wrote there, and writes.
 int writePieces(const std::vector<Piece>& pieces, const std::filesystem::path& folder) {
+  ContentsList list(folder);
+  const std::string listed = (folder / ContentsList::kName).string();
+  if (list.foreign()) {
+    std::cerr << listed << ": a walkthrough keeps its own list under this name, and this file is "
+              << "none; move it, or choose another folder\n";
+    return kProblems;
+  }
+  for (const std::string& kept : list.clear()) {
+    if (std::any_of(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.name == kept; }))
+      continue;  // written afresh
+    std::cerr << (folder / kept).string()
+              << ": of an earlier walkthrough, but changed since, so it was left there\n";
+  }
   std::string written;
   int result = kWell;
   {
@@ -81,11 +97,13 @@ int writePieces(const std::vector<Piece>& pieces, const std::filesystem::path& f
       progress.step(piece.what);
       const std::string path = (folder / piece.name).string();
       result = piece.save(path);
+      if (result == kWell) result = list.note(piece.name);
       if (result == kWell) written += path + "  " + piece.what + "\n";
     }
     if (result == kWell && stop.asked()) result = kStopped;
   }
   if (result == kStopped) std::cerr << "Stopped. What was written until then is whole.\n";
+  if (!written.empty()) written += listed + "  the list of these, for the next walkthrough\n";
   const int printed = printOut(written);
   return result == kWell ? printed : result;
 }

@@ -13,7 +13,8 @@ struct WalkthroughCommand {
   std::string show;  // empty: what each stage needs
 };
 
-// Ctrl-C stops it between two files: what is there then is whole.
+// Ctrl-C stops it between two files: what is there then is whole, and of this job. The files of an
+// earlier walkthrough are taken away before the first is written.
 int runWalkthrough(const WalkthroughCommand& command);
 
 }  // namespace viewer
