@@ -1,13 +1,10 @@
 #include "model/job/read_job.h"
 
-#include <algorithm>
-#include <cerrno>
-#include <cstring>
-#include <fstream>
-#include <sstream>
+#include <exception>
 
 #include "model/job/parse_toml.h"
 #include "model/job/read_tables.h"
+#include "model/job/text_file.h"
 #include "model/job/text_index.h"
 #include "model/job/validate.h"
 
@@ -76,22 +73,9 @@ ReadResult readJob(std::string_view text, const std::string& file) {
 }
 
 ReadResult readJobFile(const std::string& path) {
-  std::ifstream stream(path, std::ios::binary);
-  std::string bytes;
-  if (stream) {
-    // One byte over the limit is enough to know, whatever the file is (even an endless one).
-    bytes.resize(kMostTextBytes + 1);
-    stream.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-    bytes.resize(static_cast<size_t>(std::max<std::streamsize>(0, stream.gcount())));
-  }
-  if (stream.bad() || (!stream && !stream.eof())) {
-    return refused({path,
-                    {},
-                    Severity::Error,
-                    std::string("the file cannot be read: ") + std::strerror(errno),
-                    "check its name and that you may open it"});
-  }
-  return readJob(bytes, path);
+  std::string fault;
+  const auto bytes = readTextFile(path, fault);
+  return bytes ? readJob(*bytes, path) : refused(unreadableFile(path, fault));
 }
 
 Problems validateJob(const Job& job, const std::string& file, const KeyPlaces& places) {

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 
+#include "model/job/decimals.h"
 #include "model/job/text_file.h"
 #include "model/levelling/book_columns.h"
 #include "model/levelling/check_book.h"
-#include "model/job/decimals.h"
 
 namespace model {
 namespace {

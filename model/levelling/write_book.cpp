@@ -1,9 +1,9 @@
 // The writing half of read_book.h.
 #include <algorithm>
 
+#include "model/job/csv_rows.h"
 #include "model/job/lengths.h"
 #include "model/levelling/book_columns.h"
-#include "model/job/csv_rows.h"
 #include "model/levelling/read_book.h"
 
 namespace model {
