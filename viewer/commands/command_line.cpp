@@ -6,6 +6,7 @@
 #include <iostream>
 
 #include "viewer/app.h"
+#include "viewer/commands/book_command.h"
 #include "viewer/commands/example_job.h"
 #include "viewer/commands/file_commands.h"
 #include "viewer/commands/output.h"
@@ -36,17 +37,22 @@ CLI::App* jobCommand(CLI::App& app, const char* name, const char* does, std::str
   return command;
 }
 
+// --csv and --json.
+void addStyles(CLI::App* command, model::TableStyle& style) {
+  CLI::Option* csv = command->add_flag_callback(
+      "--csv", [&] { style = model::TableStyle::Csv; }, "as CSV, for a spreadsheet");
+  command
+      ->add_flag_callback(
+          "--json", [&] { style = model::TableStyle::Json; }, "as JSON, for a program")
+      ->excludes(csv);
+}
+
 using RunTable = int (*)(const TableOptions&);
 
 CLI::App* addTable(CLI::App& app, const char* name, const char* does, RunTable run,
                    TableOptions& options, Action& action) {
   CLI::App* command = jobCommand(app, name, does, options.job);
-  CLI::Option* csv = command->add_flag_callback(
-      "--csv", [&] { options.style = model::TableStyle::Csv; }, "as CSV, for a spreadsheet");
-  command
-      ->add_flag_callback(
-          "--json", [&] { options.style = model::TableStyle::Json; }, "as JSON, for a program")
-      ->excludes(csv);
+  addStyles(command, options.style);
   command->callback(
       [&options, &action, run] { action = [&options, run] { return run(options); }; });
   const std::string line = std::string("  stringcourse ") + name;
@@ -70,6 +76,42 @@ void addTables(CLI::App& app, TableOptions& options, Action& action) {
            "  stringcourse stages house.toml\n"
            "  stringcourse stages house.toml --stage dig-trenches\n"
            "  stringcourse stages house.toml --csv > stages.csv\n");
+}
+
+void addBook(CLI::App& app, BookCommand& options, Action& action) {
+  CLI::App* command = app.add_subcommand(
+      "book", "A level book: reduced levels, checks, closing error, adjusted levels");
+  command
+      ->add_option("file", options.file,
+                   "the book as CSV; its first row: point,backsight,intermediate,foresight, and if "
+                   "wanted distance,known,level,remark; metres; one row is one point; a change "
+                   "point has a foresight and a backsight")
+      ->required()
+      ->type_name("FILE.csv");
+  addStyles(command, options.style);
+  command
+      ->add_option("--method", options.method, "rise-and-fall, or collimation: by its height")
+      ->check(CLI::IsMember({"rise-and-fall", "collimation"}))
+      ->capture_default_str();
+  command->add_option("--start", options.start, "level of the first point, in place of the book's")
+      ->type_name("LEVEL");
+  command->add_option("--close", options.close, "level of the last point, in place of the book's")
+      ->type_name("LEVEL");
+  command->add_option("--staff", options.staff, "length of the staff; default: 5")
+      ->type_name("METRES");
+  command
+      ->add_option("--allow", options.allow,
+                   "closing error allowed over one set-up, in millimetres; it grows with the root "
+                   "of their number; default: 5")
+      ->type_name("MM");
+  CLI::Option* adjust = command->add_flag(
+      "--adjust", options.adjust, "share the closing error over the set-ups, when it is allowed");
+  command->add_flag("--anyway", options.anyway, "adjust whatever the closing error")->needs(adjust);
+  command->callback([&] { action = [&options] { return runBook(options); }; });
+  examples(command,
+           "  stringcourse book monday.csv --start 49.872\n"
+           "  stringcourse book monday.csv --method collimation --adjust\n"
+           "  stringcourse book monday.csv --adjust --csv > levels.csv\n");
 }
 
 void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
@@ -182,10 +224,12 @@ int runCommandLine(int argc, const char* const* argv) {
 
   Action action;
   TableOptions table;
+  BookCommand book;
   PictureCommand picture;
   WalkthroughCommand walk;
   FileOptions share, fresh;
   addTables(app, table, action);
+  addBook(app, book, action);
   addPicture(app, picture, action);
   addFiles(app, share, fresh, walk, action);
 
