@@ -3,39 +3,25 @@
 #include <algorithm>
 #include <cmath>
 
-#include <glm/geometric.hpp>
-
-#include "model/works/cellar_dig.h"
-#include "model/works/ground_zones.h"
+#include "model/works/stake_room.h"
 
 namespace model {
 
 namespace {
 
-// Canadian Wood-Frame House Construction (CMHC): boards at least 1.2 m past the edge of the dig.
-constexpr double kClear = 1.200;
-constexpr double kLeastClear = 0.150;
 // Common practice, no source:
 constexpr double kStake = 0.050, kRail = 0.025, kBeyondLines = 0.150;
-constexpr double kBetweenBoards = 0.050, kPeg = 0.050;
 constexpr double kFarthest = 40, kStep = 0.050;
-
-Polygon anticlockwise(Polygon polygon) {
-  if (signedArea(polygon) < 0) std::reverse(polygon.begin(), polygon.end());
-  return polygon;
-}
+// Of an offset line: a stride from the wall at most, and its stakes' search along it.
+constexpr std::array<double, 14> kOffsets{0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 0.4,
+                                          0.6, 0.7, 0.8, 0.9, 1.2, 3.5, 4.0};
+constexpr double kStakeReach = 4, kStakeStep = 0.500;
 
 class Placer {
  public:
-  Placer(const Job& job, const SettingOut& out) : job_(job), out_(out) {
+  Placer(const Job& job, const SettingOut& out) : out_(out), room_(job, out) {
     outer_ = out.faceDistances.outermost();
     inner_ = out.faceDistances.innermost();
-    dig_ = digGrown(kLeastClear);
-    clearOfDig_ = digGrown(kClear);
-    for (const StandingBuilding& building : job.site.buildings) {
-      if (building.kind != BuildingKind::Demolish)
-        buildings_.push_back({anticlockwise(building.outline), {}});
-    }
   }
 
   std::vector<LineEnds> place() {
@@ -44,19 +30,13 @@ class Placer {
       ends[i].atStart = find(out_.walls[i], false);
       ends[i].atEnd = find(out_.walls[i], true);
     }
+    for (size_t i = 0; i < out_.walls.size(); ++i) {
+      if (!ends[i].atStart || !ends[i].atEnd) ends[i].offset = findOffset(out_.walls[i]);
+    }
     return ends;
   }
 
  private:
-  Regions digGrown(double clear) const {
-    Regions dug = grown(out_.outline, clear - outer_);
-    if (job_.cellar) {
-      const CellarDig dig = deriveCellarDig(job_, out_);
-      dug = unite(dug, grown(out_.cellarOutline, dig.margin + dig.reach + clear));
-    }
-    return dug;
-  }
-
   // A board `away` metres beyond the corner, its stakes towards the building.
   LineEnd boardAt(const WallLine& wall, bool atEnd, double away) const {
     LineEnd end;
@@ -75,91 +55,104 @@ class Placer {
     return end;
   }
 
-  LineEnd pegAt(const WallLine& wall, bool atEnd, double away) const {
-    LineEnd end;
-    end.s = atEnd ? wall.length + away : -away;
-    end.peg = true;
-    end.board =
-        rectangleOnPlan(wall.at(end.s, out_.faceDistances.innerFace / 2), wall.along, kPeg, kPeg);
-    return end;
-  }
-
-  static bool meets(const Regions& regions, const Polygon& figure) {
-    return std::any_of(regions.begin(), regions.end(), [&](const Region& r) {
-      if (std::any_of(figure.begin(), figure.end(), [&](const Vec2& p) { return contains(r, p); }))
-        return true;
-      if (std::any_of(r.outer.begin(), r.outer.end(),
-                      [&](const Vec2& p) { return contains(figure, p); }))
-        return true;
-      for (size_t i = 0; i < figure.size(); ++i) {
-        const Vec2 a = figure[i], b = figure[(i + 1) % figure.size()];
-        for (size_t j = 0; j < r.outer.size(); ++j) {
-          const Vec2 c = r.outer[j], d = r.outer[(j + 1) % r.outer.size()];
-          if (cross(b - a, c - a) * cross(b - a, d - a) < 0 &&
-              cross(d - c, a - c) * cross(d - c, b - c) < 0)
-            return true;
-        }
-      }
-      return false;
-    });
-  }
-
-  bool canStand(const Polygon& figure) const {
-    return holds({{out_.terrain.boundary, {}}}, figure) && !meets(buildings_, figure) &&
-           std::none_of(taken_.begin(), taken_.end(),
-                        [&](const Polygon& other) { return overlapping(figure, other); });
-  }
-
   // True when the lines themselves come to an end here: the boundary or a building.
   bool blocked(const WallLine& wall, bool atEnd, double away) const {
     const double s = atEnd ? wall.length + away : -away;
-    const std::array<double, 2> offsets{outer_, inner_};
-    return std::any_of(offsets.begin(), offsets.end(), [&](double inward) {
-      const Vec2 p = wall.at(s, inward);
-      if (!contains(out_.terrain.boundary, p)) return true;
-      return std::any_of(buildings_.begin(), buildings_.end(),
-                         [&](const Region& r) { return contains(r, p); });
-    });
+    return !room_.isOpen(wall.at(s, outer_)) || !room_.isOpen(wall.at(s, inner_));
   }
 
   // Outward from the corner: the first place clear of the dig; if there is none before the lines
   // are blocked, the farthest that is at least out of the dig.
   std::optional<LineEnd> find(const WallLine& wall, bool atEnd) {
-    std::optional<LineEnd> board, peg;
+    std::optional<LineEnd> found;
     for (double away = kStep; away < kFarthest && !blocked(wall, atEnd, away); away += kStep) {
       LineEnd candidate = boardAt(wall, atEnd, away);
-      if (!meets(dig_, candidate.board) && canStand(candidate.board)) {
-        const bool clear = !meets(clearOfDig_, candidate.board);
-        board = std::move(candidate);
-        if (clear) break;
-      } else if (!board) {
-        candidate = pegAt(wall, atEnd, away);
-        if (!meets(dig_, candidate.board) && canStand(candidate.board)) peg = std::move(candidate);
-      }
+      if (!room_.isOutOfDig(candidate.board) || !room_.canStand(candidate.board)) continue;
+      const bool clear = room_.isClearOfDig(candidate.board);
+      found = std::move(candidate);
+      if (clear) break;
     }
-    const std::optional<LineEnd>& found = board ? board : peg;
+    if (found) room_.take(found->board);
+    return found;
+  }
+
+  Polygon stakeAt(const WallLine& wall, double s, double out) const {
+    return rectangleOnPlan(wall.at(s, -out), wall.along, kStake, kStake);
+  }
+
+  // Beside the corner, else beyond it, else a little way back along the wall.
+  std::optional<double> findStake(const WallLine& wall, bool atEnd, double out, bool clear) const {
+    const auto stands = [&](double beyond) {
+      const Polygon stake = stakeAt(wall, atEnd ? wall.length + beyond : -beyond, out);
+      return (clear ? room_.isClearOfDig(stake) : room_.isOutOfDig(stake)) && room_.canStand(stake);
+    };
+    const auto place = [&](double beyond) { return atEnd ? wall.length + beyond : -beyond; };
+    for (double beyond = 0; beyond <= kStakeReach; beyond += kStakeStep) {
+      if (stands(beyond)) return place(beyond);
+    }
+    for (double back = kStakeStep; back < wall.length / 4; back += kStakeStep) {
+      if (stands(-back)) return place(-back);
+    }
+    return std::nullopt;
+  }
+
+  // Clear of the dig before only out of it, outside before inside; a string that crosses a dig only
+  // where no other can be pulled.
+  std::optional<OffsetLine> findOffset(const WallLine& wall) {
+    std::optional<OffsetLine> found, overDig;
+    for (size_t k = 0; k < 4 * kOffsets.size() && !found; ++k) {
+      const bool clear = k < 2 * kOffsets.size();
+      const double side = (k / kOffsets.size()) % 2 == 0 ? 1.0 : -1.0;
+      auto line = offsetAt(wall, side * kOffsets[k % kOffsets.size()], clear);
+      if (!line) continue;
+      const Vec2 a = wall.at(line->s[0], -line->out), b = wall.at(line->s[1], -line->out);
+      const bool over =
+          !room_.isOutOfDig(rectangleOnPlan((a + b) / 2.0, wall.along, line->s[1] - line->s[0], 0));
+      if (!over) found = std::move(line);
+      if (over && !overDig) overDig = std::move(line);
+    }
+    if (!found) found = std::move(overDig);
     if (found) {
-      const Vec2 centre = (found->board[0] + found->board[2]) / 2.0;
-      Polygon taken;
-      for (const Vec2& p : found->board) {
-        taken.push_back(p + glm::normalize(p - centre) * kBetweenBoards);
-      }
-      taken_.push_back(std::move(taken));
+      for (const Polygon& stake : found->stakes) room_.take(stake);
     }
     return found;
   }
 
-  const Job& job_;
+  std::optional<OffsetLine> offsetAt(const WallLine& wall, double out, bool clear) const {
+    if (out < 0 && -out < inner_ + kStake) return std::nullopt;  // in the wall or its concrete
+    const auto start = findStake(wall, false, out, clear);
+    if (!start) return std::nullopt;
+    const auto end = findStake(wall, true, out, clear);
+    if (!end || !room_.isOpen(wall.at(*start, -out), wall.at(*end, -out))) return std::nullopt;
+    return OffsetLine{out, {*start, *end}, {stakeAt(wall, *start, out), stakeAt(wall, *end, out)}};
+  }
+
   const SettingOut& out_;
+  StakeRoom room_;
   double outer_ = 0, inner_ = 0;
-  Regions dig_, clearOfDig_, buildings_;
-  std::vector<Polygon> taken_;
 };
 
 }  // namespace
 
 std::vector<LineEnds> placeProfiles(const Job& job, const SettingOut& settingOut) {
   return Placer(job, settingOut).place();
+}
+
+std::optional<InTheWay> inTheWay(const Job& job, const SettingOut& settingOut, const WallLine& wall,
+                                 bool atEnd, double reach) {
+  const FaceDistances& faces = settingOut.faceDistances;
+  const double sign = atEnd ? 1 : -1, corner = atEnd ? wall.length : 0;
+  for (double away = kStep; away < reach; away += kStep) {
+    for (const double inward : {faces.outermost(), faces.innermost()}) {
+      const Vec2 p = wall.at(corner + sign * away, inward);
+      for (const StandingBuilding& building : job.site.buildings) {
+        if (building.kind != BuildingKind::Demolish && contains(building.outline, p))
+          return InTheWay{building.name.empty() ? "a standing building" : building.name, away};
+      }
+      if (!contains(settingOut.terrain.boundary, p)) return InTheWay{"the boundary", away};
+    }
+  }
+  return std::nullopt;
 }
 
 }  // namespace model

@@ -1,8 +1,10 @@
-// Where the profile boards of every wall line can stand.
+// Where the profile boards of every wall line can stand, and what keeps a line for which they
+// cannot.
 #pragma once
 
 #include <array>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "model/job/job.h"
@@ -13,21 +15,41 @@ namespace model {
 
 inline constexpr double kRailDepth = 0.150;
 
-// One end of a wall's lines: a board square to them, or a peg where there is no room for one.
+// One end of a wall's lines: a board square to them, on two stakes.
 struct LineEnd {
-  double s = 0;  // along the wall from its start: where the strings end
+  double s = 0;   // along the wall from its start: where the strings end
   bool peg = false;
-  Polygon board;  // everything the end takes up on plan; the peg itself when it is one
+  Polygon board;  // everything the end takes up on plan
   std::array<Polygon, 2> stakes;
   Polygon rail;
 };
 
-struct LineEnds {
-  std::optional<LineEnd> atStart, atEnd;  // nothing where not even a peg can stand
+// A string beside the wall and parallel to it, between two stakes, from which every face is
+// measured across.
+struct OffsetLine {
+  double out = 0;             // of the string from the outer face; negative: on the inside
+  std::array<double, 2> s{};  // of the stakes, along the wall from its start
+  std::array<Polygon, 2> stakes;
 };
 
-// By wall. Boards stand clear of the dig by 1.2 m where the site allows, else as far out as it
-// does; never off the site, in a standing building or in one another.
+struct LineEnds {
+  std::optional<LineEnd> atStart, atEnd;  // nothing where no board can stand
+  std::optional<OffsetLine> offset;       // where a board is missing and there is room for one
+};
+
+// By wall. Boards stand clear of the dig by what the job asks for where the site allows, else as
+// far out as it does; never off the site, in a standing building or in one another. Offset lines
+// are at a whole 100 mm from the outer face, their stakes placed by the same rules.
 std::vector<LineEnds> placeProfiles(const Job& job, const SettingOut& settingOut);
+
+// The first thing that a wall's lines come to beyond one of its ends.
+struct InTheWay {
+  std::string what;  // "the boundary", a building's name
+  double away = 0;   // from the corner, along the line
+};
+
+// Nothing within `reach`.
+std::optional<InTheWay> inTheWay(const Job& job, const SettingOut& settingOut, const WallLine& wall,
+                                 bool atEnd, double reach);
 
 }  // namespace model

@@ -1,12 +1,13 @@
-// Profile boards at both ends of every wall line, the strings between them, and corner pegs.
+// Profile boards at both ends of every wall line and the strings between them, offset lines where
+// boards have no room, and corner pegs.
 #include <algorithm>
 #include <cmath>
 #include <optional>
 
 #include <glm/geometric.hpp>
 
-#include "model/works/ground_zones.h"
 #include "model/works/parts.h"
+#include "model/works/profile_levels.h"
 #include "model/works/profile_places.h"
 #include "model/works/scaffold_plan.h"
 
@@ -14,15 +15,13 @@ namespace model {
 
 namespace {
 
-// Common practice, no source, but the clearance (see profile_places.cpp).
-constexpr double kPeg = 0.050, kPegHeight = 0.150, kEndPegHeight = 0.300;
-constexpr double kOverDampCourse = 0.300, kOverGround = 0.600;
-constexpr double kOff = 0.002;  // clear of the ground
+// Common practice, no source.
+constexpr double kPeg = 0.050, kPegHeight = 0.150;
 
 class ProfileBuilder {
  public:
   ProfileBuilder(const Job& job, const SettingOut& out, Works& works)
-      : job_(job), out_(out), works_(works), strip_(strippedArea(job, out)) {
+      : job_(job), out_(out), works_(works), ground_(job, out) {
     // Boards go when the corners are up, or before a scaffold needs their ground.
     const bool early = [&] {
       const auto all = platforms(job, out);
@@ -42,35 +41,18 @@ class ProfileBuilder {
 
   void build() {
     const std::vector<LineEnds> ends = placeProfiles(job_, out_);
-    double top = out_.levels.dampCourse + kOverDampCourse;
-    for (const LineEnds& line : ends) {
-      for (const auto& end : {line.atStart, line.atEnd}) {
-        if (end) top = std::max(top, groundUnder(end->board) + kOverGround);
-      }
-    }
-    top_ = top;
+    top_ = profileTop(out_, ground_, ends);
     for (size_t i = 0; i < out_.corners.size(); ++i) cornerPeg(i);
     for (size_t i = 0; i < ends.size(); ++i) {
       const std::string& wall = out_.walls[i].name;
       if (ends[i].atStart) board(wall, out_.walls[i].from, *ends[i].atStart);
       if (ends[i].atEnd) board(wall, out_.walls[i].to, *ends[i].atEnd);
       if (ends[i].atStart && ends[i].atEnd) strings(i, ends[i]);
+      if (ends[i].offset) offsetLine(out_.walls[i], *ends[i].offset);
     }
   }
 
  private:
-  // The ground as it is then, at its highest under a figure.
-  double groundUnder(const Polygon& figure) const {
-    double high = -1e300;
-    for (size_t i = 0; i < figure.size(); ++i) {
-      const Vec2 a = figure[i], b = figure[(i + 1) % figure.size()];
-      for (const double t : {0.0, 0.25, 0.5, 0.75}) {
-        high = std::max(high, out_.terrain.levelAt(a + (b - a) * t));
-      }
-    }
-    return (holds(strip_, figure) ? high - job_.ground.topsoil : high) + kOff;
-  }
-
   Element element(const std::string& id, const std::string& name, ElementKind kind, Solid solid,
                   const Placement& removed) const {
     Element e;
@@ -87,7 +69,7 @@ class ProfileBuilder {
 
   void cornerPeg(size_t corner) {
     const Polygon foot = rectangleOnPlan(out_.corners[corner].at, {1, 0}, kPeg, kPeg);
-    const double ground = groundUnder(foot);
+    const double ground = ground_.under(foot);
     const std::string& letter = out_.corners[corner].letter;
     add(works_, element("peg/corner " + letter, "Peg at corner " + letter, ElementKind::Peg,
                         prism(Region{foot, {}}, ground, ground + kPegHeight), digStarts_));
@@ -95,16 +77,9 @@ class ProfileBuilder {
 
   void board(const std::string& wall, size_t corner, const LineEnd& end) {
     const std::string at = "wall " + wall + "/" + out_.corners[corner].letter;
-    if (end.peg) {
-      const double ground = groundUnder(end.board);
-      add(works_, element("peg/" + at, "Line peg, wall " + wall, ElementKind::Peg,
-                          prism(Region{end.board, {}}, ground, ground + kEndPegHeight), boardsGo_));
-      works_.elements.back().wall = wall;
-      return;
-    }
     Solid solid;
     for (const Polygon& stake : end.stakes) {
-      solid.append(prism(Region{stake, {}}, groundUnder(stake), top_));
+      solid.append(prism(Region{stake, {}}, ground_.under(stake), top_));
     }
     solid.append(prism(Region{end.rail, {}}, top_ - kRailDepth, top_));
     Element e =
@@ -115,8 +90,24 @@ class ProfileBuilder {
     add(works_, std::move(e));
   }
 
-  double lineLevel(const LineEnd& end) const {
-    return end.peg ? groundUnder(end.board) + kEndPegHeight : top_;
+  void offsetLine(const WallLine& wall, const OffsetLine& offset) {
+    StringLine line;
+    line.name = wall.name + " offset line";
+    line.placed = whole({StageKind::SettingOut}, 0.6);
+    line.removed = boardsGo_;
+    for (size_t k = 0; k < 2; ++k) {
+      const std::string& letter = out_.corners[k == 0 ? wall.from : wall.to].letter;
+      const double ground = ground_.under(offset.stakes[k]);
+      const double top = ground + kOffsetStakeHeight;
+      Element e =
+          element("offset stake/wall " + wall.name + "/" + letter,
+                  "Offset stake, wall " + wall.name + " at corner " + letter, ElementKind::Peg,
+                  prism(Region{offset.stakes[k], {}}, ground, top), boardsGo_);
+      e.wall = wall.name;
+      add(works_, std::move(e));
+      (k == 0 ? line.a : line.b) = {wall.at(offset.s[k], -offset.out), top};
+    }
+    works_.strings.push_back(line);
   }
 
   void strings(size_t index, const LineEnds& ends) {
@@ -125,8 +116,8 @@ class ProfileBuilder {
     const auto pull = [&](const FaceLine& face, bool comesBack) {
       StringLine line;
       line.name = wall.name + " " + face.name;
-      line.a = {wall.at(ends.atStart->s, face.inward), lineLevel(*ends.atStart)};
-      line.b = {wall.at(ends.atEnd->s, face.inward), lineLevel(*ends.atEnd)};
+      line.a = {wall.at(ends.atStart->s, face.inward), top_};
+      line.b = {wall.at(ends.atEnd->s, face.inward), top_};
       line.placed = whole({StageKind::SettingOut}, 0.6);
       line.removed = digStarts_;
       works_.strings.push_back(line);
@@ -137,6 +128,11 @@ class ProfileBuilder {
     };
     pull(faces.outerFace, true);
     pull(faces.innerFace, true);
+    // A wall that stands on the cellar's all along has no concrete of its own.
+    const bool hasStrip =
+        std::any_of(out_.foundations.begin(), out_.foundations.end(),
+                    [&](const FoundationRun& run) { return run.wall == index && !run.onCellar; });
+    if (!hasStrip) return;
     pull(faces.foundationOuter, false);
     pull(faces.foundationInner, false);
   }
@@ -144,7 +140,7 @@ class ProfileBuilder {
   const Job& job_;
   const SettingOut& out_;
   Works& works_;
-  Regions strip_;
+  SettingOutGround ground_;
   Placement boardsGo_, stringsGo_, digStarts_;
   double top_ = 0;
 };
