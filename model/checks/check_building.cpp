@@ -67,6 +67,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkNearBuildings(checking);
   checkScaffoldRoom(checking);
   checkProfileRoom(checking);
+  checkLimits(checking);
   checkRoofOnSite(checking);
   checkTrenchDepths(checking);
   checkDeepFill(checking);

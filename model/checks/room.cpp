@@ -7,16 +7,14 @@
 
 #include "model/checks/parts.h"
 #include "model/job/value_words.h"
+#include "model/lines/boards.h"
 #include "model/works/profile_places.h"
 #include "model/works/scaffold_room.h"
 
 namespace model {
 namespace {
 
-// Further off than this nothing is in a board's way: a board's distance from the dig, and its own
-// size.
-constexpr double kBoardsReach = 2.0;
-constexpr double kStep = 0.05;
+constexpr double kBoardsReach = 40;  // as far out as boards are looked for
 
 double toMillimetre(double metres) { return std::round(metres * 1000) / 1000; }
 
@@ -35,29 +33,6 @@ std::string inWords(const Job& job, const std::string& beside) {
   const bool named = std::any_of(job.site.buildings.begin(), job.site.buildings.end(),
                                  [&](const StandingBuilding& b) { return isOf(b, beside); });
   return named ? "\"" + beside + "\"" : beside;
-}
-
-struct InTheWay {
-  std::string what;  // "the boundary", a building's name
-  double away = 0;
-};
-
-// The first thing that a wall's lines come to beyond its end; nothing within reach.
-std::vector<InTheWay> beyond(const Checking& check, const WallLine& wall, bool atEnd,
-                             double reach) {
-  const Job& job = check.job;
-  const Vec2 outward = wall.along * (atEnd ? 1.0 : -1.0);
-  for (double away = kStep; away < reach; away += kStep) {
-    for (const double inward : {0.0, job.walls.total()}) {
-      const Vec2 p = wall.at(atEnd ? wall.length : 0, inward) + outward * away;
-      for (const StandingBuilding& building : job.site.buildings) {
-        if (building.kind != BuildingKind::Demolish && contains(building.outline, p))
-          return {{building.name.empty() ? "a standing building" : building.name, away}};
-      }
-      if (!contains(check.settingOut.terrain.boundary, p)) return {{"the boundary", away}};
-    }
-  }
-  return {};
 }
 
 // Sides with nothing straight in front of them, but too little length beside what is.
@@ -116,25 +91,37 @@ void checkScaffoldRoom(const Checking& check) {
 
 void checkProfileRoom(const Checking& check) {
   const std::vector<LineEnds> places = placeProfiles(check.job, check.settingOut);
-  std::map<std::string, std::vector<std::string>> byObstacle;
+  struct Ends {
+    std::vector<std::string> names, offsets, without;
+  };
+  std::map<std::string, Ends> byObstacle;
   for (size_t i = 0; i < places.size(); ++i) {
     const WallLine& wall = check.settingOut.walls[i];
     for (const bool atEnd : {false, true}) {
-      const std::optional<LineEnd>& end = atEnd ? places[i].atEnd : places[i].atStart;
-      if (end && !end->peg) continue;
-      for (const InTheWay& found : beyond(check, wall, atEnd, kBoardsReach)) {
-        byObstacle[found.what].push_back(
-            wall.name + " beyond " + check.settingOut.corners[atEnd ? wall.to : wall.from].letter +
-            " (" + lengthWords(toMillimetre(found.away)) + ")");
-      }
+      if (atEnd ? places[i].atEnd : places[i].atStart) continue;
+      const auto found = inTheWay(check.job, check.settingOut, wall, atEnd, kBoardsReach);
+      Ends& ends = byObstacle[found ? found->what : "the other boards"];
+      const std::string& corner = check.settingOut.corners[atEnd ? wall.to : wall.from].letter;
+      ends.names.push_back(wall.name + " beyond " + corner +
+                           (found ? " (" + lengthWords(toMillimetre(found->away)) + ")" : ""));
+      std::vector<std::string>& kept = places[i].offset ? ends.offsets : ends.without;
+      const std::string offset =
+          places[i].offset ? offsetWords(places[i].offset->out) + " of " : "";
+      if (kept.empty() || kept.back() != offset + wall.name) kept.push_back(offset + wall.name);
     }
   }
   for (const auto& [what, ends] : byObstacle) {
+    std::string instead;
+    if (!ends.offsets.empty()) instead = "string offset lines: " + listed(ends.offsets);
+    if (!ends.without.empty()) {
+      instead += (instead.empty() ? "" : "; ") +
+                 std::string("agree before the dig how the lines of ") + listed(ends.without) +
+                 " are kept, such as marks on what stands there: no offset line has room either";
+    }
     check.warning(keyOf(check.job, what),
                   "there is no room for profile boards between the dig and " +
-                      inWords(check.job, what) + " for the lines of " + listed(ends),
-                  "agree before the dig how those lines are kept: offset pegs, or marks on what "
-                  "stands there");
+                      inWords(check.job, what) + " for the lines of " + listed(ends.names),
+                  instead);
   }
 }
 

@@ -393,6 +393,41 @@ TEST(CheckProfileRoom, NamesTheLinesThatHaveNoBoards) {
   EXPECT_TRUE(roomFor(job).empty());
 }
 
+TEST(CheckProfileRoom, OffersOffsetLines) {
+  Job job = oblong();
+  job.site.buildings.push_back(
+      {"Barn", BuildingKind::Existing, {{8.3, -3}, {12, -3}, {12, 3}, {8.3, 3}}, 2, 2});
+  std::string text;
+  for (const Problem& problem : roomFor(job)) text += problem.instead + "\n";
+  EXPECT_TRUE(says(text, "string offset lines: ")) << text;
+  EXPECT_TRUE(says(text, " the outer face of A-B")) << text;
+}
+
+// ---- limits ------------------------------------------------------------------------
+
+TEST(CheckLimits, WarnOfWhatIsOverAndAtTheLimit) {
+  Job job = oblong();
+  const double ridge = deriveSettingOut(job).levels.ridge;
+  Limit over, close, clear;
+  over.kind = close.kind = clear.kind = LimitKind::Ridge;
+  over.most = ridge - 0.040;
+  over.note = "permission, condition 4";
+  close.most = ridge + 0.004;
+  clear.most = ridge + 0.100;
+  job.limits = {clear, over, close};
+  std::string text;
+  int warnings = 0;
+  for (const Problem& problem : all(job)) {
+    if (!says(problem.what, "ridge")) continue;
+    ++warnings;
+    text += problem.what + "; " + problem.instead + "\n";
+  }
+  EXPECT_EQ(warnings, 2) << text;
+  EXPECT_TRUE(says(text, "over by 40; ask the designer")) << text;
+  EXPECT_TRUE(says(text, "(permission, condition 4)")) << text;
+  EXPECT_TRUE(says(text, "at the limit: 4 to spare")) << text;
+}
+
 // ---- all together ------------------------------------------------------------------
 
 TEST(CheckBuilding, SaysLittleAndTrueThingsOfTheDemonstrationJobs) {
