@@ -28,10 +28,9 @@ std::string dxfText(std::string_view text) {
     const char32_t c = take(text, at);
     if (c < 0x20 || c == 0x7f) {
       result += ' ';
-    } else if (c == '%') {
-      // Two in a row begin a code; three are one sign.
-      const bool lonely = (at >= text.size() || text[at] != '%') && (at < 2 || text[at - 2] != '%');
-      result += lonely ? "%" : "%%%";
+    } else if (c == '%' && !result.empty() && result.back() == '%') {
+      // Two in a row begin a code, and readers do not agree on how to write them otherwise.
+      result += " %";
     } else if (c == '^') {
       result += "^ ";
     } else if (c < 0x7f) {

@@ -7,7 +7,8 @@
 namespace model {
 
 // Characters beyond ASCII as \U+0416, those beyond U+FFFF and bytes that are not UTF-8 as U+FFFD;
-// control characters as spaces; per cent signs and carets so that they are not taken for codes.
+// control characters as spaces; a space between per cent signs, and carets as the form has them, so
+// that they are not taken for codes.
 std::string dxfText(std::string_view text);
 
 }  // namespace model

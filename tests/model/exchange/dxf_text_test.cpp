@@ -17,7 +17,8 @@ TEST(DxfText, IsAsciiOnOneLine) {
 // Two per cent signs begin a code: %%d is a degree sign.
 TEST(DxfText, LeavesNoCodesInWords) {
   EXPECT_EQ(dxfText("5 % fall"), "5 % fall");
-  EXPECT_EQ(dxfText("%%d"), "%%%%%%d");
+  EXPECT_EQ(dxfText("%%d"), "% %d");
+  EXPECT_EQ(dxfText("%%%"), "% % %");
   EXPECT_EQ(dxfText("^J"), "^ J");
 }
 
