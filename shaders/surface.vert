@@ -10,6 +10,9 @@ uniform vec4 uJoint[32];          // rgb, width
 uniform vec4 uPattern[32];        // period along, period up, stagger, variation
 uniform float uStage;
 uniform int uSelected;
+// Of the sheet at the end of what grows, which lies where that begins; else nothing.
+uniform vec3 uShift;
+uniform vec2 uTimesShift;
 
 invariant gl_Position;  // the depth of depth.vert, to the last bit
 out vec3 vPosition;
@@ -21,9 +24,10 @@ flat out vec4 vFrame;
 flat out vec4 vState;
 
 void main() {
-  gl_Position = uViewProjection * vec4(aPosition, 1.0);
-  vPosition = aPosition;
-  clipAt(aPosition, aTimes);
+  vec3 position = aPosition + uShift;
+  gl_Position = uViewProjection * vec4(position, 1.0);
+  vPosition = position;
+  clipAt(position, aTimes + uTimesShift);
   vNormal = aNormal;
   int material = int(aWhat.y & 31u);
   bool cut = (aWhat.y & 256u) != 0u;

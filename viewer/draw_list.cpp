@@ -20,14 +20,16 @@ int sideOf(const ElementRange& range, const glm::vec4& plane) {
 void addFront(const Growth& growth, CutFill::Kind kind, std::uint32_t element, double time,
               std::vector<CutFill>& cuts) {
   if (!growth.moves() || time <= growth.from || time >= growth.to) return;
-  const float length = glm::length(growth.direction);
-  glm::vec4 plane(growth.direction / length, -growth.frontAt(time) / length);
-  // What is placed stands behind its front, what is removed in front of it.
-  if (kind == CutFill::Kind::Removed) plane = -plane;
-  cuts.push_back({kind, element, plane});
+  cuts.push_back({kind, element, frontPlane(growth, kind, growth.frontAt(time))});
 }
 
 }  // namespace
+
+glm::vec4 frontPlane(const Growth& growth, CutFill::Kind kind, float front) {
+  const glm::vec4 plane = glm::vec4(growth.direction, -front) / glm::length(growth.direction);
+  // What is placed stands behind its front, what is removed in front of it.
+  return kind == CutFill::Kind::Removed ? -plane : plane;
+}
 
 void Pieces::add(std::uint32_t from, std::uint32_t size) {
   if (size == 0) return;

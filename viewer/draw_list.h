@@ -30,6 +30,9 @@ struct CutFill {
   glm::vec4 plane{0};  // outward normal of the fill, unit; dot(plane, (p, 1)) > 0 is gone
 };
 
+// The plane at which a thing that grows or goes stops, when that has got to `front` along its way.
+glm::vec4 frontPlane(const Growth& growth, CutFill::Kind kind, float front);
+
 struct DrawList {
   Pieces still;        // of Scene::indices: wholly there, so that no clock is asked
   Pieces moving;       // growing, going or cut by the section

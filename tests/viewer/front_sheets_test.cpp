@@ -27,11 +27,20 @@ ElementRange risingWall() {
   return range;
 }
 
-TEST(FrontSheet, LiesInItsPlaneAndReachesPastTheThing) {
-  const CutFill cut{CutFill::Kind::Placed, 7, {0, 0, 1, -0.25f}};
-  const auto sheet = viewer::frontSheet(cut, risingWall(), 0);
+// Where a corner is at a time, and when it appears and goes there.
+viewer::Vertex cornerAt(CutFill::Kind kind, double time, unsigned i) {
+  viewer::Vertex v = viewer::frontSheet(kind, 7, risingWall(), 0)[i];
+  const viewer::SheetShift shift = viewer::sheetShift(kind, risingWall(), time);
+  v.position += shift.by;
+  v.appears += shift.times.x;
+  v.goes += shift.times.y;
+  return v;
+}
+
+TEST(FrontSheet, LiesWhereTheThingStopsAndReachesPastIt) {
   glm::vec3 low(1e9f), high(-1e9f);
-  for (const viewer::Vertex& v : sheet) {
+  for (unsigned i = 0; i < 4; ++i) {
+    const viewer::Vertex v = cornerAt(CutFill::Kind::Placed, 1.625, i);
     EXPECT_NEAR(v.position.z, 0.25f, 1e-5f);
     EXPECT_EQ(v.element, 7u);
     low = glm::min(low, v.position);
@@ -45,19 +54,33 @@ TEST(FrontSheet, LiesInItsPlaneAndReachesPastTheThing) {
 }
 
 TEST(FrontSheet, GoesWhenTheThingGoesThere) {
-  const CutFill cut{CutFill::Kind::Placed, 0, {0, 0, 1, -0.25f}};
-  for (const viewer::Vertex& v : viewer::frontSheet(cut, risingWall(), 0)) {
+  for (unsigned i = 0; i < 4; ++i) {
+    const viewer::Vertex v = cornerAt(CutFill::Kind::Placed, 1.625, i);
     EXPECT_EQ(v.appears, 1);
     EXPECT_NEAR(v.goes, 5 + (v.position.x - 10) / 4, 1e-5f);
   }
 }
 
 TEST(FrontSheet, OfWhatGoesComesWhenTheThingComesThere) {
-  const CutFill cut{CutFill::Kind::Removed, 0, {-1, 0, 0, 11}};
-  for (const viewer::Vertex& v : viewer::frontSheet(cut, risingWall(), 0)) {
+  for (unsigned i = 0; i < 4; ++i) {
+    const viewer::Vertex v = cornerAt(CutFill::Kind::Removed, 5.25, i);
     EXPECT_NEAR(v.position.x, 11, 1e-5f);
     EXPECT_NEAR(v.appears, 1 + (v.position.z + 1) / 2, 1e-5f);
     EXPECT_GT(v.goes, 1e6f);
+  }
+}
+
+// A slope that grows up while what it hides goes along another way: both clocks move.
+TEST(FrontSheet, KeepsItsClockOnASlope) {
+  ElementRange range = risingWall();
+  range.placed = {{0.6f, 0, 0.8f}, 5.2f, 9.2f, 1, 3};
+  range.removed = {{0.6f, 0, 0.8f}, 5.2f, 9.2f, 5, 6};
+  const auto sheet = viewer::frontSheet(CutFill::Kind::Placed, 0, range, 0);
+  const viewer::SheetShift shift = viewer::sheetShift(CutFill::Kind::Placed, range, 2);
+  for (const viewer::Vertex& v : sheet) {
+    const glm::vec3 p = v.position + shift.by;
+    EXPECT_NEAR(glm::dot(range.placed.direction, p), 7.2f, 1e-5f);
+    EXPECT_NEAR(v.goes + shift.times.y, 5.5f, 1e-5f);
   }
 }
 

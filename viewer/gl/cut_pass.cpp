@@ -68,6 +68,10 @@ CutPass::CutPass(Program& depth, Program& surface)
               "pen_line.glsl", "cut_line.geom"},
              {"ink.frag"}}) {}
 
+void CutPass::setScene(const Scene& scene, const std::vector<int>& materials) {
+  sheets_.upload(scene, materials);
+}
+
 void CutPass::giveGrowth(Program& program, const CutFill& cut, const ElementRange& range) {
   program.set("uPlane", cut.plane);
   program.set("uCutKind", static_cast<int>(cut.kind));
@@ -89,7 +93,7 @@ unsigned CutPass::fillFront(const CutScene& of, const CutFill& cut) {
   of.gpu.drawFaces(range.firstIndex, range.indexCount);
   fillWhereOdd();
   surface_.use();
-  sheets_.draw(nextSheet_++);
+  sheets_.draw(cut, of.scene, of.frame.time, surface_);
   return 2;
 }
 
@@ -189,8 +193,6 @@ unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& 
     else
       single.push_back(&cut);
   }
-  sheets_.upload(single, scene, materials);
-  nextSheet_ = 0;
   unsigned calls = 0;
   // The outline goes under the fills of its own material, which leave its outer half: so there is
   // none between what is of one piece in the end.

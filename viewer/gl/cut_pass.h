@@ -20,6 +20,8 @@ class CutPass {
   // `depth` draws faces: depth.vert, depth_only.frag; so does `surface`: surface.vert,
   // surface.frag. Kept.
   CutPass(Program& depth, Program& surface);
+  // Another scene than before; `materials` by element.
+  void setScene(const Scene& scene, const std::vector<int>& materials);
   // Returns the number of draw calls. `surface` must have all its uniforms for this frame.
   unsigned draw(const Scene& scene, const GpuScene& gpu, const DrawList& list, const Frame& frame,
                 const ViewNumbers& view, const std::vector<int>& materials);
@@ -45,7 +47,6 @@ class CutPass {
   Program& surface_;
   Program line_;
   FrontSheets sheets_;
-  int nextSheet_ = 0;
   std::unique_ptr<SectionFill> section_;
 };
 

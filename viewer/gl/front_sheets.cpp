@@ -39,24 +39,39 @@ glm::vec3 anchorOf(const glm::vec4& plane, const ElementRange& range) {
   return middle - normal * (glm::dot(normal, middle) + plane.w);
 }
 
-std::array<Vertex, 4> frontSheet(const CutFill& cut, const ElementRange& range, int material) {
-  const PlaneAxes axes = axesOf(cut.plane);
-  const glm::vec3 anchor = anchorOf(cut.plane, range);
+std::array<Vertex, 4> frontSheet(CutFill::Kind kind, std::uint32_t element,
+                                 const ElementRange& range, int material) {
+  const bool placed = kind == CutFill::Kind::Placed;
+  const Growth& growth = placed ? range.placed : range.removed;
+  const glm::vec4 plane = frontPlane(growth, kind, growth.low);
+  const PlaneAxes axes = axesOf(plane);
+  const glm::vec3 anchor = anchorOf(plane, range);
   const glm::vec3 reach = (range.high - range.low) * 0.5f + kBeyond;
   const glm::vec3 right = axes.right * glm::dot(glm::abs(axes.right), reach);
   const glm::vec3 up = axes.up * glm::dot(glm::abs(axes.up), reach);
-  const bool placed = cut.kind == CutFill::Kind::Placed;
   std::array<Vertex, 4> sheet{};
   for (unsigned i = 0; i < sheet.size(); ++i) {
     Vertex& v = sheet[i];
     v.position = anchor + right * (i & 2 ? 1.0f : -1.0f) + up * (i & 1 ? 1.0f : -1.0f);
-    v.normal = glm::vec3(cut.plane);
+    v.normal = glm::vec3(plane);
     v.appears = placed ? range.appears : passes(range.placed, v.position);
     v.goes = placed ? passes(range.removed, v.position) : static_cast<float>(model::kNever);
-    v.element = cut.element;
+    v.element = element;
     v.material = static_cast<std::uint32_t>(material) | kFrontFace;
   }
   return sheet;
+}
+
+SheetShift sheetShift(CutFill::Kind kind, const ElementRange& range, double time) {
+  const bool placed = kind == CutFill::Kind::Placed;
+  const Growth& growth = placed ? range.placed : range.removed;
+  SheetShift shift;
+  const float square = glm::dot(growth.direction, growth.direction);
+  shift.by = growth.direction * ((growth.frontAt(time) - growth.low) / square);
+  const Growth& other = placed ? range.removed : range.placed;
+  const float later = passes(other, shift.by) - passes(other, glm::vec3(0));
+  (placed ? shift.times.y : shift.times.x) = later;
+  return shift;
 }
 
 FrontSheets::FrontSheets() {
@@ -73,23 +88,34 @@ FrontSheets::~FrontSheets() {
   glDeleteBuffers(1, &buffer_);
 }
 
-void FrontSheets::upload(const std::vector<const CutFill*>& cuts, const Scene& scene,
-                         const std::vector<int>& materials) {
-  corners_.clear();
-  for (const CutFill* cut : cuts) {
-    if (cut->kind == CutFill::Kind::Section) continue;
-    const auto sheet = frontSheet(*cut, scene.elements[cut->element], materials[cut->element]);
-    corners_.insert(corners_.end(), sheet.begin(), sheet.end());
+void FrontSheets::upload(const Scene& scene, const std::vector<int>& materials) {
+  std::vector<Vertex> corners;
+  firstCorner_.clear();
+  for (std::uint32_t i = 0; i < scene.elements.size(); ++i) {
+    for (const auto kind : {CutFill::Kind::Placed, CutFill::Kind::Removed}) {
+      const ElementRange& range = scene.elements[i];
+      if (!(kind == CutFill::Kind::Placed ? range.placed : range.removed).moves()) continue;
+      firstCorner_[{i, kind}] = static_cast<int>(corners.size());
+      const auto sheet = frontSheet(kind, i, range, materials[i]);
+      corners.insert(corners.end(), sheet.begin(), sheet.end());
+    }
   }
-  if (corners_.empty()) return;
   glBindBuffer(GL_ARRAY_BUFFER, buffer_);
-  glBufferData(GL_ARRAY_BUFFER, static_cast<GLsizeiptr>(corners_.size() * sizeof(Vertex)),
-               corners_.data(), GL_STREAM_DRAW);
+  glBufferData(GL_ARRAY_BUFFER, static_cast<GLsizeiptr>(corners.size() * sizeof(Vertex)),
+               corners.data(), GL_STATIC_DRAW);
 }
 
-void FrontSheets::draw(int nth) const {
+void FrontSheets::draw(const CutFill& cut, const Scene& scene, double time,
+                       Program& surface) const {
+  const auto first = firstCorner_.find({cut.element, cut.kind});
+  if (first == firstCorner_.end()) return;
+  const SheetShift shift = sheetShift(cut.kind, scene.elements[cut.element], time);
+  surface.set("uShift", shift.by);
+  surface.set("uTimesShift", shift.times);
   glBindVertexArray(array_);
-  glDrawArrays(GL_TRIANGLE_STRIP, nth * 4, 4);
+  glDrawArrays(GL_TRIANGLE_STRIP, first->second, 4);
+  surface.set("uShift", glm::vec3(0));
+  surface.set("uTimesShift", glm::vec2(0));
 }
 
 }  // namespace viewer

@@ -1,28 +1,39 @@
 // The flat ends of what is growing or going just now: a sheet in the plane at which each stops,
-// with the look and the clock of the thing itself, so that its faces' program draws it. They are
-// all that is sent to the graphics card while time is scrubbed, four corners each. OpenGL; needs a
-// current context.
+// with the look and the clock of the thing itself, so that its faces' program draws it. All sheets
+// lie on the graphics card where their things begin; while time is scrubbed a uniform moves them.
+// OpenGL; needs a current context.
 #pragma once
 
 #include <array>
+#include <map>
+#include <utility>
 #include <vector>
 
 #include "viewer/draw_list.h"
+#include "viewer/gl/program.h"
 #include "viewer/scene.h"
 
 namespace viewer {
 
-// A sheet as a strip of two triangles, larger than what the plane cuts of the thing's box.
-// `material` is a model::Material; the cut is one of time.
-std::array<Vertex, 4> frontSheet(const CutFill& cut, const ElementRange& range, int material);
-
-// Directions in the plane of a cut, unit and square to each other.
+// Directions in a plane, unit and square to each other.
 struct PlaneAxes {
   glm::vec3 right, up;
 };
 PlaneAxes axesOf(const glm::vec4& plane);
 // A point of the plane near the middle of the box.
 glm::vec3 anchorOf(const glm::vec4& plane, const ElementRange& range);
+
+// The sheet at which a thing stops growing (Placed) or going (Removed), where it begins, as a strip
+// of two triangles that reaches past the thing's box. `material` is a model::Material.
+std::array<Vertex, 4> frontSheet(CutFill::Kind kind, std::uint32_t element,
+                                 const ElementRange& range, int material);
+
+// How far a sheet has gone at a time: its corners, and the moments at which they appear and go.
+struct SheetShift {
+  glm::vec3 by{0};
+  glm::vec2 times{0};
+};
+SheetShift sheetShift(CutFill::Kind kind, const ElementRange& range, double time);
 
 class FrontSheets {
  public:
@@ -31,15 +42,14 @@ class FrontSheets {
   FrontSheets(const FrontSheets&) = delete;
   FrontSheets& operator=(const FrontSheets&) = delete;
 
-  // Replaces them all: of those cuts that are of time, in their order.
-  void upload(const std::vector<const CutFill*>& cuts, const Scene& scene,
-              const std::vector<int>& materials);
-  // Draws the nth of them with the program in use.
-  void draw(int nth) const;
+  // Sends the sheets of everything that grows or goes bit by bit; `materials` by element.
+  void upload(const Scene& scene, const std::vector<int>& materials);
+  // Draws the sheet of a cut of time with `surface`, which must be in use.
+  void draw(const CutFill& cut, const Scene& scene, double time, Program& surface) const;
 
  private:
   unsigned array_ = 0, buffer_ = 0;
-  std::vector<Vertex> corners_;
+  std::map<std::pair<std::uint32_t, CutFill::Kind>, int> firstCorner_;
 };
 
 }  // namespace viewer

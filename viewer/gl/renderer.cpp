@@ -86,6 +86,7 @@ void Renderer::setScene(const Scene& scene) {
   r.surface.use();
   giveLooks(r.surface, scene.coursing);
   r.light.forget();
+  if (r.cutPass) r.cutPass->setScene(r.numbers, r.materials);
 }
 
 void Renderer::Impl::giveSurfaces(const Frame& frame, const ViewNumbers& view) {
@@ -208,7 +209,10 @@ void Renderer::Impl::drawAll(const Frame& frame, const ViewNumbers& view) {
   glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
   drawFaces(frame, view);
   if (!list.cuts.empty()) {
-    if (!cutPass) cutPass = std::make_unique<CutPass>(depth, surface);
+    if (!cutPass) {
+      cutPass = std::make_unique<CutPass>(depth, surface);
+      cutPass->setScene(numbers, materials);
+    }
     stats.drawCalls += cutPass->draw(numbers, gpu, list, frame, view, materials);
   }
   drawInk(frame, view);
