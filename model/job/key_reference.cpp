@@ -1,4 +1,5 @@
 #include "model/job/key_table.h"
+#include "model/job/readings_csv.h"
 #include "model/job/value_text.h"
 #include "model/job/value_words.h"
 #include "model/job/write_job.h"
@@ -18,7 +19,7 @@ A job file holds the numbers on the drawing, in [TOML](https://toml.io). Every s
 - **Lengths** are in millimetres when bare (`910`). In quotes they carry their unit: `"910 mm"`,
   `"91 cm"`, `"0.91 m"`, `"3 ft"`, `"2'-11 7/8\""`.
 - **Levels** are in metres when bare (`-0.975`), above the job's 0.000. In quotes they carry their
-  unit too. `"0"` needs none.
+  unit too. `"0"` needs none. So are staff readings and the coordinates of a survey.
 - **Points** are `[x, y]`, lengths to the east and to the north.
 - Corners carry letters in the order of the outline: the first is A. The wall between two corners is
   named by them, `A-B`.
@@ -30,6 +31,7 @@ std::string unitOf(const KeySpec& key) {
     case ValueKind::Length:
       return "mm";
     case ValueKind::Level:
+    case ValueKind::Metres:
       return "m";
     case ValueKind::Degrees:
     case ValueKind::Pitch:
@@ -100,7 +102,7 @@ std::string keyReference() {
               " | " + rangeOf(key) + " | " + key.meaning + " | `" + key.example + "` |\n";
     }
   }
-  return text;
+  return text + readingsReference();
 }
 
 }  // namespace model

@@ -9,6 +9,7 @@ namespace model {
 
 std::vector<KeySpec> jobKeys();
 std::vector<KeySpec> siteKeys();
+std::vector<KeySpec> surveyKeys();  // further bench marks, the site's grid
 std::vector<KeySpec> groundKeys();
 std::vector<KeySpec> outlineKeys();
 std::vector<KeySpec> storeyKeys();
@@ -19,5 +20,8 @@ std::vector<KeySpec> floorKeys();
 std::vector<KeySpec> openingKeys();
 std::vector<KeySpec> roofKeys();
 std::vector<KeySpec> programmeKeys();
+std::vector<KeySpec> settingOutKeys();  // and limits
+std::vector<KeySpec> setUpKeys();
+std::vector<KeySpec> readingKeys();  // tolerances and questions too
 
 }  // namespace model

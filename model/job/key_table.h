@@ -15,6 +15,7 @@ namespace model {
 enum class ValueKind {
   Length,   // mm when bare; metres in Job
   Level,    // m when bare
+  Metres,   // a staff reading or a coordinate of a survey: m when bare
   Degrees,  // bare or "40 deg"
   Pitch,    // as Degrees, and "8 in 12"
   Factor,   // a plain number
@@ -30,7 +31,7 @@ enum class ValueKind {
 // Where a key's value lives in a Job.
 using Slot = std::variant<double*, std::optional<double>*, std::string*,
                           std::optional<std::string>*, int*, Vec2*, Outline*, BuildingKind*,
-                          OpeningKind*, FoundationKind*, GroundFloorKind*, EavesKind*>;
+                          OpeningKind*, FoundationKind*, GroundFloorKind*, EavesKind*, LimitKind*>;
 
 struct KeySpec {
   const char* table;  // "walls", "site.building"

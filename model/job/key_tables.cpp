@@ -19,6 +19,26 @@ bool sameRow(const Job& a, size_t i, const Job& b, size_t j, std::string_view pa
   return true;
 }
 
+// The functions of a repeated table whose rows are a list of Job's own.
+template <const char* Path, auto List>
+TableSpec listed(size_t limit, const char* labelKey, const char* noun, const char* jobPath,
+                 const char* meaning) {
+  return {Path,
+          TableForm::Many,
+          limit,
+          labelKey,
+          noun,
+          jobPath,
+          meaning,
+          [](const Job& job) { return (job.*List).size(); },
+          [](Job& job, size_t n) { (job.*List).resize(n); },
+          [](Job& to, size_t i, const Job& from, size_t j) { (to.*List)[i] = (from.*List)[j]; },
+          [](const Job& a, size_t i, const Job& b, size_t j) { return sameRow(a, i, b, j, Path); }};
+}
+
+constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings",
+               kTolerance[] = "tolerance", kQuestion[] = "question";
+
 }  // namespace
 
 const std::vector<TableSpec>& tableTable() {
@@ -35,6 +55,24 @@ const std::vector<TableSpec>& tableTable() {
            job.site.benchMark.reset();
          else if (!job.site.benchMark)
            job.site.benchMark.emplace();
+       },
+       nullptr, nullptr},
+      {"site.mark", TableForm::Many, 50, "name", "mark", "site.marks",
+       "A further bench mark; repeat the section for each.",
+       [](const Job& job) { return job.site.marks.size(); },
+       [](Job& job, size_t n) { job.site.marks.resize(n); },
+       [](Job& to, size_t i, const Job& from, size_t j) { to.site.marks[i] = from.site.marks[j]; },
+       [](const Job& a, size_t i, const Job& b, size_t j) {
+         return sameRow(a, i, b, j, "site.mark");
+       }},
+      {"site.grid", TableForm::Optional, 1, nullptr, "grid", "site.grid",
+       "The survey's grid, in which pegs are listed. Left out: coordinates are the drawing's own.",
+       [](const Job& job) -> size_t { return job.site.grid ? 1 : 0; },
+       [](Job& job, size_t n) {
+         if (n == 0)
+           job.site.grid.reset();
+         else if (!job.site.grid)
+           job.site.grid.emplace();
        },
        nullptr, nullptr},
       {"site.spots", TableForm::Many, 2000, nullptr, "spot level", "site.spots",
@@ -126,6 +164,24 @@ const std::vector<TableSpec>& tableTable() {
        [](const Job& a, size_t i, const Job& b, size_t j) {
          return sameRow(a, i, b, j, "programme.stage");
        }},
+      {"setting_out", TableForm::Always, 1, nullptr, "setting out", "settingOut",
+       "How the lines and levels are set out.", always, keep, nullptr, nullptr},
+      listed<kLimit, &Job::limits>(
+          200, nullptr, "limit", "limits",
+          "What a permission or an agreement allows; repeat the section for each."),
+      listed<kSetUp, &Job::setUps>(
+          100, "name", "set-up", "setUps",
+          "A standing of the levelling instrument or laser; repeat the section for each."),
+      listed<kReadings, &Job::readings>(
+          200, "name", "readings", "readings",
+          "Readings of what was built, taken on one day, in a CSV file beside the job file; repeat "
+          "the section for each."),
+      listed<kTolerance, &Job::tolerances>(
+          100, "of", "tolerance", "tolerances",
+          "An allowed deviation in place of the published one; repeat the section for each."),
+      listed<kQuestion, &Job::questions>(
+          100, nullptr, "question", "questions",
+          "What the designer is asked with the readings; repeat the section for each."),
   };
   return table;
 }

@@ -33,7 +33,9 @@ const char* typeWords(const toml::node& node) {
   }
 }
 
-bool isLengthLike(ValueKind kind) { return kind == ValueKind::Length || kind == ValueKind::Level; }
+bool isMetres(ValueKind kind) { return kind == ValueKind::Level || kind == ValueKind::Metres; }
+
+bool isLengthLike(ValueKind kind) { return kind == ValueKind::Length || isMetres(kind); }
 
 bool isAngle(ValueKind kind) { return kind == ValueKind::Degrees || kind == ValueKind::Pitch; }
 
@@ -60,9 +62,9 @@ bool isPlainNumber(const std::string& text) {
 
 // How to say in which unit the number in the quotes is.
 std::string unitWords(ValueKind kind, const std::string& number) {
-  const bool level = kind == ValueKind::Level;
-  return "write " + number + " without quotes for " + (level ? "metres" : "millimetres") +
-         ", or with its unit in them: \"" + number + (level ? " m\"" : " mm\"");
+  const bool metres = isMetres(kind);
+  return "write " + number + " without quotes for " + (metres ? "metres" : "millimetres") +
+         ", or with its unit in them: \"" + number + (metres ? " m\"" : " mm\"");
 }
 
 // A number as written: bare or, for lengths and angles, quoted with its unit. Nothing, with the
@@ -240,6 +242,7 @@ bool readInto(const KeySpec& key, const Slot& slot, const toml::node& node, Plac
   switch (key.kind) {
     case ValueKind::Length:
     case ValueKind::Level:
+    case ValueKind::Metres:
     case ValueKind::Degrees:
     case ValueKind::Pitch:
     case ValueKind::Factor:

@@ -62,14 +62,16 @@ enum class ReadingKind {
 
 struct Reading {
   ReadingKind kind = ReadingKind::Level;
-  std::string target;           // what was read: "top-of-concrete", "outer-face"
-  std::string at;               // corner "C", wall "A-B", two corners "A-C", an opening or a pin
+  std::string target;  // of readingTargets(): "top-of-concrete", "outer-face"
+  // Corner "C", wall "A-B", two corners "A-C", an opening, "pin 3"; any name with a position.
+  std::string at;
   std::optional<double> along;  // a wall's: metres from its first-named corner
   double value = 0;             // metres; unused for Corner
-  Vec2 position{0, 0};          // Corner only
-  std::string setUp;            // Staff only
-  std::string note, photo;      // photo: the picture's file name
-  Place place;                  // in the set's file
+  // A corner's; of a level, where it was read when that is no corner, wall or opening.
+  std::optional<Vec2> position;
+  std::string setUp;        // Staff only
+  std::string note, photo;  // photo: the picture's file name
+  Place place;              // in the set's file
 };
 
 // Read on one day by one hand. The rows stand in a file of their own beside the job's.
@@ -83,7 +85,7 @@ struct ReadingSet {
 
 // Allowed deviation of one kind of target, in place of the published one.
 struct Tolerance {
-  std::string of;        // as Reading::target
+  std::string of;        // a name of readingTargets()
   double over = 0.010;   // above the level, outside the line
   double under = 0.010;  // below, inside
   std::string note;      // where it comes from

@@ -88,6 +88,8 @@ void validateOpenings(const Validation& v, const std::optional<PlanFacts>& plan,
 void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
                   const LevelFacts& levels);
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);
+// After validateSite(), by which the boundary is known to be sound.
+void validateSiteWork(const Validation& v, const std::optional<PlanFacts>& plan);
 
 // Validates all that was readable.
 Problems validateReadable(const Job& job, const std::string& file, const KeyPlaces& places,

@@ -8,7 +8,7 @@ namespace {
 
 std::string numberText(const KeySpec& key, double value) {
   if (key.kind == ValueKind::Length) return lengthValueText(value);
-  if (key.kind == ValueKind::Level) return levelValueText(value);
+  if (key.kind == ValueKind::Level || key.kind == ValueKind::Metres) return levelValueText(value);
   return numberValueText(value);
 }
 

@@ -49,9 +49,16 @@ std::string levelWords(double metres) {
   return shown + " m";
 }
 
+std::string metresWords(double metres) {
+  std::string words = levelWords(metres);
+  if (words.front() == '+') words.erase(0, 1);
+  return words;
+}
+
 std::string valueWords(const KeySpec& key, double value) {
   if (key.kind == ValueKind::Length) return lengthWords(value);
   if (key.kind == ValueKind::Level) return levelWords(value);
+  if (key.kind == ValueKind::Metres) return metresWords(value);
   return plain(value, 4) + unitOf(key.kind);
 }
 
@@ -66,6 +73,8 @@ std::string neededWords(const KeySpec& key) {
       return "a length in mm is needed" + like + ", or in quotes with its unit";
     case ValueKind::Level:
       return "a level in metres is needed" + like + ", or in quotes with its unit";
+    case ValueKind::Metres:
+      return "a number of metres is needed" + like + ", or in quotes with its unit";
     case ValueKind::Degrees:
       return "an angle in degrees is needed" + like;
     case ValueKind::Pitch:
@@ -99,9 +108,10 @@ std::string unitMixUpWords(const KeySpec& key, double value) {
     return "lengths are in mm; for " + plain(value * 1000, 4) + " m write " +
            lengthValueText(value * 1000);
   }
-  if (key.kind == ValueKind::Level && fits(value / 1000)) {
-    return "levels are in metres; for " + plain(value, 3) + " mm write " +
-           levelValueText(value / 1000);
+  const bool level = key.kind == ValueKind::Level;
+  if ((level || key.kind == ValueKind::Metres) && fits(value / 1000)) {
+    return std::string(level ? "levels are" : "it is") + " in metres; for " + plain(value, 3) +
+           " mm write " + levelValueText(value / 1000);
   }
   return {};
 }

@@ -14,6 +14,8 @@ std::string valueWords(const KeySpec& key, double value);
 std::string lengthWords(double metres);
 // Signed, three places: "-0.975 m".
 std::string levelWords(double metres);
+// The same with no plus sign: "1.415 m", for what is no level.
+std::string metresWords(double metres);
 
 // What a key needs: "a length in mm is needed, like 600".
 std::string neededWords(const KeySpec& key);

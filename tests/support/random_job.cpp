@@ -191,6 +191,33 @@ void drawSite(Dice& dice, Job& job) {
   }
 }
 
+// With limits that are kept, marks on the site, and set-ups whose line is in reach of the ground.
+void drawSiteWork(Dice& dice, Job& job) {
+  const Extent plan = extentOf(job.outline);
+  const auto beside = [&] { return Vec2{toMm(plan.low.x - dice.real(1, 4)), toMm(plan.low.y)}; };
+  if (dice.chance(40)) job.settingOut.pinSpacing = dice.pick<double>({1.2, 1.5, 2.0});
+  if (dice.chance(30)) job.settingOut.tape = dice.pick<double>({20, 50});
+  if (dice.chance(30)) {
+    job.site.grid = model::SiteGrid{toMm(dice.real(100, 900)), toMm(dice.real(100, 900)),
+                                    dice.between(-180, 180) / 2.0};
+  }
+  for (int i = dice.pick<int>({0, 0, 1, 2}); i > 0; --i)
+    job.site.marks.push_back({"Nail " + std::to_string(i), beside(), toMm(dice.real(-0.4, 0.4))});
+  if (dice.chance(30)) {
+    job.limits.push_back({model::LimitKind::Boundary, "A-B", 0.5, std::nullopt, "as agreed"});
+    job.limits.push_back({model::LimitKind::Ridge, "", std::nullopt, 25.0, ""});
+  }
+  if (dice.chance(50) && !job.site.marks.empty()) {
+    for (int i = dice.between(1, 3); i > 0; --i) {
+      job.setUps.push_back({"Set-up " + std::to_string(i), "2027-05-0" + std::to_string(i),
+                            beside(), job.site.marks.front().name, toMm(dice.real(1.2, 1.6)),
+                            dice.pick<double>({4, 5})});
+    }
+  }
+  if (dice.chance(30)) job.tolerances.push_back({"top-of-concrete", 0.008, 0.012, "specification"});
+  if (dice.chance(20)) job.questions.push_back({"Corner C", "May it stay so?"});
+}
+
 // Given tops of concrete go down with the ground, so that the foundations stay covered.
 void coverFoundations(Job& job) {
   if (!job.foundations.top) return;
@@ -225,6 +252,7 @@ Job drawJob(unsigned seed) {
   drawSite(dice, job);
   coverFoundations(job);
   if (dice.chance(30)) job.programme.start = "2027-04-12";
+  drawSiteWork(dice, job);
   return job;
 }
 

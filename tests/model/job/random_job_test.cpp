@@ -26,7 +26,7 @@ TEST(RandomJob, TheSameSeedGivesTheSameJob) {
 
 TEST(RandomJob, EveryKindOfThingTurnsUpOften) {
   int cellars = 0, partCellars = 0, steps = 0, gables = 0, storeys = 0, openings = 0, buildings = 0,
-      slopes = 0, trenchFill = 0, suspended = 0, plain = 0;
+      slopes = 0, trenchFill = 0, suspended = 0, marks = 0, limits = 0, setUps = 0, plain = 0;
   std::set<size_t> corners;
   for (unsigned seed = 0; seed < kSeeds; ++seed) {
     const model::Job job = test_support::seededJob(seed);
@@ -40,11 +40,14 @@ TEST(RandomJob, EveryKindOfThingTurnsUpOften) {
     slopes += job.site.spots.size() > 1;
     trenchFill += job.foundations.kind == model::FoundationKind::TrenchFill;
     suspended += job.groundFloor.kind == model::GroundFloorKind::Suspended;
+    marks += !job.site.marks.empty();
+    limits += !job.limits.empty();
+    setUps += !job.setUps.empty();
     plain += seed > 0 && job.name == "Job 0";
     corners.insert(job.outline.size());
   }
   for (const int count : {cellars, partCellars, steps, gables, storeys, openings, buildings, slopes,
-                          trenchFill, suspended}) {
+                          trenchFill, suspended, marks, limits, setUps}) {
     EXPECT_GT(count, 50);
   }
   EXPECT_GE(corners.size(), 6u);

@@ -163,7 +163,9 @@ TEST(WriteJob, AKeyThatNoLongerHoldsGoesWithItsLine) {
   const std::string text = demo("orchard-house");
   EXPECT_EQ(difference(text, changed(text, [](Job& job) { job.walls.dampCourse.reset(); })),
             "-damp_course = 0.000\n");
-  EXPECT_EQ(difference(text, changed(text, [](Job& job) { job.site.benchMark.reset(); })),
+  // Nothing may hang on the mark that goes.
+  const std::string bare = changed(text, [](Job& job) { job.setUps.clear(); });
+  EXPECT_EQ(difference(bare, changed(bare, [](Job& job) { job.site.benchMark.reset(); })),
             "-bench_mark = { name = \"Bolt in gate pier\", at = [-4100, 13600], level = 0.185 }\n");
 }
 
