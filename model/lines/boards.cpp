@@ -66,7 +66,7 @@ class BoardMaker {
     board.top = top_;
     const FoundationRun& run = out_.foundations[runAtCorner(index, atEnd)];
     board.downToConcrete = top_ - run.top;
-    board.downToFormation = top_ - run.formation;
+    board.downToFormation = top_ - (run.onCellar ? out_.levels.cellarFormation : run.formation);
     if (other) board.opposite = boardName(index, !atEnd);
     for (const SetOutFace& face : faces_) {
       if (face.inward > outside && face.inward < inside)

@@ -29,7 +29,8 @@ struct Board {
   Vec2 from{0, 0}, to{0, 0};
   std::string measuredFrom;  // "right-hand end": seen from behind the board, facing the building
   double top = 0;            // level of the top edge, the same for every board
-  // From the string down, at that corner of this wall.
+  // From the string down, at that corner of this wall; over a cellar to the head of its wall and to
+  // its own formation.
   double downToConcrete = 0, downToFormation = 0;
   std::string opposite;          // the board that carries the other ends of its lines; "" for none
   std::vector<BoardMark> marks;  // from outside in

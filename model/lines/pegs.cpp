@@ -37,9 +37,20 @@ class PegList {
     for (size_t i = 0; i < out_.walls.size(); ++i) {
       const WallLine& wall = out_.walls[i];
       for (const SetOutFace& face : facesOf(job_, out_, i)) {
+        if (isOfCellar(face)) continue;  // its corners are its own
         addFaceEnd(wall, i, face, false);
         addFaceEnd(wall, i, face, true);
       }
+    }
+  }
+
+  void addCellar() {
+    if (!job_.cellar) return;
+    const Polygon inner = offsetMitred(out_.cellarOutline, job_.cellar->wall);
+    for (size_t i = 0; i < inner.size(); ++i) {
+      const std::string name = "K" + std::to_string(i + 1);
+      add(name + "-CO", "cellar-wall-outer", out_.cellarOutline[i], out_.levels.cellarSlabTop);
+      add(name + "-CI", "cellar-wall-inner", inner[i], out_.levels.cellarSlabTop);
     }
   }
 
@@ -59,23 +70,30 @@ class PegList {
  private:
   void addFaceEnd(const WallLine& wall, size_t index, const SetOutFace& face, bool atEnd) {
     const Vec2 at = atEnd ? face.end : face.start;
+    const FoundationRun* run = runAt(index, atEnd);
+    const bool foundation = face.key.rfind("foundation", 0) == 0;
+    if (foundation && run && run->onCellar) return;  // no concrete of its own there
     const bool there = std::any_of(pegs_.begin(), pegs_.end(), [&](const SetOutPeg& peg) {
       return peg.code == face.key && std::abs(peg.at.x - at.x) < 1e-6 &&
              std::abs(peg.at.y - at.y) < 1e-6;
     });
     if (there) return;
     const std::string& corner = out_.corners[atEnd ? wall.to : wall.from].letter;
-    add(corner + "-" + face.code, face.key, at, levelOf(index, face, atEnd));
+    add(corner + "-" + face.code, face.key, at,
+        !run         ? out_.levels.foundationTop
+        : foundation ? run->formation
+                     : run->top);
   }
 
-  double levelOf(size_t wall, const SetOutFace& face, bool atEnd) const {
-    if (face.key.rfind("cellar-wall", 0) == 0) return out_.levels.cellarSlabTop;
+  static bool isOfCellar(const SetOutFace& face) { return face.key.rfind("cellar-wall", 0) == 0; }
+
+  // The wall's first run, or its last.
+  const FoundationRun* runAt(size_t wall, bool atEnd) const {
     const FoundationRun* found = nullptr;
     for (const FoundationRun& run : out_.foundations) {
       if (run.wall == wall && (!found || atEnd)) found = &run;
     }
-    if (!found) return out_.levels.foundationTop;
-    return face.key.rfind("foundation", 0) == 0 ? found->formation : found->top;
+    return found;
   }
 
   const Job& job_;
@@ -96,6 +114,7 @@ std::vector<SetOutPeg> derivePegs(const Job& job, const SettingOut& settingOut,
                                   const BoardPlan& boards) {
   PegList list(job, settingOut);
   list.addFaces();
+  list.addCellar();
   for (const Board& board : boards.boards) {
     const std::string name = settingOut.walls[board.wall].name + "/" + board.corner;
     list.add(name + " board, outside end", "board", board.from, board.top);

@@ -22,7 +22,8 @@ struct SetOutPeg {
   double level = 0;
 };
 
-// Corners of every face line, boards' ends, offset stakes, bench marks, level pins; in that order.
+// Corners of every face line and of the cellar's walls, boards' ends, offset stakes, bench marks,
+// level pins; in that order.
 std::vector<SetOutPeg> derivePegs(const Job& job, const SettingOut& settingOut,
                                   const BoardPlan& boards);
 
