@@ -7,6 +7,7 @@
 
 #include "viewer/app.h"
 #include "viewer/commands/book_command.h"
+#include "viewer/commands/drawing_command.h"
 #include "viewer/commands/example_job.h"
 #include "viewer/commands/file_commands.h"
 #include "viewer/commands/output.h"
@@ -138,6 +139,29 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
            "  stringcourse picture house.toml --stage 12 --section south --out cut.png\n");
 }
 
+void addDrawing(CLI::App& app, DrawingCommand& options, Action& action) {
+  CLI::App* command = jobCommand(
+      app, "drawing", "The setting-out drawing to scale, as PDF to print or as DXF", options.job);
+  command->add_option("--out", options.out, "the file to write; its ending says which")
+      ->required()
+      ->type_name("FILE.pdf|FILE.dxf");
+  command->add_option("--paper", options.paper, "A3 or A4")->capture_default_str();
+  command
+      ->add_option("--scale", options.scale,
+                   "such as 1:50; default: the largest standard scale at which the site fits")
+      ->type_name("1:N");
+  command->add_option("--date", options.date,
+                      "for the title block; default: room to write it by hand");
+  command->callback([&] { action = [&options] { return runDrawing(options); }; });
+  examples(
+      command,
+      "  stringcourse drawing house.toml --out house.pdf\n"
+      "  stringcourse drawing house.toml --paper A4 --scale 1:100 --out house.pdf\n"
+      "  stringcourse drawing house.toml --out house.dxf\n"
+      "Print the PDF at 100 %, without fitting it to the page, and measure its scale bar. In the\n"
+      "DXF one unit is one millimetre on site.\n");
+}
+
 struct FileOptions {
   std::string job, out;
 };
@@ -226,11 +250,13 @@ int runCommandLine(int argc, const char* const* argv) {
   TableOptions table;
   BookCommand book;
   PictureCommand picture;
+  DrawingCommand drawing;
   WalkthroughCommand walk;
   FileOptions share, fresh;
   addTables(app, table, action);
   addBook(app, book, action);
   addPicture(app, picture, action);
+  addDrawing(app, drawing, action);
   addFiles(app, share, fresh, walk, action);
 
   const int parsed = parse(app, argc, argv);
