@@ -81,12 +81,15 @@ void Session::letterTyped() {
 }
 
 void Session::takeLoaded() {
-  if (watch_.changed(window_.now())) loader_.start(window_.now());
+  bool changed = watch_.changed(window_.now());
+  for (WatchFile& file : watchReadings_) changed = file.changed(window_.now()) || changed;
+  if (changed) loader_.start(window_.now());
   if (std::exchange(gone_, watch_.gone()) != watch_.gone()) framesDue_ = 3;
   auto result = loader_.take(window_.now());
   if (!result) return;
   framesDue_ = 3;
   ownSave_ = false;
+  watchFiles(result->files);
   problems_ = std::move(result->problems);
   if (model::hasErrors(problems_)) state_.tab = Tab::Problems;
   if (result->job) takeJob(std::move(result->job));
@@ -95,6 +98,19 @@ void Session::takeLoaded() {
     lacking->file = path_;
     problems_.push_back(*lacking);
   }
+}
+
+// A job file with errors does not tell which files it has: those of before stay watched.
+void Session::watchFiles(const std::vector<std::string>& files) {
+  if (files.empty()) return;
+  const auto same = [](const WatchFile& watch, const std::string& file) {
+    return watch.path() == file;
+  };
+  if (std::equal(watchReadings_.begin(), watchReadings_.end(), files.begin() + 1, files.end(),
+                 same))
+    return;
+  watchReadings_.clear();
+  for (size_t i = 1; i < files.size(); ++i) watchReadings_.emplace_back(files[i]);
 }
 
 void Session::takeJob(std::unique_ptr<ReadyJob> job) {

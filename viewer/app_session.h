@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "viewer/fonts.h"
 #include "viewer/gl/renderer.h"
@@ -41,6 +42,7 @@ class Session {
   // What is being typed may bring letters that no text has had.
   void letterTyped();
   void takeLoaded();
+  void watchFiles(const std::vector<std::string>& files);
   void takeJob(std::unique_ptr<ReadyJob> job);
   void firstLook();
   void step(double seconds);
@@ -95,6 +97,7 @@ class Session {
   std::string path_;
   JobLoader loader_;
   WatchFile watch_;
+  std::vector<WatchFile> watchReadings_;  // the files of readings that the job names
   std::unique_ptr<ReadyJob> job_;
   model::Problems problems_;
   std::unique_ptr<Renderer> renderer_;

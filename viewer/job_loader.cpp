@@ -13,6 +13,7 @@ JobResult read(const std::string& path) {
   try {
     LoadedJob loaded = loadJob(path);
     result.problems = std::move(loaded.problems);
+    result.files = std::move(loaded.files);
     if (loaded.model)
       result.job = std::make_unique<ReadyJob>(std::move(*loaded.model), std::move(loaded.places));
   } catch (const std::exception& error) {

@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "model/job/read_job.h"
 #include "model/model.h"
@@ -27,6 +28,7 @@ struct ReadyJob {
 struct JobResult {
   std::unique_ptr<ReadyJob> job;  // only when the file has no error
   model::Problems problems;
+  std::vector<std::string> files;  // as LoadedJob::files
 };
 
 class JobLoader {

@@ -12,6 +12,7 @@ class WatchFile {
   static constexpr double kEvery = 0.3;  // seconds between two looks
 
   explicit WatchFile(std::string path);
+  const std::string& path() const { return path_; }
   // `now` in seconds of any steady clock. True once for each change, when two looks running have
   // found the file the same: an editor may still be writing at the first.
   bool changed(double now);

@@ -34,7 +34,7 @@ class ReadingChecks {
   bool fail(const ReadingRow& row, ReadingColumn column, std::string what, std::string instead);
   void warn(const ReadingRow& row, ReadingColumn column, std::string what, std::string instead);
   bool unknownPoint(const ReadingRow& row, const std::string& what,
-                    const std::vector<std::string>& names, const std::string& else_);
+                    const std::vector<std::string>& names, const std::string& other);
 
   const Job& job_;
   const std::string& file_;

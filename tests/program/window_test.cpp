@@ -314,6 +314,23 @@ TEST_F(WindowTest, ABadFileShowsItsProblemsAndKeepsTheBuilding) {
   EXPECT_LT(drawingDiffers(before, settle()), 3000) << "the eye stays where it was";
 }
 
+TEST_F(WindowTest, ReadingsAreReadAgainWhenTheirFileChanges) {
+  const auto writeReadings = [&](const std::string& row) {
+    std::ofstream(folder_ / "first.csv") << "kind,target,at,value\n" << row << "\n";
+  };
+  writeReadings("level,damp-course,A,0.004");
+  write(read(demo("garage.toml")) + "\n[[readings]]\nname = \"First\"\nfile = \"first.csv\"\n");
+  openJob(job_);
+  waitForTape();
+  const auto sheet = [&] { return screen_->shot().count(kCard, 60, 120, 420, 560); };
+  EXPECT_LT(sheet(), 20000);
+  writeReadings("level,damp-course,Nowhere,0.004");
+  EXPECT_TRUE(eventually([&] { return sheet() > 80000; })) << "the sheet of problems";
+  EXPECT_TRUE(showsTape(screen_->shot()));
+  writeReadings("level,damp-course,B,0.003");
+  EXPECT_TRUE(eventually([&] { return sheet() < 20000; })) << "the sheet has gone";
+}
+
 TEST_F(WindowTest, StartingWithABadFileShowsProblemsUntilItIsPutRight) {
   write("[outline]\ncorners = [[0, 0], [5000, 0]]\n");
   openJob(job_);

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "model/job/read_job.h"
+#include "model/job/reading_files.h"
 
 namespace test_support {
 
@@ -24,10 +25,15 @@ inline const std::vector<std::string>& demoNames() {
   return names;
 }
 
-// Throws with the first problem when the file does not read.
+// With its readings. Throws with the first problem when a file does not read.
 inline model::Job demoJob(const std::string& name) {
-  const auto read = model::readJobFile(std::string(SOURCE_DIR) + "/assets/jobs/" + name + ".toml");
-  if (read.job) return *read.job;
+  const std::string path = std::string(SOURCE_DIR) + "/assets/jobs/" + name + ".toml";
+  auto read = model::readJobFile(path);
+  if (read.job) {
+    const model::Problems problems = model::loadReadings(*read.job, path, read.places);
+    if (!hasErrors(problems)) return *read.job;
+    read.problems = problems;
+  }
   throw std::runtime_error(read.problems.empty() ? "no job" : format(read.problems.front()));
 }
 

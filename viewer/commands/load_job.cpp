@@ -1,9 +1,11 @@
 #include "viewer/commands/load_job.h"
 
+#include <algorithm>
 #include <iostream>
 
 #include "model/checks/check_building.h"
 #include "model/job/read_job.h"
+#include "model/job/reading_files.h"
 #include "model/programme/check_programme.h"
 
 namespace viewer {
@@ -13,13 +15,22 @@ LoadedJob loadJob(const std::string& path) {
   LoadedJob loaded;
   loaded.problems = std::move(read.problems);
   if (!read.job || model::hasErrors(loaded.problems)) return loaded;
+  loaded.files = model::readingPaths(*read.job, path);
+  loaded.files.insert(loaded.files.begin(), path);
+  model::Problems ofReadings = model::loadReadings(*read.job, path, read.places);
   loaded.model = model::buildModel(*read.job);
   for (const model::Problems& more :
        {model::checkBuilding(*read.job, loaded.model->settingOut, path, read.places),
         model::checkProgramme(*read.job, loaded.model->programme, path, read.places)}) {
     loaded.problems.insert(loaded.problems.end(), more.begin(), more.end());
   }
+  // Those of other files behind the job's own.
+  const auto others =
+      std::stable_partition(ofReadings.begin(), ofReadings.end(),
+                            [&](const model::Problem& problem) { return problem.file == path; });
+  loaded.problems.insert(loaded.problems.end(), ofReadings.begin(), others);
   model::sortByPlace(loaded.problems);
+  loaded.problems.insert(loaded.problems.end(), others, ofReadings.end());
   if (model::hasErrors(loaded.problems)) loaded.model.reset();
   loaded.places = std::move(read.places);
   return loaded;

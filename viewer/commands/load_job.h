@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "model/job/read_job.h"
 #include "model/model.h"
@@ -14,6 +15,8 @@ struct LoadedJob {
   std::optional<model::Model> model;  // only when the job has no error
   model::Problems problems;           // errors and warnings, the programme's included
   model::KeyPlaces places;            // of the keys that the file gives
+  // What it was read from: the job file, then its readings'. Empty when the job file has errors.
+  std::vector<std::string> files;
 };
 
 LoadedJob loadJob(const std::string& path);
