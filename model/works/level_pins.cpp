@@ -9,8 +9,7 @@ namespace model {
 
 namespace {
 
-constexpr double kPin = 0.016;    // thickness
-constexpr double kSpacing = 1.8;  // common practice, no source: 1.5 to 2 m
+constexpr double kPin = 0.016;  // thickness
 constexpr double kFromEnd = 0.300;
 constexpr double kFromMitre = 0.100;
 constexpr double kShortest = 0.300;  // between two pins: a shorter length has one, in its middle
@@ -23,15 +22,15 @@ double fromEnd(const SettingOut& settingOut, const WallLine& wall, double end, d
   return std::max(kFromEnd, centre / std::tan(half) + kFromMitre);
 }
 
-// Where the pins of one run stand (s).
-std::vector<double> pinPlaces(const SettingOut& settingOut, const FoundationRun& run,
-                              double centre) {
+// Where the pins of one run stand (s), `spacing` apart at most.
+std::vector<double> pinPlaces(const SettingOut& settingOut, const FoundationRun& run, double centre,
+                              double spacing) {
   const WallLine& wall = settingOut.walls[run.wall];
   const double from = run.from + fromEnd(settingOut, wall, run.from, centre);
   const double to = run.to - fromEnd(settingOut, wall, run.to, centre);
   if (to < from) return {};
   if (to - from < kShortest) return {(from + to) / 2};
-  const double spaces = std::ceil((to - from) / kSpacing);
+  const double spaces = std::ceil((to - from) / spacing);
   std::vector<double> places;
   for (double k = 0; k <= spaces; ++k) places.push_back(from + (to - from) * k / spaces);
   return places;
@@ -68,7 +67,8 @@ void buildLevelPins(const Job& job, const SettingOut& settingOut, Works& works) 
     const FoundationRun& run = settingOut.foundations[i];
     if (run.onCellar || run.top - run.underside < 1e-3) continue;
     const WallLine& wall = settingOut.walls[run.wall];
-    const std::vector<double> places = pinPlaces(settingOut, run, centre);
+    const std::vector<double> places =
+        pinPlaces(settingOut, run, centre, job.settingOut.pinSpacing);
     for (size_t k = 0; k < places.size(); ++k) {
       const double s = places[k];
       if (overLap(laps, i, s)) continue;
