@@ -1,7 +1,7 @@
 # cmake --install and the Debian package: the program, the demo jobs, the desktop entry, the man page.
 install(TARGETS stringcourse RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
 install(DIRECTORY ${CMAKE_SOURCE_DIR}/assets/jobs/ DESTINATION ${CMAKE_INSTALL_DATADIR}/stringcourse/jobs
-        FILES_MATCHING PATTERN "*.toml")
+        FILES_MATCHING PATTERN "*.toml" PATTERN "*.csv")
 install(FILES ${CMAKE_SOURCE_DIR}/assets/packaging/stringcourse.desktop
         DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
 install(FILES ${CMAKE_SOURCE_DIR}/assets/packaging/stringcourse.svg
