@@ -75,10 +75,13 @@ SheetTable limitsTable(const SetOutLines& lines) {
   SheetTable table;
   table.title = "Limits";
   table.columns = {{"what", false}, {"verdict", false}, {"from", false}};
-  for (const LimitTest& test : lines.limits)
-    if (test.given)
-      table.rows.push_back(
-          {test.what, std::string(shapeOf(test.verdict)) + ": " + test.words, test.note});
+  for (const LimitTest& test : lines.limits) {
+    if (!test.given) continue;
+    // The mark alone: the words begin with the verdict themselves.
+    const std::string shape = shapeOf(test.verdict);
+    table.rows.push_back(
+        {test.what, shape.substr(0, shape.find(' ')) + " " + test.words, test.note});
+  }
   return table;
 }
 
