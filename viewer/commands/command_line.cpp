@@ -10,6 +10,7 @@
 #include "viewer/commands/drawing_command.h"
 #include "viewer/commands/example_job.h"
 #include "viewer/commands/file_commands.h"
+#include "viewer/commands/lines_command.h"
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_command.h"
 #include "viewer/commands/picture_options.h"
@@ -64,6 +65,18 @@ CLI::App* addTable(CLI::App& app, const char* name, const char* does, RunTable r
 void addTables(CLI::App& app, TableOptions& options, Action& action) {
   addTable(app, "check", "Say everything that is wrong with a job", runCheck, options, action);
   addTable(app, "levels", "The schedule of levels", runLevels, options, action);
+  CLI::App* lines = addTable(app, "lines",
+                             "What to set out: profile boards and their marks, lines against the "
+                             "site, checks by tape, limits",
+                             runLines, options, action);
+  lines->add_option("--part", options.part, "one of boards, lines, tape, limits; default: all")
+      ->check(CLI::IsMember({"boards", "lines", "tape", "limits"}));
+  examples(lines,
+           "  stringcourse lines house.toml\n"
+           "  stringcourse lines house.toml --part tape\n"
+           "  stringcourse lines house.toml --part boards --csv > boards.csv\n");
+  addTable(app, "pegs", "Every peg and mark with its coordinates, for a total station", runPegs,
+           options, action);
   CLI::App* takeoff =
       addTable(app, "takeoff", "Quantities, and what to order", runTakeoff, options, action);
   takeoff->add_flag("--by-stage", options.byStage, "the same, stage by stage");

@@ -11,6 +11,7 @@ struct TableOptions {
   std::string job;
   model::TableStyle style = model::TableStyle::People;
   bool byStage = false;  // takeoff only
+  std::string part;      // lines only: "boards", "lines", "tape", "limits"; empty for all
   std::string stage;     // stages only: one to tell of in words, "all", or empty for the table
 };
 

@@ -185,6 +185,25 @@ TEST(Pegs, HaveNamesOfTheirOwnAndKeepTheirDistancesInTheGrid) {
   }
 }
 
+TEST(Pegs, OfTheCellarAndOfConcreteStandWhereThoseDo) {
+  const Derived house(test_support::demoJob("orchard-house"));
+  const auto peg = [&](const std::string& name) {
+    const auto& pegs = house.lines.pegs;
+    const auto found =
+        std::find_if(pegs.begin(), pegs.end(), [&](const SetOutPeg& p) { return p.name == name; });
+    return found == pegs.end() ? nullptr : &*found;
+  };
+  ASSERT_TRUE(peg("K1-CI"));
+  EXPECT_NEAR(peg("K1-CI")->at.x, 6.290 + 0.450, 1e-9);
+  EXPECT_NEAR(peg("K1-CI")->at.y, 0.450, 1e-9);
+  EXPECT_NEAR(peg("K1-CI")->level, house.out.levels.cellarSlabTop, 1e-9);
+  // The step is at A; over the cellar, at C, there is no strip.
+  ASSERT_TRUE(peg("A-FO") && peg("A-OF"));
+  EXPECT_NEAR(peg("A-OF")->level, -1.200, 1e-9);
+  EXPECT_NEAR(peg("A-FO")->level, -1.425, 1e-9);
+  EXPECT_FALSE(peg("C-FO"));
+}
+
 // Wherever the site lies and however it is turned, every distance is the same.
 RC_GTEST_PROP(RigidMotion, LeavesEveryDistanceAlone, ()) {
   Job job = *test_support::randomJob();
