@@ -108,8 +108,11 @@ class Placer {
       const Vec2 a = wall.at(line->s[0], -line->out), b = wall.at(line->s[1], -line->out);
       const bool over =
           !room_.isOutOfDig(rectangleOnPlan((a + b) / 2.0, wall.along, line->s[1] - line->s[0], 0));
-      if (!over) found = std::move(line);
-      if (over && !overDig) overDig = std::move(line);
+      if (!over) {
+        found = std::move(line);
+      } else if (!overDig) {
+        overDig = std::move(line);
+      }
     }
     if (!found) found = std::move(overDig);
     if (found) {

@@ -18,7 +18,6 @@ inline constexpr double kRailDepth = 0.150;
 // One end of a wall's lines: a board square to them, on two stakes.
 struct LineEnd {
   double s = 0;   // along the wall from its start: where the strings end
-  bool peg = false;
   Polygon board;  // everything the end takes up on plan
   std::array<Polygon, 2> stakes;
   Polygon rail;

@@ -105,7 +105,8 @@ class ProfileBuilder {
                   prism(Region{offset.stakes[k], {}}, ground, top), boardsGo_);
       e.wall = wall.name;
       add(works_, std::move(e));
-      (k == 0 ? line.a : line.b) = {wall.at(offset.s[k], -offset.out), top};
+      Vec3& end = k == 0 ? line.a : line.b;
+      end = Vec3{wall.at(offset.s[k], -offset.out), top};
     }
     works_.strings.push_back(line);
   }

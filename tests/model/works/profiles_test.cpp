@@ -52,7 +52,6 @@ TEST(Profiles, BoardsStandClearOfTheDig) {
   for (const LineEnds& line : placeProfiles(job, out)) {
     for (const auto& end : {line.atStart, line.atEnd}) {
       ASSERT_TRUE(end);
-      EXPECT_FALSE(end->peg);
       EXPECT_GE(shortest(trench, end->board), 1.2 - 1e-6);
       EXPECT_GE(shortest(hole, end->board), 1.2 - 1e-6);
     }
@@ -147,6 +146,29 @@ TEST(Profiles, BoardsOfDrawnJobsStandOnTheSiteClearOfBuildingsAndEachOther) {
       }
     }
   }
+}
+
+// A barn 400 beyond B: A-B's and C-D's lines have no boards there.
+TEST(Profiles, WhereBoardsHaveNoRoomTwoStakesHoldAnOffsetLine) {
+  Job job;
+  job.outline = {{0, 0}, {6, 0}, {6, 5}, {0, 5}};
+  job.site.buildings.push_back(
+      {"Barn", BuildingKind::Existing, {{6.4, -1}, {11, -1}, {11, 6}, {6.4, 6}}, 3, 0.5});
+  const Profiles profiles(job);
+  const auto& elements = profiles.works.elements;
+  EXPECT_EQ(std::count_if(elements.begin(), elements.end(),
+                          [](const Element& e) {
+                            return e.id.rfind("offset stake/wall A-B/", 0) == 0 &&
+                                   e.kind == ElementKind::Peg;
+                          }),
+            2);
+  const auto line = std::find_if(profiles.works.strings.begin(), profiles.works.strings.end(),
+                                 [](const StringLine& s) { return s.name == "A-B offset line"; });
+  ASSERT_NE(line, profiles.works.strings.end());
+  EXPECT_NEAR(line->a.y, -1.5, 1e-9);  // clear of the dig by what the job asks for
+  EXPECT_NEAR(line->b.y, -1.5, 1e-9);
+  EXPECT_TRUE(std::none_of(profiles.works.strings.begin(), profiles.works.strings.end(),
+                           [](const StringLine& s) { return s.name == "A-B outer face"; }));
 }
 
 }  // namespace
