@@ -2,9 +2,11 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <functional>
 #include <set>
 
 #include "model/exchange/glb.h"
+#include "model/exchange/line_tables.h"
 #include "model/exchange/tables.h"
 #include "model/job/key_table.h"
 #include "model/job/read_job.h"
@@ -16,10 +18,10 @@ namespace {
 // Where the sun stands is only drawn.
 const std::set<std::string> kOnlyDrawn{"site.latitude", "site.north"};
 
-// What is set out, read and asked is handed on by tables of its own, of the lines and the readings.
-const std::set<std::string> kOfTheWork{"site.mark", "site.grid", "limit",   "set_up",
-                                       "readings",  "tolerance", "question"};
-const std::set<std::string> kOfTheLines{"setting_out.tape"};
+// Tables of keys that the setting out hands on, in tables of its own.
+const std::set<std::string> kOfTheLines{"site.mark", "site.grid", "setting_out", "limit"};
+// Where it was read from and what was read, which is told apart from what is built.
+const std::set<std::string> kOfTheReadings{"set_up", "readings", "tolerance", "question"};
 
 std::string pathOf(const KeySpec& key) { return std::string(key.table) + "." + key.name; }
 
@@ -30,6 +32,14 @@ std::string outputs(const Job& job) {
     all += write(table, TableStyle::Json) + write(table, TableStyle::People);
   }
   return all + glbBytes(model);
+}
+
+std::string linesHandedOn(const Job& job) {
+  const Model model = buildModel(job);
+  const SetOutLines lines = deriveLines(job, model.settingOut);
+  std::string all = write(pegsTable(model, lines), TableStyle::Json) + glbBytes(model);
+  for (const LinePart& part : lineParts(model, lines)) all += write(part.table, TableStyle::Json);
+  return all;
 }
 
 // Jobs that between them use every key: the demonstration, as it is and built otherwise.
@@ -46,6 +56,8 @@ std::vector<Job> jobs() {
   open.walls.top.reset();
   open.walls.dampCourse.reset();
   open.cellar.reset();
+  open.setUps.clear();        // and marks that no set-up names
+  open.settingOut.tape = 12;  // shorter than the longest diagonal
   Job& deep = all.emplace_back(open);
   deep.foundations.kind = FoundationKind::TrenchFill;
   Job& plain = all.emplace_back();  // steps and edges as the defaults have them
@@ -111,8 +123,10 @@ bool change(const KeySpec& key, const Slot& slot, int attempt) {
   return true;
 }
 
+using HandOn = std::function<std::string(const Job&)>;
+
 bool changesSomething(const KeySpec& key, const std::vector<Job>& all,
-                      const std::vector<std::string>& before) {
+                      const std::vector<std::string>& before, const HandOn& handOn) {
   for (size_t i = 0; i < all.size(); ++i) {
     const size_t count = findTable(key.table)->count(all[i]);
     for (size_t item = 0; item < count; ++item) {
@@ -120,7 +134,7 @@ bool changesSomething(const KeySpec& key, const std::vector<Job>& all,
         Job job = all[i];
         if (!change(key, key.slot(job, item), attempt)) break;
         if (hasErrors(validateJob(job, "", {})) || sameJob(job, all[i])) continue;
-        if (outputs(job) != before[i]) return true;
+        if (handOn(job) != before[i]) return true;
       }
     }
   }
@@ -129,18 +143,20 @@ bool changesSomething(const KeySpec& key, const std::vector<Job>& all,
 
 TEST(EveryKey, ChangesSomethingThatIsHandedOn) {
   const std::vector<Job> all = jobs();
-  std::vector<std::string> before;
+  std::vector<std::string> before, linesBefore;
   for (const Job& job : all) {
     for (const Problem& problem : validateJob(job, "", {})) {
       EXPECT_NE(problem.severity, Severity::Error) << format(problem);
     }
     before.push_back(outputs(job));
+    linesBefore.push_back(linesHandedOn(job));
   }
   for (const KeySpec& key : keyTable()) {
-    if (kOnlyDrawn.count(pathOf(key)) || kOfTheLines.count(pathOf(key)) ||
-        kOfTheWork.count(key.table))
-      continue;
-    EXPECT_TRUE(changesSomething(key, all, before)) << pathOf(key);
+    if (kOnlyDrawn.count(pathOf(key)) || kOfTheReadings.count(key.table)) continue;
+    const bool lines = kOfTheLines.count(key.table) > 0;
+    EXPECT_TRUE(lines ? changesSomething(key, all, linesBefore, linesHandedOn)
+                      : changesSomething(key, all, before, outputs))
+        << pathOf(key);
   }
 }
 
