@@ -49,7 +49,9 @@ TEST(LevelPins, StandNoFurtherApartThanTheJobSaysAndNoNearerThanItNeeds) {
         EXPECT_LE(row[i + 1] - row[i], spacing + 1e-9);
         // One pin fewer would leave too much between them.
         const double length = row.back() - row.front();
-        if (row.size() > 2) EXPECT_GT(length / static_cast<double>(row.size() - 2), spacing - 1e-9);
+        if (row.size() > 2) {
+          EXPECT_GT(length / static_cast<double>(row.size() - 2), spacing - 1e-9);
+        }
       }
     }
     EXPECT_GT(count, 4u);
