@@ -87,9 +87,9 @@ TEST_F(WindowTest, TheRodSetsTheLevelPlaneAndEscapeTakesItAway) {
   openCopyOf("garage.toml");
   waitForTape();
   const Shot before = settle();
-  screen_->hand("mousemove 1157 300 click 1 mousemove 600 60");
+  screen_->hand("mousemove 1219 300 click 1 mousemove 600 60");
   EXPECT_TRUE(
-      eventually([&] { return screen_->shot().count(kLevels, 1172, 270, 1280, 360) > 60; }));
+      eventually([&] { return screen_->shot().count(kLevels, 1234, 270, 1280, 360) > 60; }));
   EXPECT_GT(drawingDiffers(before, settle()), 2000);
   screen_->hand("key Escape");
   EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) == 0; }));
@@ -188,11 +188,11 @@ TEST_F(WindowTest, AFieldThatCannotBeReadShowsWhyAndWritesNothing) {
   waitForTape();
   const std::string before = read(job_);
   const Shot plain = settle();
-  openField(800, 680);
+  openField(860, 680);
   screen_->hand("type high");
   screen_->hand("key Return");
   EXPECT_TRUE(eventually([&] {
-    return plain.differences(screen_->shot(), 760, 480, 1106, 556) > 1500;
+    return plain.differences(screen_->shot(), 822, 480, 1168, 556) > 1500;
   })) << "a card over the title block";
   EXPECT_EQ(read(job_), before);
   settle();
