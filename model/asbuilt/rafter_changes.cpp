@@ -206,7 +206,8 @@ void addWords(const SettingOut& out, RafterChanges& changes) {
                                          fromTo(held.first, held.second) +
                                          ", with the pitch held " +
                                          fromTo(pitch.first, pitch.second) +
-                                         (longer(held.first) == longer(held.second)
+                                         (longer(held.first) == longer(held.second) &&
+                                                  longer(pitch.first) == longer(pitch.second)
                                               ? ""
                                               : "; each its own length, so no one pattern")});
     }

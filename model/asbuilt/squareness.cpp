@@ -12,6 +12,8 @@ namespace model {
 
 namespace {
 
+constexpr double kSawn = 0.003;  // common practice, no source: a cut is no truer
+
 class CornerReader {
  public:
   CornerReader(const SettingOut& out, const std::vector<Deviation>& deviations)
@@ -105,7 +107,7 @@ std::string wordsOf(const SettingOut& out, const CornerAsBuilt& corner) {
                       " over its " + lengthText(wall.length);
   if (!corner.hip) return words;
   const double change = corner.hip->built - corner.hip->drawn;
-  if (lengthText(std::abs(change)) == "0") return words;
+  if (std::abs(change) < kSawn) return words;
   return words + "; its hip is " + lengthText(std::abs(change)) +
          (change > 0 ? " longer" : " shorter") +
          ", and the jacks on its two sides are no pairs: measure each";

@@ -5,6 +5,7 @@
 #include <functional>
 #include <iostream>
 
+#include "model/exchange/reading_tables.h"
 #include "viewer/app.h"
 #include "viewer/commands/book_command.h"
 #include "viewer/commands/drawing_command.h"
@@ -14,6 +15,7 @@
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_command.h"
 #include "viewer/commands/picture_options.h"
+#include "viewer/commands/readings_command.h"
 #include "viewer/commands/table_commands.h"
 #include "viewer/commands/walkthrough_command.h"
 
@@ -103,8 +105,7 @@ void addBook(CLI::App& app, BookCommand& options, Action& action) {
       ->required()
       ->type_name("FILE.csv");
   addStyles(command, options.style);
-  command
-      ->add_option("--method", options.method, "rise-and-fall, or collimation: by its height")
+  command->add_option("--method", options.method, "rise-and-fall, or collimation: by its height")
       ->check(CLI::IsMember({"rise-and-fall", "collimation"}))
       ->capture_default_str();
   command->add_option("--start", options.start, "level of the first point, in place of the book's")
@@ -126,6 +127,25 @@ void addBook(CLI::App& app, BookCommand& options, Action& action) {
            "  stringcourse book monday.csv --start 49.872\n"
            "  stringcourse book monday.csv --method collimation --adjust\n"
            "  stringcourse book monday.csv --adjust --csv > levels.csv\n");
+}
+
+void addReadings(CLI::App& app, ReadingsCommand& options, Action& action) {
+  CLI::App* command = jobCommand(
+      app, "readings", "What was read on site against the drawing, and what it changes above",
+      options.job);
+  addStyles(command, options.style);
+  command->add_option("--set", options.set, "one set of readings by name; default: all")
+      ->type_name("NAME");
+  command
+      ->add_option("--what", options.what,
+                   "one of deviations, changes, beds, walls, rafters; default: all, and as CSV "
+                   "deviations")
+      ->check(CLI::IsMember(model::readingPartKeys()));
+  command->callback([&] { action = [&options] { return runReadings(options); }; });
+  examples(command,
+           "  stringcourse readings house.toml\n"
+           "  stringcourse readings house.toml --what changes\n"
+           "  stringcourse readings house.toml --set Concrete --csv > concrete.csv\n");
 }
 
 void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
@@ -262,12 +282,14 @@ int runCommandLine(int argc, const char* const* argv) {
   Action action;
   TableOptions table;
   BookCommand book;
+  ReadingsCommand readings;
   PictureCommand picture;
   DrawingCommand drawing;
   WalkthroughCommand walk;
   FileOptions share, fresh;
   addTables(app, table, action);
   addBook(app, book, action);
+  addReadings(app, readings, action);
   addPicture(app, picture, action);
   addDrawing(app, drawing, action);
   addFiles(app, share, fresh, walk, action);
