@@ -32,7 +32,7 @@ void checkSlopes(const Checking&);            // of the cellar's dig, under what
 void checkNearBuildings(const Checking&);     // digs beside what stands
 void checkScaffoldRoom(const Checking&);      // beside boundary, buildings and other walls
 void checkProfileRoom(const Checking&);       // the same for profile boards
-void checkLimits(const Checking&);           // of a permission
+void checkLimits(const Checking&);            // of a permission
 void checkTrenchDepths(const Checking&);
 void checkDeepFill(const Checking&);         // under a slab
 void checkBareCellarWalls(const Checking&);  // out of the ground

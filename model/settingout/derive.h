@@ -23,8 +23,8 @@ void deriveSchedule(const Job& job, SettingOut& out);  // schedule
 // ground under the lowest of the ground over it.
 double trenchFillBottom(const Job& job, double groundLow, double top);
 
-// The nearest whole course (from `datum`, `course` high) at, or at or under a level; levels within a
-// micrometre of a course count as on it.
+// The nearest whole course (from `datum`, `course` high) at, or at or under a level; levels within
+// a micrometre of a course count as on it.
 double courseNear(double level, double datum, double course);
 double courseAtOrUnder(double level, double datum, double course);
 
