@@ -14,6 +14,7 @@
 #include "model/exchange/glb_groups.h"
 #include "model/exchange/glb_layout.h"
 #include "model/exchange/glb_materials.h"
+#include "model/exchange/glb_readings.h"
 #include "model/exchange/glb_rows.h"
 #include "model/exchange/utf8.h"
 
@@ -39,16 +40,24 @@ class DocumentWriter {
 
   std::string write() {
     const std::vector<GlbGroup> groups = groupWorks(model_.programme, model_.works);
+    readings_ = glbReadings(model_);
+    const GlbGroup markers = readings_ ? groupOfMarkers() : GlbGroup{};
     // Without a second thread to be had, it is done when it is waited for.
     std::future<void> packed = std::async(std::launch::async | std::launch::deferred, [&] {
       packShapes(model_.works, groups, buffers_, accessors_);
+      if (readings_) packShapes(readings_->markers, {markers}, buffers_, accessors_);
     });
     describe();
     for (const Element& element : model_.works.elements) accessorCount_ += accessorsOf(element);
     accessorCount_ += kAccessorsOfLine * model_.works.strings.size();
+    if (readings_) {
+      for (const Element& marker : readings_->markers.elements)
+        accessorCount_ += accessorsOf(marker);
+    }
     const std::string rootName = rows_.unique(model_.job.name.empty() ? "Job" : model_.job.name);
     std::vector<int> nodes;
     for (const GlbGroup& group : groups) nodes.push_back(addGroup(group));
+    if (readings_) nodes.push_back(addMarkers(markers));
     const int root = rows_.addNode(rootName, {}, nodes);
     const std::string frame = frameText();
     packed.get();
@@ -85,7 +94,7 @@ class DocumentWriter {
       const Element& element = model_.works.elements[index];
       const int mesh = addMesh(element);
       children.push_back(
-          rows_.addNode(rows_.unique(element.name), extrasOf(element, stages), {}, mesh));
+          rows_.addNode(rows_.unique(element.name), extrasWithReadings(element, stages), {}, mesh));
     }
     for (size_t index : group.strings) {
       const StringLine& line = model_.works.strings[index];
@@ -98,6 +107,37 @@ class DocumentWriter {
     const bool gone = !keys.empty() && keys.back().scale == 0;
     const int node = rows_.addNode(name, extrasOf(group, model_.programme), children, -1, gone);
     animate(node, keys);
+    return node;
+  }
+
+  GlbExtras extrasWithReadings(const Element& element, const GlbExtras& stages) const {
+    GlbExtras extras = extrasOf(element, stages);
+    if (!readings_) return extras;
+    const auto found = readings_->ofElements.find(element.id);
+    if (found != readings_->ofElements.end()) extras.say(found->second);
+    return extras;
+  }
+
+  // They come with the last stage: until then there is nothing that they could be held against.
+  GlbGroup groupOfMarkers() const {
+    GlbGroup group;
+    group.placed = int(model_.programme.stages.size()) - 1;
+    for (size_t i = 0; i < readings_->markers.elements.size(); ++i) group.elements.push_back(i);
+    return group;
+  }
+
+  int addMarkers(const GlbGroup& group) {
+    std::vector<int> children;
+    for (const size_t index : group.elements) {
+      const std::string name = rows_.unique(readings_->markers.elements[index].name);
+      const int first = takeAccessors(accessorsOf(readings_->markers.elements[index]));
+      const int key = kMarkers - int(readings_->verdicts[index]);
+      const int mesh = rows_.addMesh(rows_.unique("marker of " + name), materialFor(key), first,
+                                     first + 1, first + 2);
+      children.push_back(rows_.addNode(name, readings_->extras[index], {}, mesh));
+    }
+    const int node = rows_.addNode(rows_.unique("Readings"), {}, children);
+    animate(node, keysOf(group, clock_));
     return node;
   }
 
@@ -123,10 +163,15 @@ class DocumentWriter {
   int materialFor(int key) {
     const auto [place, isNew] = materials_.try_emplace(key, int(frame_.materials.size()));
     if (!isNew) return place->second;
-    const bool line = key == kStringLine;
-    const GlbColour colour = line ? stringLineColour() : colourOf(Material(key));
+    const bool line = key == kStringLine, marker = key <= kMarkers;
+    const auto verdict = Verdict(kMarkers - key);
+    const GlbColour colour = line     ? stringLineColour()
+                             : marker ? markerColour(verdict)
+                                      : colourOf(Material(key));
     tinygltf::Material material;
-    material.name = line ? "string line" : nameOf(Material(key));
+    material.name = line     ? "string line"
+                    : marker ? std::string("reading ") + nameOf(verdict)
+                             : nameOf(Material(key));
     material.pbrMetallicRoughness.baseColorFactor.assign(colour.linear.begin(),
                                                          colour.linear.end());
     material.pbrMetallicRoughness.metallicFactor = 0;
@@ -202,18 +247,20 @@ class DocumentWriter {
   }
 
   static constexpr int kStringLine = -1;
+  static constexpr int kMarkers = -2;  // less the verdict
 
   const Model& model_;
   GlbBuffers& buffers_;
   GlbClock clock_;
   GlbAccessors accessors_;
   GlbRows rows_;
+  std::optional<GlbReadings> readings_;
   size_t accessorCount_ = 0;  // of all shapes
   size_t nextAccessor_ = 0;
   std::vector<std::vector<GlbKey>> switches_;  // in the order of the animation's samplers
   tinygltf::Model frame_;
   tinygltf::Animation animation_;
-  std::map<int, int> materials_;  // Material, or kStringLine, to its index
+  std::map<int, int> materials_;  // Material, kStringLine or a marker's key, to its index
 };
 
 }  // namespace

@@ -61,4 +61,16 @@ GlbColour colourOf(Material material) {
 
 GlbColour stringLineColour() { return screen(0xd55e00); }
 
+GlbColour markerColour(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::Within:
+      return screen(0x2d6fa3);
+    case Verdict::AtTheEdge:
+      return screen(0xe0a92e);
+    case Verdict::Out:
+      break;
+  }
+  return screen(0xc63d1f);
+}
+
 }  // namespace model

@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "model/asbuilt/deviation.h"
 #include "model/works/element.h"
 
 namespace model {
@@ -15,5 +16,7 @@ struct GlbColour {
 GlbColour colourOf(Material material);
 // Of string lines: one strong hue, seen against earth, brick and concrete alike.
 GlbColour stringLineColour();
+// Of the marker of a reading; told apart by most who do not tell red from green.
+GlbColour markerColour(Verdict verdict);
 
 }  // namespace model
