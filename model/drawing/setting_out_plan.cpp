@@ -118,7 +118,7 @@ void drawPlanBuilding(PlanPaper& plan) {
   plan.outline(Layer::Faces, face, outerBack);
   plan.outline(Layer::Faces, face, innerFront);
   plan.outline(Layer::Faces, inside, innerFace);
-  plan.outline(Layer::Outline, outside, out.outline);
+  plan.outline(Layer::Outlines, outside, out.outline);
 }
 
 }  // namespace model

@@ -19,7 +19,7 @@ enum class Layer {
   Site,  // site boundary's ground, bench marks, north
   Boundary,
   Buildings,  // that stand already
-  Outline,    // outer face of the finished masonry
+  Outlines,   // outer face of the finished masonry
   Faces,      // the other faces of the leaves
   Foundations,
   Cellar,
@@ -55,7 +55,7 @@ struct Pen {
 std::vector<double> dashesOf(const Pen& pen);
 
 struct Stroke {
-  Layer layer = Layer::Outline;
+  Layer layer = Layer::Outlines;
   Pen pen;
   std::vector<Vec2> points;  // two or more
   bool closed = false;

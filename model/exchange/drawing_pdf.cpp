@@ -24,7 +24,9 @@ void check(cairo_status_t status) {
                              cairo_status_to_string(status));
 }
 
+// A text leaves its point behind, and no page takes it away: every path begins anew.
 void path(cairo_t* cairo, const std::vector<Vec2>& points, bool closed) {
+  cairo_new_path(cairo);
   for (const Vec2& p : points) cairo_line_to(cairo, p.x, p.y);
   if (closed) cairo_close_path(cairo);
 }
@@ -53,7 +55,7 @@ void drawSheet(cairo_t* cairo, const Sheet& sheet, const Lettering& lettering) {
     inkLine(cairo, stroke.pen);
   }
   for (const Circle& circle : sheet.circles) {
-    cairo_new_sub_path(cairo);
+    cairo_new_path(cairo);
     cairo_arc(cairo, circle.centre.x, circle.centre.y, circle.radius, 0,
               2 * 3.14159265358979323846);
     cairo_close_path(cairo);

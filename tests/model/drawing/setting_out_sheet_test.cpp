@@ -93,7 +93,7 @@ TEST(SettingOutDrawing, DrawsTheOutlineToItsScale) {
     const Sheet& plan = drawn.drawing->sheets.front();
     EXPECT_EQ(plan.view->scale, drawn.scale);
     const auto outline = std::find_if(plan.strokes.begin(), plan.strokes.end(),
-                                      [](const Stroke& s) { return s.layer == Layer::Outline; });
+                                      [](const Stroke& s) { return s.layer == Layer::Outlines; });
     ASSERT_NE(outline, plan.strokes.end());
     ASSERT_EQ(outline->points.size(), 6u);
     EXPECT_NEAR(glm::length(outline->points[1] - outline->points[0]), 11240.0 / drawn.scale, 1e-9);

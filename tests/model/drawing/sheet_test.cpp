@@ -21,7 +21,7 @@ double lengthOf(const std::vector<Stroke>& strokes) {
 }
 
 TEST(Clipped, LeavesAloneWhatLiesInside) {
-  const Stroke square{Layer::Outline, {}, {{1, 1}, {9, 1}, {9, 9}, {1, 9}}, true};
+  const Stroke square{Layer::Outlines, {}, {{1, 1}, {9, 1}, {9, 9}, {1, 9}}, true};
   const auto pieces = clipped(square, kArea);
   ASSERT_EQ(pieces.size(), 1u);
   EXPECT_TRUE(pieces[0].closed);
@@ -29,16 +29,16 @@ TEST(Clipped, LeavesAloneWhatLiesInside) {
 }
 
 TEST(Clipped, CutsAtTheEdgeAndJoinsWhatIsOneLine) {
-  const Stroke bent{Layer::Outline, {}, {{-10, 10}, {50, 10}, {50, 70}}, false};
+  const Stroke bent{Layer::Outlines, {}, {{-10, 10}, {50, 10}, {50, 70}}, false};
   const auto pieces = clipped(bent, kArea);
   ASSERT_EQ(pieces.size(), 1u);
   EXPECT_EQ(pieces[0].points, (std::vector<Vec2>{{0, 10}, {50, 10}, {50, 50}}));
 }
 
 TEST(Clipped, ClosedOutlinesComeBackAsTheirPiecesInside) {
-  const Stroke square{Layer::Outline, {}, {{-10, -10}, {20, -10}, {20, 20}, {-10, 20}}, true};
+  const Stroke square{Layer::Outlines, {}, {{-10, -10}, {20, -10}, {20, 20}, {-10, 20}}, true};
   EXPECT_NEAR(lengthOf(clipped(square, kArea)), 40, 1e-9);
-  const Stroke round{Layer::Outline, {}, {{-10, -10}, {200, -10}, {200, 200}, {-10, 200}}, true};
+  const Stroke round{Layer::Outlines, {}, {{-10, -10}, {200, -10}, {200, 200}, {-10, 200}}, true};
   EXPECT_TRUE(clipped(round, kArea).empty());
 }
 
@@ -46,7 +46,7 @@ RC_GTEST_PROP(Clipped, StaysInTheAreaAndLosesNothingOfIt, ()) {
   const auto number = rc::gen::map(rc::gen::inRange(-300, 300), [](int n) { return double(n); });
   std::vector<Vec2> points;
   for (int i = *rc::gen::inRange(2, 7); i > 0; --i) points.push_back({*number, *number});
-  const Stroke stroke{Layer::Outline, {}, points, *rc::gen::arbitrary<bool>()};
+  const Stroke stroke{Layer::Outlines, {}, points, *rc::gen::arbitrary<bool>()};
   const auto pieces = clipped(stroke, kArea);
   for (const Stroke& piece : pieces)
     for (const Vec2& p : piece.points)

@@ -11,7 +11,7 @@ Drawing drawing() {
   Drawing made;
   made.title = "Setting-out of Дом";
   made.sheets.resize(2);
-  made.sheets[0].line(Layer::Outline, {kPen050, LineType::Chain}, {10, 10}, {110, 10});
+  made.sheets[0].line(Layer::Outlines, {kPen050, LineType::Chain}, {10, 10}, {110, 10});
   made.sheets[0].texts.push_back({Layer::Text, "corner C", {20, 20}});
   made.sheets[1].texts.push_back({Layer::Text, "東京 كوخ", {20, 20}});
   return made;

@@ -27,7 +27,7 @@ TEST(Dxf, HasPointsOfThePlanWhereTheJobHasThem) {
   drawing.sheets.resize(1);
   Sheet& sheet = drawing.sheets[0];
   sheet.view = View{50, {123.4, 56.7}};
-  sheet.line(Layer::Outline, {}, sheet.view->onPaper({1.2345, 0}), sheet.view->onPaper({0, -2.5}));
+  sheet.line(Layer::Outlines, {}, sheet.view->onPaper({1.2345, 0}), sheet.view->onPaper({0, -2.5}));
   const std::string dxf = dxfBytes(drawing);
   EXPECT_NE(dxf.find("0\nLINE\n8\nOUTLINE\n6\nCONTINUOUS\n10\n1234.500000\n20\n0.000000\n"),
             std::string::npos);
