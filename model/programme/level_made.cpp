@@ -35,14 +35,17 @@ const std::vector<Rule>& rules() {
        {{K::Screed}, {K::FloorInsulation}, {K::Deck}, {K::GroundSlab, K::BeamFloor}}},
       {"structural-floor:", {{K::GroundSlab, K::BeamFloor}, {K::Deck}}},
       {"joist-bearing:", {{K::InnerLeaf}, {K::Joist}}},
+      {"lift:", {{K::InnerLeaf}, {K::OuterLeaf}}},
       {"slab-underside", {{K::GroundSlab, K::BeamFloor}}},
       {"oversite", {{K::Hardcore}, {K::Spoil}, {K::Topsoil}, {K::BeamFloor}}},
       {"top-of-concrete", {{K::Foundation}}},
+      {"blinding", {{K::Blinding}}},
       {"formation", {{K::Spoil}, {K::Blinding}, {K::Foundation}}},
       {"cellar-wall-top", {{K::CellarWall}}},
       {"cellar-floor", {{K::Screed}, {K::FloorInsulation}, {K::CellarSlab}}},
       {"cellar-slab-top", {{K::CellarSlab}}},
       {"cellar-slab-underside", {{K::CellarSlab}}},
+      {"cellar-blinding", {{K::Blinding}}},
       {"cellar-formation", {{K::Spoil}, {K::Blinding}, {K::CellarSlab}}},
   };
   return all;

@@ -105,8 +105,18 @@ void floorLevels(const Job& job, const SettingOut& out, Schedule& schedule) {
   if (!allOverCellar(out)) schedule.put("oversite", "oversite formation", levels.oversite);
 }
 
+// Where a lift's top is wanted the scaffold is lifted next.
+void liftLevels(const Job& job, const SettingOut& out, Schedule& schedule) {
+  for (const Lift& lift : out.lifts) {
+    const std::string number = std::to_string(lift.number);
+    schedule.put("lift:" + std::to_string(lift.storey) + ":" + number,
+                 withStorey(job, size_t(lift.storey), "top of lift " + number), lift.top,
+                 job.storeys[size_t(lift.storey)].name);
+  }
+}
+
 void foundationLevels(const SettingOut& out, Schedule& schedule) {
-  std::map<long, std::pair<double, std::vector<std::string>>> tops, formations;
+  std::map<long, std::pair<double, std::vector<std::string>>> tops, blindings, formations;
   const auto note = [&](auto& map, double level, const FoundationRun& run) {
     auto& entry = map[-tenths(level)];
     entry.first = level;
@@ -117,6 +127,7 @@ void foundationLevels(const SettingOut& out, Schedule& schedule) {
     if (run.onCellar) continue;
     note(tops, run.top, run);
     note(formations, run.formation, run);
+    if (run.underside > run.formation + 5e-4) note(blindings, run.underside, run);
   }
   const auto put = [&](const auto& map, const std::string& key, const std::string& name) {
     for (const auto& [order, entry] : map) {
@@ -126,6 +137,7 @@ void foundationLevels(const SettingOut& out, Schedule& schedule) {
     }
   };
   put(tops, "top-of-concrete", "top of concrete");
+  put(blindings, "blinding", "top of blinding");
   put(formations, "formation", "formation");
 }
 
@@ -135,6 +147,8 @@ void cellarLevels(const Job& job, const Levels& levels, Schedule& schedule) {
   schedule.put("cellar-floor", "cellar finished floor", levels.cellarFinishedFloor);
   schedule.put("cellar-slab-top", "top of cellar slab", levels.cellarSlabTop);
   schedule.put("cellar-slab-underside", "underside of cellar slab", levels.cellarSlabUnderside);
+  if (job.cellar->blinding > 0)
+    schedule.put("cellar-blinding", "top of blinding under the cellar", levels.cellarSlabUnderside);
   schedule.put("cellar-formation", "cellar formation", levels.cellarFormation);
 }
 
@@ -152,6 +166,7 @@ void deriveSchedule(const Job& job, SettingOut& out) {
   openingLevels(out, schedule, false);
   schedule.put("damp-course", "damp course", levels.dampCourse);
   floorLevels(job, out, schedule);
+  liftLevels(job, out, schedule);
   schedule.put("ground-high", "ground, highest at the walls", levels.groundHigh);
   schedule.put("ground-low", "ground, lowest at the walls", levels.groundLow);
   foundationLevels(out, schedule);

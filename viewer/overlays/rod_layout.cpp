@@ -12,13 +12,13 @@ namespace {
 
 constexpr double kLongest = 2.1;  // widths of the rod to a metre, where it only lists
 
-// What is asked for all over the job goes before what one opening or one support needs.
+// What is asked for all over the job goes before what one opening or one lift needs.
 int priorityOf(const model::ScheduledLevel& level) {
   const auto begins = [&](const char* with) { return level.key.rfind(with, 0) == 0; };
   if (begins("finished-floor") || begins("damp-course") || begins("ridge") ||
       begins("top-of-concrete") || begins("formation") || begins("wall-top"))
     return 2;
-  return begins("sill:") || begins("head:") ? 0 : 1;
+  return begins("sill:") || begins("head:") || begins("lift:") ? 0 : 1;
 }
 
 std::vector<std::string> namesOf(const std::vector<const model::ScheduledLevel*>& group) {

@@ -28,6 +28,9 @@ std::set<K> makersOf(const std::string& key) {
     return {K::FloorFinish, K::GroundSlab, K::UpperFloor, K::FloorOverCellar};
   if (begins("structural-floor:")) return {K::GroundSlab, K::UpperFloor, K::FloorOverCellar};
   if (begins("joist-bearing:")) return {K::RaiseCorners, K::RunIn, K::UpperFloor};
+  if (begins("lift:")) return {K::RaiseCorners, K::RunIn, K::Gables};
+  if (begins("blinding")) return {K::TrenchBlinding};
+  if (begins("cellar-blinding")) return {K::CellarBlinding};
   if (begins("slab-underside")) return {K::GroundSlab, K::FloorOverCellar};
   if (begins("oversite"))
     return {K::Oversite,  K::TopsoilStrip, K::CellarDig,

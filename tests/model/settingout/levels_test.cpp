@@ -198,4 +198,31 @@ TEST(Schedule, SaysCoursesAndWhereEachLevelIs) {
   EXPECT_EQ(line(model::deriveSettingOut(demoJob("garage")), "cellar-formation"), nullptr);
 }
 
+TEST(Schedule, HasEveryLiftAndTheTopOfBlindingUnderEveryConcrete) {
+  const auto out = model::deriveSettingOut(demoJob("orchard-house"));
+  ASSERT_FALSE(out.lifts.empty());
+  for (const model::Lift& lift : out.lifts) {
+    const auto* top =
+        line(out, "lift:" + std::to_string(lift.storey) + ":" + std::to_string(lift.number));
+    ASSERT_NE(top, nullptr);
+    EXPECT_EQ(top->level, lift.top);
+  }
+  EXPECT_EQ(line(out, "lift:0:1")->name, "top of lift 1, ground floor");
+  // 50 of blinding under the cellar, none under the strips.
+  ASSERT_NE(line(out, "cellar-blinding"), nullptr);
+  EXPECT_NEAR(line(out, "cellar-blinding")->level, line(out, "cellar-formation")->level + 0.050,
+              1e-9);
+  EXPECT_EQ(line(out, "blinding"), nullptr);
+  Job job = demoJob("orchard-house");
+  job.foundations.blinding = 0.040;
+  const auto blinded = model::deriveSettingOut(job);
+  ASSERT_NE(line(blinded, "blinding 2"), nullptr);  // at the step
+  for (const char* step : {"", " 2"}) {
+    const std::string end = step;
+    EXPECT_NEAR(line(blinded, "blinding" + end)->level,
+                line(blinded, "formation" + end)->level + 0.040, 1e-9);
+    EXPECT_EQ(line(blinded, "blinding" + end)->where, line(blinded, "formation" + end)->where);
+  }
+}
+
 }  // namespace
