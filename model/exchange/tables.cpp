@@ -36,31 +36,6 @@ std::string joined(const std::vector<size_t>& stages) {
 
 }  // namespace
 
-Table levelsTable(const Model& model) {
-  Table table;
-  table.title = "Levels of " + model.job.name + ", metres above " + model.job.datumNote;
-  table.columns = {"level m", "name", "courses from damp course", "whole course", "where", "key"};
-  table.numeric = {true, false, true, false, false, false};
-  table.detail = {false, false, false, true, false, true};
-  const auto& datum = model.job.ordnanceDatum;
-  if (datum) {
-    table.columns.insert(table.columns.begin() + 1, "above ordnance datum m");
-    table.numeric.insert(table.numeric.begin() + 1, true);
-    table.detail.insert(table.detail.begin() + 1, false);
-  }
-  for (const ScheduledLevel& level : model.settingOut.schedule) {
-    std::vector<std::string> row{levelText(level.level)};
-    if (datum) row.push_back(number(level.level + *datum, 3));
-    row.push_back(level.name);
-    row.push_back(number(level.course, level.wholeCourse ? 0 : 2));
-    row.push_back(level.wholeCourse ? "yes" : "no");
-    row.push_back(level.where);
-    row.push_back(level.key);
-    table.rows.push_back(std::move(row));
-  }
-  return table;
-}
-
 Table takeoffTable(const Model& model, bool byStage) {
   Table table;
   table.title = "Quantities of " + model.job.name + (byStage ? ", by stage" : "");

@@ -19,7 +19,11 @@ struct Table {
   std::vector<std::vector<std::string>> rows;
 };
 
+// Relative to the datum, over the job's bench marks (the further ones not for people), and above
+// ordnance datum when it is given.
 Table levelsTable(const Model& model);
+// With what is read on the staff from a set-up of the job, and what to do where nothing is.
+Table levelsTable(const Model& model, const SetUp& setUp);
 Table takeoffTable(const Model& model, bool byStage);
 Table stagesTable(const Model& model);
 

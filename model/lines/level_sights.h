@@ -1,0 +1,31 @@
+// The schedule of levels as it is read from one set-up of the instrument.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/job/job.h"
+#include "model/levelling/carry_level.h"
+#include "model/settingout/setting_out.h"
+
+namespace model {
+
+// By the bench mark of the set-up's name, or the job's main one; nothing when the job has none such
+// (validateJob refuses that).
+std::optional<Instrument> instrumentForSetUp(const Job& job, const SetUp& setUp);
+
+struct LevelSight {
+  Vec2 at{0, 0};         // where the staff would stand: the nearest such place to the instrument
+  StaffReading reading;  // of the level to the millimetre
+  CarryPlan carry;       // with steps when it cannot be read
+  // What to do besides reading: "above the line: staff upside down ...", or why it cannot be read,
+  // a change point and what is read in the end, and a set-up of the job that reads it. Empty when
+  // the staff is read as usual.
+  std::vector<std::string> words;
+};
+
+// One for each line of the schedule, in its order; empty without a mark. Open ground is as it was
+// before the work, but for the cellar's dig, which is open down to the level that is wanted there.
+std::vector<LevelSight> sightsOfLevels(const Job& job, const SettingOut& out, const SetUp& setUp);
+
+}  // namespace model
