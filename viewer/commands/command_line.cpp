@@ -16,6 +16,7 @@
 #include "viewer/commands/picture_command.h"
 #include "viewer/commands/picture_options.h"
 #include "viewer/commands/readings_command.h"
+#include "viewer/commands/rod_command.h"
 #include "viewer/commands/table_commands.h"
 #include "viewer/commands/walkthrough_command.h"
 
@@ -66,7 +67,17 @@ CLI::App* addTable(CLI::App& app, const char* name, const char* does, RunTable r
 
 void addTables(CLI::App& app, TableOptions& options, Action& action) {
   addTable(app, "check", "Say everything that is wrong with a job", runCheck, options, action);
-  addTable(app, "levels", "The schedule of levels", runLevels, options, action);
+  CLI::App* levels = addTable(app, "levels", "The schedule of levels", runLevels, options, action);
+  levels
+      ->add_option(
+          "--set-up", options.setUp,
+          "a set-up of the job: what is read on the staff from there, and how a level that "
+          "cannot be read is carried on")
+      ->type_name("NAME");
+  examples(levels,
+           "  stringcourse levels house.toml\n"
+           "  stringcourse levels house.toml --csv > levels.csv\n"
+           "  stringcourse levels house.toml --set-up Site\n");
   CLI::App* lines = addTable(app, "lines",
                              "What to set out: profile boards and their marks, lines against the "
                              "site, checks by tape, limits",
@@ -195,6 +206,26 @@ void addDrawing(CLI::App& app, DrawingCommand& options, Action& action) {
       "DXF one unit is one millimetre on site.\n");
 }
 
+void addRod(CLI::App& app, RodCommand& options, Action& action) {
+  CLI::App* command =
+      jobCommand(app, "rod", "The gauge rod of every corner: courses and what comes at which level",
+                 options.job);
+  command->add_option("--corner", options.corner, "one corner, by its letter; default: every one")
+      ->type_name("C");
+  addStyles(command, options.style);
+  CLI::Option* out =
+      command->add_option("--out", options.out, "at full size instead, as strips to print and cut")
+          ->type_name("FILE.pdf");
+  command->add_option("--paper", options.paper, "A4 or A3")->capture_default_str()->needs(out);
+  command->callback([&] { action = [&options] { return runRod(options); }; });
+  examples(
+      command,
+      "  stringcourse rod house.toml --corner C\n"
+      "  stringcourse rod house.toml --csv > rods.csv\n"
+      "  stringcourse rod house.toml --corner C --out rod-c.pdf\n"
+      "Print the PDF at 100 %, without fitting it to the page, and measure its check lines.\n");
+}
+
 struct FileOptions {
   std::string job, out;
 };
@@ -285,6 +316,7 @@ int runCommandLine(int argc, const char* const* argv) {
   ReadingsCommand readings;
   PictureCommand picture;
   DrawingCommand drawing;
+  RodCommand rod;
   WalkthroughCommand walk;
   FileOptions share, fresh;
   addTables(app, table, action);
@@ -292,6 +324,7 @@ int runCommandLine(int argc, const char* const* argv) {
   addReadings(app, readings, action);
   addPicture(app, picture, action);
   addDrawing(app, drawing, action);
+  addRod(app, rod, action);
   addFiles(app, share, fresh, walk, action);
 
   const int parsed = parse(app, argc, argv);

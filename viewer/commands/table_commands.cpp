@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "model/levelling/level_book.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_options.h"
@@ -74,7 +75,19 @@ int runCheck(const TableOptions& options) {
 }
 
 int runLevels(const TableOptions& options) {
-  return printTable(options, [](const model::Model& m) { return model::levelsTable(m); });
+  if (options.setUp.empty())
+    return printTable(options, [](const model::Model& m) { return model::levelsTable(m); });
+  const auto model = loadAndTell(options.job);
+  if (!model) return kProblems;
+  std::string names;
+  for (const model::SetUp& setUp : model->job.setUps) {
+    if (model::sameName(setUp.name, options.setUp))
+      return printOut(model::write(model::levelsTable(*model, setUp), options.style));
+    names += (names.empty() ? "" : ", ") + setUp.name;
+  }
+  return wrongUsage(
+      "there is no set-up \"" + options.setUp + "\" in this job" +
+      (names.empty() ? ": it has none; give [[set_up]] in the job file" : ": " + names));
 }
 
 int runTakeoff(const TableOptions& options) {

@@ -12,6 +12,7 @@ struct TableOptions {
   model::TableStyle style = model::TableStyle::People;
   bool byStage = false;  // takeoff only
   std::string part;      // lines only: "boards", "lines", "tape", "limits"; empty for all
+  std::string setUp;     // levels only: a set-up's name, to read from
   std::string stage;     // stages only: one to tell of in words, "all", or empty for the table
 };
 

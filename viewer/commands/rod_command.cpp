@@ -1,0 +1,76 @@
+#include "viewer/commands/rod_command.h"
+
+#include <iostream>
+
+#include "model/drawing/rod_strips.h"
+#include "model/exchange/drawing_pdf.h"
+#include "model/exchange/lettering.h"
+#include "model/exchange/rod_table.h"
+#include "viewer/commands/load_job.h"
+#include "viewer/commands/output.h"
+
+namespace viewer {
+namespace {
+
+std::optional<std::string> wrongOptions(const RodCommand& command) {
+  if (command.out.empty()) return std::nullopt;
+  if (command.style != model::TableStyle::People)
+    return "--csv and --json are of the table; with --out the rods are drawn as PDF";
+  if (auto wrong = wouldReplaceJob(command.job, command.out)) return wrong;
+  if (!model::paperNamed(command.paper))
+    return "there is no paper \"" + command.paper + "\" here: A3 or A4";
+  return otherEnding(command.out, ".pdf", "the rods at full size are");
+}
+
+std::string upper(std::string text) {
+  for (char& c : text)
+    if (c >= 'a' && c <= 'z') c = char(c - 'a' + 'A');
+  return text;
+}
+
+std::string letters(const model::SettingOut& out) {
+  std::string text;
+  for (const model::Corner& corner : out.corners)
+    text += (text.empty() ? "" : ", ") + corner.letter;
+  return text;
+}
+
+int writeStrips(const RodCommand& command, const model::Model& model,
+                const std::vector<model::GaugeRod>& rods) {
+  const model::Drawing drawing = model::drawRodStrips(
+      model.job, model.settingOut, rods, *model::paperNamed(command.paper), model::textWidth());
+  const auto problem = model::writePdf(drawing, command.out);
+  if (!problem) return kWell;
+  std::cerr << model::format(*problem) << "\n";
+  return kProblems;
+}
+
+int printTable(const RodCommand& command, const model::Model& model,
+               const std::vector<model::GaugeRod>& rods) {
+  std::string text = model::write(model::rodsTable(model, rods), command.style);
+  if (command.style == model::TableStyle::People) {
+    text += "\n";
+    for (const std::string& words : model::rodWords(model.settingOut, rods)) text += words + ".\n";
+  }
+  return printOut(text);
+}
+
+}  // namespace
+
+int runRod(const RodCommand& command) {
+  if (auto wrong = wrongOptions(command)) return wrongUsage(*wrong);
+  const auto model = loadAndTell(command.job);
+  if (!model) return kProblems;
+  std::vector<model::GaugeRod> rods = model::deriveGaugeRods(model->job, model->settingOut);
+  if (!command.corner.empty()) {
+    const auto corner = model->settingOut.cornerNamed(upper(command.corner));
+    if (!corner)
+      return wrongUsage("there is no corner \"" + command.corner +
+                        "\" in this job: " + letters(model->settingOut));
+    std::erase_if(rods, [&](const model::GaugeRod& rod) { return rod.corner != *corner; });
+  }
+  return command.out.empty() ? printTable(command, *model, rods)
+                             : writeStrips(command, *model, rods);
+}
+
+}  // namespace viewer
