@@ -120,6 +120,7 @@ class Holder {
     d.design = *design;
     d.off = d.read - d.design;
     d.place.level = d.read;
+    points_.moveOnto(d.target, d.place);
     d.allowed = allowedFor(job_, d.target, points_.wallLengthAt(d.place));
     return true;
   }

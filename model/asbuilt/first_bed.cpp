@@ -11,8 +11,9 @@ namespace model {
 namespace {
 
 constexpr BedLimits kLimits{};
-constexpr double kOn = 0.005;     // common practice, no source: any bed takes it
-constexpr double kSplit = 0.030;  // thinner is a slip of slate or tile, thicker a cut brick
+constexpr double kOn = 0.005;           // common practice, no source: any bed takes it
+constexpr double kThinnestCut = 0.020;  // common practice, no source: of a brick cut lower
+constexpr double kSplit = 0.030;        // thinner is a slip of slate or tile, thicker a cut brick
 
 double inMillimetres(double metres) { return std::round(metres * 1000) / 1000; }
 
@@ -27,37 +28,49 @@ Regauge shared(const WallBuildUp& walls, double height, int courses) {
   return result;
 }
 
+bool isBed(double bed) {
+  return inMillimetres(bed) >= kLimits.thin && inMillimetres(bed) <= kLimits.thick;
+}
+
+// Too thick: as few more courses as bring it within, or that leave room for a cut one.
+void fillUp(const WallBuildUp& walls, FirstBed& bed) {
+  const double joint = walls.joint, course = walls.course();
+  int more = 0;
+  while (bed.bed - more * course - 2 * joint > walls.brickHeight + 1e-9) ++more;
+  // A whole course rather than one cut by a hair.
+  if (isBed(bed.bed - (more + 1) * course)) ++more;
+  bed.wholeCourses = bed.courses + more;
+  const double rest = bed.bed - more * course;
+  const bool whole = isBed(rest);
+  bed.bedThen = whole ? rest : joint;
+  bed.unit = whole ? 0 : rest - 2 * joint;
+}
+
 void findAnswer(const WallBuildUp& walls, double off, FirstBed& bed) {
-  const double b = inMillimetres(bed.bed), joint = walls.joint, course = walls.course();
+  const double b = inMillimetres(bed.bed), away = inMillimetres(std::abs(off));
   bed.bedThen = bed.bed;
   bed.wholeCourses = bed.courses;
-  if (b >= kLimits.thin && b <= kLimits.thick) {
+  if (isBed(bed.bed)) {
     bed.answer = b < kLimits.normalLeast   ? BedAnswer::Thin
                  : b <= kLimits.normalMost ? BedAnswer::Normal
                                            : BedAnswer::Thick;
     return;
   }
-  // With a course cut to `unit`, on a bed of `joint` and under another.
-  const auto withUnit = [&](BedAnswer answer, int whole) {
-    bed.answer = answer;
-    bed.wholeCourses = whole;
-    bed.bedThen = joint;
-    bed.unit = bed.bed + (bed.courses - whole) * course - 2 * joint;
-  };
-  const double away = inMillimetres(std::abs(off));
   if (b > kLimits.thick) {
-    if (away <= kLimits.course) return withUnit(BedAnswer::Slip, bed.courses);
-    const double more = bed.bed - course;
-    if (inMillimetres(more) < kLimits.thin || inMillimetres(more) > kLimits.thick)
-      return withUnit(BedAnswer::ExtraCourse, bed.courses);
-    bed.answer = BedAnswer::ExtraCourse;
-    bed.wholeCourses = bed.courses + 1;
-    bed.bedThen = more;
+    fillUp(walls, bed);
+    const bool slip = away <= kLimits.course && bed.wholeCourses == bed.courses;
+    bed.answer = slip ? BedAnswer::Slip : BedAnswer::ExtraCourse;
     return;
   }
-  if (away <= kLimits.course && bed.courses > 0)
-    return withUnit(BedAnswer::CutCourse, bed.courses - 1);
-  bed.answer = BedAnswer::BreakOut;
+  const double cut = bed.bed + walls.brickHeight - walls.joint;
+  if (away > kLimits.course || bed.courses < 1 || inMillimetres(cut) < kThinnestCut) {
+    bed.answer = BedAnswer::BreakOut;
+    return;
+  }
+  bed.answer = BedAnswer::CutCourse;
+  bed.wholeCourses = bed.courses - 1;
+  bed.bedThen = walls.joint;
+  bed.unit = cut;
 }
 
 void findRegauge(const Job& job, const SettingOut& out, const Deviation& d, FirstBed& bed) {
@@ -80,6 +93,14 @@ std::string unitWords(const FirstBed& bed) {
                            : "a split course " + height + " high";
 }
 
+std::string moreWords(const FirstBed& bed) {
+  const int more = bed.wholeCourses - bed.courses;
+  const std::string whole =
+      "add " + (more == 1 ? std::string("a course") : std::to_string(more) + " courses");
+  if (bed.unit <= 0) return whole + " on a bed of " + millimetres(inMillimetres(bed.bedThen));
+  return (more > 0 ? whole + " and " : std::string("add ")) + unitWords(bed);
+}
+
 std::string answerWords(const FirstBed& bed) {
   const std::string size = millimetres(inMillimetres(bed.bed));
   switch (bed.answer) {
@@ -95,9 +116,7 @@ std::string answerWords(const FirstBed& bed) {
       return "no room for the first bed (" + size + "): cut the first course to " +
              millimetres(inMillimetres(bed.unit));
     case BedAnswer::ExtraCourse:
-      return "first bed " + size + ", far too thick: add a course" +
-             (bed.unit > 0 ? " cut to " + millimetres(inMillimetres(bed.unit))
-                           : " on a bed of " + millimetres(inMillimetres(bed.bedThen))) +
+      return "first bed " + size + ", far too thick: " + moreWords(bed) +
              ", or have the concrete made up; ask the designer first";
     case BedAnswer::BreakOut:
       break;

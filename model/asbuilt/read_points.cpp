@@ -126,6 +126,19 @@ double ReadPoints::inwardOf(const std::string& target) const {
   return in.outerFace;
 }
 
+void ReadPoints::moveOnto(const std::string& target, ReadAt& place) const {
+  const FaceDistances& in = out_.faceDistances;
+  double inward = (in.innerLeafFront + in.innerFace) / 2;
+  if (target == "plate-top")
+    inward = in.innerLeafFront + job_.roof.plateWidth / 2;
+  else if (target != "wall-top" && !target.starts_with("joist-bearing"))
+    return;
+  if (place.corner)
+    place.at = out_.ring(inward)[*place.corner];
+  else if (place.wall)
+    place.at = out_.walls[*place.wall].at(place.s, inward);
+}
+
 size_t ReadPoints::wallNearest(const Vec2& p, double& s) const {
   const double middle = out_.faceDistances.innerFace / 2;
   size_t nearest = 0;

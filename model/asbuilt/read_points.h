@@ -21,6 +21,10 @@ class ReadPoints {
   std::optional<double> designLevel(const std::string& target, const ReadAt& place, double read,
                                     std::string& why) const;
 
+  // Moves the place of a level at a corner or on a wall to what is read there: the plate, the inner
+  // leaf; other levels stay at the outer face.
+  void moveOnto(const std::string& target, ReadAt& place) const;
+
   // How far the face or edge lies inward of the outer face, by its target's name.
   double inwardOf(const std::string& target) const;
 

@@ -10,7 +10,7 @@ namespace model {
 
 namespace {
 
-constexpr double kMarker = 0.060;  // half its width, metres
+constexpr double kMarker = 0.070;  // half its width, metres
 
 // Eight faces round a point; `up` and `down` are its two tips.
 Solid octahedron(const Vec3& at, double half, double up, double down) {
@@ -25,13 +25,16 @@ Solid octahedron(const Vec3& at, double half, double up, double down) {
   return solid;
 }
 
+// Stands on its point, so that what was read does not hide it.
 Solid markerOf(const Deviation& d) {
-  const Vec3 at{d.place.at.x, d.place.at.y, d.place.level};
-  if (d.verdict == Verdict::Within) return octahedron(at, kMarker, kMarker, kMarker);
-  if (d.verdict == Verdict::AtTheEdge) return octahedron(at, kMarker, 2 * kMarker, 2 * kMarker);
+  const auto stood = [&](double half, double up, double down) {
+    const Vec3 at{d.place.at.x, d.place.at.y, d.place.level + down};
+    return octahedron(at, half, up, down);
+  };
   const double point = 4 * kMarker, back = kMarker / 4;
-  return d.off > 0 ? octahedron(at, 1.5 * kMarker, point, back)
-                   : octahedron(at, 1.5 * kMarker, back, point);
+  if (d.verdict == Verdict::Within) return stood(kMarker, kMarker, kMarker);
+  if (d.verdict == Verdict::AtTheEdge) return stood(kMarker, 2 * kMarker, 2 * kMarker);
+  return d.off > 0 ? stood(1.5 * kMarker, point, back) : stood(1.5 * kMarker, back, point);
 }
 
 // The kinds of thing that a target is read on; with a storey, only that storey's.

@@ -51,6 +51,9 @@ TEST(FirstBed, IsSaidAsAForemanWould) {
               says(bedAt(job, -24).words, "joints"));
   EXPECT_TRUE(says(bedAt(job, 20).words, "cut the first course to 45"));
   EXPECT_TRUE(says(bedAt(job, -76).words, "add a course on a bed of 11"));
+  EXPECT_TRUE(says(bedAt(job, -50).words, "far too thick: add a split course 40 high"));
+  EXPECT_TRUE(says(bedAt(job, -200).words, "add 2 courses and a split course 40 high"));
+  EXPECT_TRUE(says(bedAt(job, -150).words, "add 2 courses on a bed of 10"));
   EXPECT_TRUE(says(bedAt(job, 60).words, "break out"));
 }
 
@@ -90,7 +93,7 @@ RC_GTEST_PROP(FirstBed, AndCoursesAddUpToTheHeightFromConcreteToDampCourse, ()) 
   Job job = test_support::seededJob(seed);
   job.readings.clear();
   const SettingOut out = deriveSettingOut(job);
-  const double off = *rc::gen::inRange(-120, 121) / 1000.0;
+  const double off = *rc::gen::inRange(-400, 121) / 1000.0;
   std::vector<Reading> rows;
   for (const FoundationRun& run : out.foundations) {
     rows.push_back(levelAt("top-of-concrete", out.walls[run.wall].name, run.top + off,
@@ -114,6 +117,7 @@ RC_GTEST_PROP(FirstBed, AndCoursesAddUpToTheHeightFromConcreteToDampCourse, ()) 
     // What the answer lays comes out too: bed, slip or cut course with a joint, whole courses.
     double laid = bed.bedThen + bed.wholeCourses * brick + (bed.wholeCourses - 1) * joint;
     if (bed.unit > 0) laid += bed.unit + joint;
+    RC_ASSERT(bed.unit >= 0 && bed.unit <= brick + 1e-9);
     if (bed.wholeCourses > 0) RC_ASSERT(std::abs(laid - bed.height) < 1e-9);
     if (bed.regauge.courses > 0) {
       const int above = bed.courses - bed.regauge.courses;
