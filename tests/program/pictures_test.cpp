@@ -116,6 +116,8 @@ TEST_F(Pictures, TheTitleBlockTheTapeAndTheCaptionAreWhereTheyBelong) {
   const Picture both = show("title,tape");
   std::string renamed = contents(demoPath("orchard-house"));
   renamed.replace(renamed.find("\"Orchard house\""), 15, "\"Quince cottage in the lane\"");
+  for (const char* readings : {"orchard-house-concrete.csv", "orchard-house-walls.csv"})
+    std::filesystem::copy(std::string(SOURCE_DIR) + "/assets/jobs/" + readings, inFolder(readings));
   const Difference title = difference(
       of(writeFile("renamed.toml", renamed), {"--size", "1280x720", "--show", "title,tape"}), both);
   EXPECT_GT(title.pixels, 300);
