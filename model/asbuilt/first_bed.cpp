@@ -179,25 +179,4 @@ std::vector<FirstBed> deriveFirstBeds(const Job& job, const SettingOut& settingO
   return beds;
 }
 
-std::vector<double> courseTops(const Job& job, const SettingOut& settingOut, const FirstBed& bed) {
-  const WallBuildUp& walls = job.walls;
-  double level = settingOut.levels.dampCourse - bed.height;
-  std::vector<double> tops;
-  const auto lay = [&](double joint, double unit) {
-    level += joint + unit;
-    tops.push_back(level);
-  };
-  const bool oneBed = bed.answer == BedAnswer::Normal || bed.answer == BedAnswer::Thin;
-  if (!oneBed && bed.answer != BedAnswer::Thick && bed.unit > 0) lay(walls.joint, bed.unit);
-  const bool share = tops.empty() && bed.regauge.within && !oneBed;
-  for (int i = 0; i < bed.wholeCourses; ++i) {
-    const bool first = i == 0 && tops.empty();
-    const double joint = share   ? (i < bed.regauge.courses ? bed.regauge.joint : walls.joint)
-                         : first ? bed.bedThen
-                                 : walls.joint;
-    lay(joint, walls.brickHeight);
-  }
-  return tops;
-}
-
 }  // namespace model

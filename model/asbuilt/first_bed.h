@@ -64,8 +64,4 @@ struct FirstBed {
 std::vector<FirstBed> deriveFirstBeds(const Job& job, const SettingOut& settingOut,
                                       const std::vector<Deviation>& deviations);
 
-// Levels of the tops of all courses from the concrete up, the last at the damp course: with the
-// joints shared where they can be, else with the answer's first bed and unit.
-std::vector<double> courseTops(const Job& job, const SettingOut& settingOut, const FirstBed& bed);
-
 }  // namespace model

@@ -68,6 +68,17 @@ TEST(ReadingsCommand, IsForPeopleWithMarksAndSources) {
   EXPECT_NE(none.out.find("has no readings"), std::string::npos);
 }
 
+TEST(ReadingsCommand, GivesARodFromTheConcreteAsBuilt) {
+  const std::string house = demoPath("orchard-house");
+  const ProgramRun rod = stringcourse({"rod", house, "--as-built", "--corner", "E", "--csv"});
+  ASSERT_EQ(rod.exitCode, 0) << rod.err;
+  EXPECT_NE(rod.out.find("-0.987"), std::string::npos);
+  EXPECT_EQ(rod.out.find("-0.975"), std::string::npos);
+  const ProgramRun none = stringcourse({"rod", demoPath("smallest"), "--as-built"});
+  EXPECT_EQ(none.exitCode, 2);
+  EXPECT_NE(none.err.find("no top of concrete"), std::string::npos);
+}
+
 TEST(ReadingsCommand, WrongUseIsSaid) {
   const ProgramRun set = stringcourse({"readings", demoPath("orchard-house"), "--set", "Tuesday"});
   EXPECT_EQ(set.exitCode, 2);

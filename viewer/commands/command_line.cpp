@@ -212,6 +212,9 @@ void addRod(CLI::App& app, RodCommand& options, Action& action) {
                  options.job);
   command->add_option("--corner", options.corner, "one corner, by its letter; default: every one")
       ->type_name("C");
+  command->add_flag(
+      "--as-built", options.asBuilt,
+      "from the concrete as it was read, its courses gauged anew up to the damp course");
   addStyles(command, options.style);
   CLI::Option* out =
       command->add_option("--out", options.out, "at full size instead, as strips to print and cut")

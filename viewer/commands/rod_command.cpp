@@ -2,6 +2,7 @@
 
 #include <iostream>
 
+#include "model/asbuilt/as_built_rod.h"
 #include "model/drawing/rod_strips.h"
 #include "model/exchange/drawing_pdf.h"
 #include "model/exchange/lettering.h"
@@ -55,13 +56,19 @@ int printTable(const RodCommand& command, const model::Model& model,
   return printOut(text);
 }
 
+std::vector<model::GaugeRod> rodsOf(const RodCommand& command, const model::Model& model) {
+  if (!command.asBuilt) return model::deriveGaugeRods(model.job, model.settingOut);
+  return model::deriveAsBuiltRods(model.job, model.settingOut,
+                                  model::deriveAsBuilt(model.job, model.settingOut));
+}
+
 }  // namespace
 
 int runRod(const RodCommand& command) {
   if (auto wrong = wrongOptions(command)) return wrongUsage(*wrong);
   const auto model = loadAndTell(command.job);
   if (!model) return kProblems;
-  std::vector<model::GaugeRod> rods = model::deriveGaugeRods(model->job, model->settingOut);
+  std::vector<model::GaugeRod> rods = rodsOf(command, *model);
   if (!command.corner.empty()) {
     const auto corner = model->settingOut.cornerNamed(upper(command.corner));
     if (!corner)
@@ -69,6 +76,8 @@ int runRod(const RodCommand& command) {
                         "\" in this job: " + letters(model->settingOut));
     std::erase_if(rods, [&](const model::GaugeRod& rod) { return rod.corner != *corner; });
   }
+  if (rods.empty() && command.asBuilt)
+    return wrongUsage("no top of concrete that a rod could stand on was read there");
   return command.out.empty() ? printTable(command, *model, rods)
                              : writeStrips(command, *model, rods);
 }

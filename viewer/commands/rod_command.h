@@ -10,8 +10,9 @@ namespace viewer {
 struct RodCommand {
   std::string job;
   model::TableStyle style = model::TableStyle::People;
-  std::string corner;  // "C"; empty: every corner
-  std::string out;     // FILE.pdf; empty: the table
+  std::string corner;    // "C"; empty: every corner
+  bool asBuilt = false;  // from the concrete that was read
+  std::string out;       // FILE.pdf; empty: the table
   std::string paper = "A4";
 };
 

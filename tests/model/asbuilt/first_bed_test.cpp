@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include "model/asbuilt/as_built_rod.h"
 #include "tests/model/asbuilt/as_built_support.h"
 
 namespace asbuilt_test {
@@ -88,6 +89,27 @@ TEST(FirstBed, ThatTheDrawingItselfMakesThickIsNoNewsWhenBuiltSo) {
   EXPECT_TRUE(anyChangeSays(built, "corner B"));
 }
 
+TEST(AsBuiltRod, StandsOnTheConcreteReadAndMeetsTheDampCourse) {
+  Job job = thirteenCourses();
+  addSet(job, {levelAt("top-of-concrete", "C", -0.987), levelAt("top-of-concrete", "A", -0.999),
+               levelAt("top-of-concrete", "B", -0.900)});
+  const SettingOut out = deriveSettingOut(job);
+  const auto rods = deriveAsBuiltRods(job, out, deriveAsBuilt(job, out));
+  ASSERT_EQ(rods.size(), 2u);  // A and C; B is to be broken out, D was not read
+  EXPECT_EQ(rods[0].corner, 0u);
+  const GaugeRod& c = rods[1];
+  EXPECT_NEAR(c.foot, -0.987, 1e-9);
+  // Shared over the eleven courses below ground; the two over it and all above are as drawn.
+  for (const RodCourse& course : c.courses) {
+    const double joint = course.number <= -3 ? 0.010 + 0.012 / 11 : 0.010;
+    EXPECT_NEAR(course.bed, joint, 1e-9) << course.number;
+    EXPECT_NEAR(course.unit, 0.065, 1e-9);
+  }
+  EXPECT_EQ(c.marks.front().key, "top-of-concrete");
+  EXPECT_NEAR(c.marks.front().level, -0.987, 1e-9);
+  EXPECT_NEAR(c.courses.back().top(), out.levels.wallTop, 0.025);
+}
+
 RC_GTEST_PROP(FirstBed, AndCoursesAddUpToTheHeightFromConcreteToDampCourse, ()) {
   const auto seed = *rc::gen::inRange<unsigned>(0, 100000);
   Job job = test_support::seededJob(seed);
@@ -124,10 +146,13 @@ RC_GTEST_PROP(FirstBed, AndCoursesAddUpToTheHeightFromConcreteToDampCourse, ()) 
       RC_ASSERT(std::abs(bed.regauge.courses * (brick + bed.regauge.joint) +
                          above * (brick + joint) - bed.height) < 1e-9);
     }
-    const std::vector<double> tops = courseTops(job, out, bed);
-    if (tops.empty()) continue;
-    RC_ASSERT(std::abs(tops.back() - out.levels.dampCourse) < 1e-9);
-    for (size_t i = 0; i < tops.size(); ++i) RC_ASSERT(tops[i] > (i > 0 ? tops[i - 1] : read));
+    const std::vector<RodCourse> courses = asBuiltCourses(job, out, bed);
+    if (courses.empty()) continue;
+    RC_ASSERT(std::abs(courses.front().bottom - read) < 1e-9);
+    RC_ASSERT(std::abs(courses.back().top() - out.levels.dampCourse) < 1e-9);
+    RC_ASSERT(courses.back().number == -1);
+    for (size_t i = 1; i < courses.size(); ++i)
+      RC_ASSERT(std::abs(courses[i].bottom - courses[i - 1].top()) < 1e-9);
   }
 }
 
