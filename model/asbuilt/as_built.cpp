@@ -22,6 +22,12 @@ void gather(const SettingOut& out, AsBuilt& built) {
     if (std::abs(corner.over) >= kSquare - 1e-9)
       add(ChangeOf::Corner, "corner " + out.corners[corner.corner].letter, corner.words);
   }
+  for (const FaceAsBuilt& face : built.faces) {
+    if (face.changes) add(ChangeOf::Face, wall(face.wall), face.words);
+  }
+  for (const SpanAsBuilt& span : built.spans) {
+    if (span.changes) add(ChangeOf::Span, wall(span.wall), span.words);
+  }
   for (const CavityAsBuilt& cavity : built.cavities) {
     if (cavity.changes) add(ChangeOf::Cavity, wall(cavity.wall), cavity.words);
   }
@@ -40,6 +46,10 @@ const char* nameOf(ChangeOf of) {
       return "first bed";
     case ChangeOf::Corner:
       return "corner";
+    case ChangeOf::Face:
+      return "face";
+    case ChangeOf::Span:
+      return "span";
     case ChangeOf::Cavity:
       return "cavity";
     case ChangeOf::Bearing:
@@ -57,6 +67,8 @@ AsBuilt deriveAsBuilt(const Job& job, const SettingOut& settingOut) {
   built.unheld = std::move(deviations.unheld);
   built.beds = deriveFirstBeds(job, settingOut, built.deviations);
   built.corners = deriveCorners(job, settingOut, built.deviations);
+  built.faces = deriveFaceLines(job, settingOut, built.deviations);
+  built.spans = deriveSpans(settingOut, built.deviations);
   built.cavities = deriveCavities(job, settingOut, built.deviations);
   built.bearings = deriveBearings(job, settingOut, built.deviations);
   built.roof = deriveRafterChanges(job, settingOut, built.deviations);

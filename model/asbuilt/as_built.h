@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "model/asbuilt/deviations.h"
+#include "model/asbuilt/face_lines.h"
 #include "model/asbuilt/first_bed.h"
 #include "model/asbuilt/rafter_changes.h"
 #include "model/asbuilt/squareness.h"
@@ -15,8 +16,8 @@
 
 namespace model {
 
-enum class ChangeOf { FirstBed, Corner, Cavity, Bearing, Rafters };
-const char* nameOf(ChangeOf of);  // "first bed", "corner", "cavity", "bearing", "rafters"
+enum class ChangeOf { FirstBed, Corner, Face, Span, Cavity, Bearing, Rafters };
+const char* nameOf(ChangeOf of);  // "first bed", "corner", "face", "span", "cavity" ...
 
 // One thing to be done, or to be asked, in a foreman's words.
 struct Change {
@@ -30,6 +31,8 @@ struct AsBuilt {
   std::vector<Unheld> unheld;
   std::vector<FirstBed> beds;
   std::vector<CornerAsBuilt> corners;
+  std::vector<FaceAsBuilt> faces;
+  std::vector<SpanAsBuilt> spans;
   std::vector<CavityAsBuilt> cavities;
   std::vector<BearingAsBuilt> bearings;
   RafterChanges roof;

@@ -3,7 +3,8 @@
 //
 // Markers are told apart by shape as well as by colour: a small octahedron within what is allowed,
 // a tall one at the edge, a pyramid that points up where it is out and high, outside or long, and
-// down where it is low, inside or short. Each stands on its point. Of each the latest reading counts.
+// down where it is low, inside or short. Each stands on its point. Of each the latest reading
+// counts.
 #pragma once
 
 #include <optional>

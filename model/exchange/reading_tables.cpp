@@ -147,6 +147,12 @@ ReadingPart wallsPart(const Job& job, const SettingOut& out, const AsBuilt& buil
                                {"at mm", true},
                                {"words"}});
   auto& rows = part.table.rows;
+  for (const FaceAsBuilt& f : built.faces)
+    rows.push_back({out.walls[f.wall].name, "straight", "0", "", "", bare(f.bow),
+                    f.bow == 0 ? "" : bare(f.bowAt), f.words});
+  for (const SpanAsBuilt& span : built.spans)
+    rows.push_back({out.walls[span.wall].name, "width inside", "0", bare(span.least), "",
+                    bare(span.most), "", span.words});
   for (const CavityAsBuilt& c : built.cavities) {
     rows.push_back({out.walls[c.wall].name, "cavity", bare(c.drawn), bare(c.least.width),
                     bare(c.least.s), bare(c.most.width), bare(c.most.s), c.words});

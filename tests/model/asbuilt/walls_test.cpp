@@ -63,6 +63,39 @@ TEST(Bearing, IsWhatTheLeafLeavesUnderThePlate) {
   EXPECT_TRUE(anyChangeSays(built, "84 to bear on at the least"));
 }
 
+TEST(Faces, AreSkewAndBulgeAgainstTheLineOfTheirEnds) {
+  Job job = rectangle(8, 6);
+  addSet(job, {faceAt("outer-face", "B-C", 1, 0.001), faceAt("outer-face", "B-C", 3, 0.015),
+               faceAt("outer-face", "B-C", 5, 0.005), faceAt("outer-face", "A-B", 1, 0.004),
+               faceAt("outer-face", "A-B", 5, 0.004)});
+  const auto built = derive(job);
+  ASSERT_EQ(built.faces.size(), 2u);
+  EXPECT_EQ(built.faces[0].words, "outer face of A-B: straight and parallel to its line");
+  const FaceAsBuilt& bc = built.faces[1];
+  EXPECT_NEAR(bc.skew, 0.004, 1e-9);
+  EXPECT_NEAR(bc.bow, 0.012, 1e-9);
+  EXPECT_NEAR(bc.bowAt, 3, 1e-9);
+  EXPECT_EQ(
+      bc.words,
+      "outer face of B-C: 4 further out at C, bulges 12 at 3000 from B: more than is allowed, "
+      "ask before building on");
+  EXPECT_TRUE(anyChangeSays(built, "outer face of B-C"));
+}
+
+TEST(Spans, AreWiderWhereFacingInnerFacesPart) {
+  Job job = rectangle(8, 6);
+  addSet(job, {faceAt("inner-face", "A-B", 1, 0.001), faceAt("inner-face", "A-B", 7, 0.004),
+               faceAt("inner-face", "D-C", 1, 0.001), faceAt("inner-face", "D-C", 7, 0.005),
+               faceAt("inner-face", "B-C", 2, 0.002)});
+  const auto built = derive(job);
+  ASSERT_EQ(built.spans.size(), 1u);
+  EXPECT_NEAR(built.spans[0].least, 0.002, 1e-9);
+  EXPECT_NEAR(built.spans[0].most, 0.009, 1e-9);
+  EXPECT_EQ(
+      built.spans[0].words,
+      "A-B to C-D: 2 wider to 9 wider inside; cut joists to their own span, not to the drawing");
+}
+
 TEST(Corners, AreOpenByWhatTheirDiagonalIsLong) {
   Job job = rectangle(8, 6);
   // Corner B opened so that C swings 30 out over its 6 m.
