@@ -12,14 +12,17 @@ namespace {
 
 constexpr double kLongest = 2.1;  // widths of the rod to a metre, where it only lists
 
-// What is asked for all over the job goes before what one opening or one lift needs.
+// What is asked for all over the job goes before what one opening or one support needs.
 int priorityOf(const model::ScheduledLevel& level) {
   const auto begins = [&](const char* with) { return level.key.rfind(with, 0) == 0; };
   if (begins("finished-floor") || begins("damp-course") || begins("ridge") ||
       begins("top-of-concrete") || begins("formation") || begins("wall-top"))
     return 2;
-  return begins("sill:") || begins("head:") || begins("lift:") ? 0 : 1;
+  return begins("sill:") || begins("head:") ? 0 : 1;
 }
+
+// Lifts stand in the schedule and on gauge rods; over the building they would crowd out the rest.
+bool isNamed(const model::ScheduledLevel& level) { return level.key.rfind("lift:", 0) != 0; }
 
 std::vector<std::string> namesOf(const std::vector<const model::ScheduledLevel*>& group) {
   std::vector<std::string> names;
@@ -56,7 +59,8 @@ std::string whereOf(const std::vector<const model::ScheduledLevel*>& group) {
 
 std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule) {
   std::map<long, std::vector<const model::ScheduledLevel*>> groups;
-  for (const auto& level : schedule) groups[std::lround(level.level * 1000)].push_back(&level);
+  for (const auto& level : schedule)
+    if (isNamed(level)) groups[std::lround(level.level * 1000)].push_back(&level);
   std::vector<RodMark> marks;
   for (auto& [key, group] : groups) {
     std::stable_sort(group.begin(), group.end(),
@@ -74,7 +78,8 @@ std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule
 
 size_t countHeights(const std::vector<model::ScheduledLevel>& schedule) {
   std::set<long> heights;
-  for (const auto& level : schedule) heights.insert(std::lround(level.level * 1000));
+  for (const auto& level : schedule)
+    if (isNamed(level)) heights.insert(std::lround(level.level * 1000));
   return heights.size();
 }
 

@@ -30,7 +30,7 @@ struct RodMark {
   std::vector<size_t> lines;       // of the schedule, that lie there
 };
 
-// The schedule with equal levels (to a millimetre) joined, lowest first.
+// The schedule without its lifts, equal levels (to a millimetre) joined, lowest first.
 std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule);
 // How many those are.
 size_t countHeights(const std::vector<model::ScheduledLevel>& schedule);

@@ -96,7 +96,8 @@ void expectLevels(const std::vector<DrawnText>& all, const model::SettingOut& ou
   std::set<std::string> said;
   for (const DrawnText& text : all) said.insert(text.text);
   for (const auto& level : out.schedule)
-    if (!said.count(model::levelText(level.level)))
+    // Lifts stand in tables and on gauge rods only.
+    if (level.key.rfind("lift:", 0) != 0 && !said.count(model::levelText(level.level)))
       ADD_FAILURE() << level.name << " is left out: " << where;
 }
 
