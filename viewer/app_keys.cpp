@@ -129,6 +129,18 @@ bool Session::showKey(int key) {
     case GLFW_KEY_C:
       overlays.corners = !overlays.corners;
       return true;
+    case GLFW_KEY_B:
+      overlays.settingOut = !overlays.settingOut;
+      return true;
+    case GLFW_KEY_E:
+      overlays.readings = !overlays.readings;
+      return true;
+    case GLFW_KEY_I:
+      state_.readFrom(nextSetUp(job_->model.job, state_.standing), job_->model.job);
+      return true;
+    case GLFW_KEY_J:
+      if (job_->model.job.site.benchMark) state_.placing = !state_.placing;
+      return true;
     case GLFW_KEY_D:
       overlays.dimensions = !overlays.dimensions;
       return true;

@@ -75,7 +75,7 @@ void Session::press(const ButtonEvent& event) {
   // A touch that ends the show may turn and pull, but asks nothing yet.
   const bool asks = !clickSpent_ || layoutNow().tape.contains(event.at);
   if (event.button == 0 && asks && beginOnFurniture(event.at)) return;
-  if (twice && !state_.measuring)
+  if (twice && !state_.measuring && !state_.placing)
     doubleClick(event.at);
   else
     beginDrag(event);
@@ -189,7 +189,17 @@ void Session::click(const glm::vec2& at) {
     state_.addMeasured(snap.point, pick->element, snap.kind);
     return;
   }
+  if (state_.placing) {
+    if (pick) standAt(pick->point);
+    return;
+  }
   state_.selected = pick ? pick->element : kNothing;
+}
+
+void Session::standAt(const glm::vec3& local) {
+  const model::Vec3 at = job_->scene.world(local);
+  const model::Job& job = job_->model.job;
+  state_.readFrom(standByHand(job, {at.x, at.y}, at.z), job);
 }
 
 void Session::doubleClick(const glm::vec2& at) {
@@ -233,6 +243,7 @@ void Session::nearerBy(const glm::vec2& at, double factor) {
 void Session::setLevel(double level) {
   state_.switches.levelPlane = true;
   state_.switches.levelPlaneAt = float(level);
+  state_.wanted.reset();
 }
 
 bool Session::typeLevelAt(const glm::vec2& at) {

@@ -15,6 +15,7 @@
 #include "viewer/overlays/words.h"
 #include "viewer/panels/measure.h"
 #include "viewer/panels/paper_style.h"
+#include "viewer/panels/reading_card.h"
 #include "viewer/panels/section_handle.h"
 #include "viewer/panels/thing_card.h"
 #include "viewer/sun.h"
@@ -246,6 +247,29 @@ void Session::drawFrame() {
   window_.swap();
 }
 
+void Session::drawReading(ImDrawList* list, const glm::vec2& mouse, const SheetLayout& layout) {
+  const ImGuiIO& io = ImGui::GetIO();
+  const float u = letteringNow().unit;
+  if (state_.placing) {
+    const std::string words = "Click where the instrument stands";
+    drawReadingCard(list, {words}, mouse, layout.drawing);
+    return;
+  }
+  const model::Job& job = job_->model.job;
+  const auto wanted = state_.wantedNow(job);
+  if ((!state_.standing && !wanted) || state_.measuring || playback_.playing()) return;
+  if (drag_ != Drag::None || io.WantCaptureMouse || !ImGui::IsMousePosValid()) return;
+  if (covered(mouse) || layout.titleBlock.contains(mouse) || mouse.y > layout.tape.top - 40 * u ||
+      mouse.x > layout.rod.left - 8 * u)
+    return;
+  const auto pick = pickAt(mouse);
+  if (!pick) return;
+  const auto from = state_.standing ? instrumentOf(job, *state_.standing) : std::nullopt;
+  drawReadingCard(list, pointWords(job_->scene.world(pick->point).z, from, wanted), mouse,
+                  {layout.drawing.left, layout.captions.top, layout.rod.left - 8 * u,
+                   layout.tape.top - 42 * u});
+}
+
 void Session::drawBuilding(const Frame& frame) {
   const glm::ivec2 pixels = window_.framebufferSize();
   glBindFramebuffer(GL_FRAMEBUFFER, 0);
@@ -267,7 +291,10 @@ void Session::drawSheet(const Frame& frame) {
     OverlayOptions options;
     options.picker = &job_->picker;
     if (!ImGui::GetIO().WantCaptureMouse) options.pointer = mouse;
-    options.staffOnBenchMark = state_.staffOnBenchMark;
+    options.standing = state_.standing;
+    options.setOut = &job_->setOut;
+    options.asBuilt = &job_->asBuilt;
+    options.readingSet = state_.readingSet;
     options.pulledOut = sheets_.pulledOut(letteringNow().unit);
     options.viewIsButton = true;
     options.fieldsAreButtons = canChange(path_);
@@ -280,6 +307,7 @@ void Session::drawSheet(const Frame& frame) {
       drawMeasure(list, job_->scene, frame, layout, state_.measuredSnaps(), snap);
     }
     drawThingCard(list, *job_, frame, layout);
+    drawReading(list, mouse, layout);
   }
   drawSheets(sheets_, input);
   if (job_ && levelEdit_.open()) {

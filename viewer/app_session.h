@@ -52,6 +52,8 @@ class Session {
   void drawFrame();
   void drawBuilding(const Frame& frame);
   void drawSheet(const Frame& frame);
+  // Level, staff reading, cut or fill of the point under the pointer.
+  void drawReading(ImDrawList* list, const glm::vec2& mouse, const SheetLayout& layout);
   Frame frameNow() const;
   SheetLayout layoutNow() const;
   double groundUnder(const glm::vec3& local) const;
@@ -78,6 +80,8 @@ class Session {
   void endDrag(const glm::vec2& at);
   void setLevelAt(float y);
   void click(const glm::vec2& at);
+  // Stands the instrument there by hand.
+  void standAt(const glm::vec3& local);
   void doubleClick(const glm::vec2& at);
   void wheel(const glm::vec2& at, const glm::vec2& steps);
   // The hand on the camera, however it is moved: radians, parts of the sheet, a factor.

@@ -34,6 +34,17 @@ void carryOver(ViewState& state, const ReadyJob& before, const ReadyJob& after) 
     stands = on != kNothing && reaches(after.scene.elements[on], state.measured[i]);
   }
   if (!stands) state.clearMeasured();
+  const model::Job& job = after.model.job;
+  if (state.readingSet && *state.readingSet >= job.readings.size()) state.readingSet.reset();
+  const bool plane = state.planeIsLine(before.model.job);
+  state.standing = sameSetUp(job, state.standing);
+  const auto instrument = state.standing ? instrumentOf(job, *state.standing) : std::nullopt;
+  if (plane && instrument) state.switches.levelPlaneAt = float(instrument->collimation);
+  if (!state.wanted) return;
+  const std::string name = state.wanted->name;
+  state.wanted.reset();
+  for (const model::ScheduledLevel& level : after.model.settingOut.schedule)
+    if (nameOf(level) == name) state.wanted = WantedLevel{name, level.level};
 }
 
 }  // namespace viewer

@@ -7,7 +7,9 @@
 #include <string>
 #include <vector>
 
+#include "model/asbuilt/as_built.h"
 #include "model/job/read_job.h"
+#include "model/lines/set_out_lines.h"
 #include "model/model.h"
 #include "model/problems.h"
 #include "viewer/picking.h"
@@ -18,9 +20,16 @@ namespace viewer {
 // A model with all that is drawn of it. Never moved: the picker points into the scene.
 struct ReadyJob {
   explicit ReadyJob(model::Model from, model::KeyPlaces given = {})
-      : model(std::move(from)), places(std::move(given)), scene(buildScene(model)), picker(scene) {}
+      : model(std::move(from)),
+        setOut(model::deriveLines(model.job, model.settingOut)),
+        asBuilt(model::deriveAsBuilt(model.job, model.settingOut)),
+        places(std::move(given)),
+        scene(buildScene(model)),
+        picker(scene) {}
   model::Model model;
-  model::KeyPlaces places;  // where the file gives what it gives
+  model::SetOutLines setOut;  // what is set out and checked by tape
+  model::AsBuilt asBuilt;     // what was read, against what is drawn
+  model::KeyPlaces places;    // where the file gives what it gives
   Scene scene;
   Picker picker;
 };

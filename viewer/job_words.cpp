@@ -6,6 +6,12 @@ std::vector<std::string> jobWords(const model::Model& model) {
   const model::Job& job = model.job;
   std::vector<std::string> words{job.name, job.datumNote};
   if (job.site.benchMark) words.push_back(job.site.benchMark->name);
+  for (const auto& mark : job.site.marks) words.push_back(mark.name);
+  for (const auto& set : job.readings) {
+    words.insert(words.end(), {set.name, set.by});
+    for (const auto& reading : set.rows) words.push_back(reading.at);
+  }
+  for (const auto& setUp : job.setUps) words.push_back(setUp.name);
   for (const auto& building : job.site.buildings) words.push_back(building.name);
   for (const auto& storey : job.storeys) words.push_back(storey.name);
   for (const auto& opening : job.openings) words.push_back(opening.name);

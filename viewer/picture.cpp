@@ -30,7 +30,7 @@ float letteringScale(int width, int height) {
 
 bool any(const Overlays& o) {
   return o.levels || o.lines || o.corners || o.dimensions || o.captions || o.titleBlock || o.tape ||
-         o.rod;
+         o.rod || o.settingOut || o.instrument || o.readings;
 }
 
 }  // namespace
@@ -82,6 +82,7 @@ void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& optio
   if (!picker) picker = std::make_unique<Picker>(scene);
   OverlayOptions how;
   how.picker = picker.get();
+  how.standing = options.standing;
   ink->lay(options.width, options.height, [&] {
     drawOverlays(model, scene, frame, options.overlays, options.width, options.height, how);
   });

@@ -25,6 +25,9 @@ struct Overlays {
   bool titleBlock = false;
   bool tape = false;
   bool rod = false;
+  bool settingOut = false;  // boards' marks, diagonals, triangles, offset lines, limits
+  bool readings = false;    // what was read, against what is drawn
+  bool instrument = false;  // set-ups of the level, and the sight of the one read from
 };
 
 struct PictureOptions {
@@ -32,6 +35,7 @@ struct PictureOptions {
   double time = 0;
   std::string view = "south-west";  // of standardViewNames(); unknown: as south-west
   Overlays overlays;
+  std::optional<model::SetUp> standing;  // the set-up that levels are read from
   Frame frame;  // camera, time, stage and sun are set from the above and from the job
 };
 

@@ -21,6 +21,8 @@ const char* nameOf(Tab tab) {
       return "Stages";
     case Tab::Levels:
       return "Levels";
+    case Tab::Readings:
+      return "Readings";
     case Tab::Quantities:
       return "Quantities";
     case Tab::Show:
@@ -175,11 +177,36 @@ void ViewState::originMoved(const glm::vec3& by) {
   section.plane.w += glm::dot(glm::vec3(section.plane), by);
 }
 
+void ViewState::readFrom(const std::optional<model::SetUp>& setUp, const model::Job& job) {
+  const auto instrument = setUp ? instrumentOf(job, *setUp) : std::nullopt;
+  standing = instrument ? setUp : std::nullopt;
+  placing = false;
+  overlays.instrument |= instrument.has_value();
+  switches.levelPlane = instrument.has_value();
+  if (instrument) switches.levelPlaneAt = float(instrument->collimation);
+}
+
+bool ViewState::planeIsLine(const model::Job& job) const {
+  constexpr double kSame = 0.0005;
+  const auto instrument = standing ? instrumentOf(job, *standing) : std::nullopt;
+  return switches.levelPlane && instrument &&
+         std::abs(instrument->collimation - double(switches.levelPlaneAt)) < kSame;
+}
+
+std::optional<WantedLevel> ViewState::wantedNow(const model::Job& job) const {
+  if (wanted) return wanted;
+  if (!switches.levelPlane || planeIsLine(job)) return std::nullopt;
+  return WantedLevel{"", double(switches.levelPlaneAt)};
+}
+
 bool ViewState::backOut() {
+  if (placing) return placing = false, true;
   if (!measured.empty()) return clearMeasured(), true;
   if (measuring) return measuring = false, true;
   if (tab != Tab::None) return tab = Tab::None, true;
   if (selected != kNothing) return selected = kNothing, true;
+  if (wanted) return wanted.reset(), true;
+  if (standing) return standing.reset(), switches.levelPlane = false, true;
   if (switches.levelPlane) return switches.levelPlane = false, true;
   if (section.on) return section.on = false, true;
   return false;

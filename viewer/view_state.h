@@ -12,11 +12,12 @@
 #include "viewer/picture.h"
 #include "viewer/scene.h"
 #include "viewer/stage_view.h"
+#include "viewer/standing.h"
 
 namespace viewer {
 
-enum class Tab { None, Stages, Levels, Quantities, Show, View, Problems, Keys };
-inline constexpr int kTabCount = 7;
+enum class Tab { None, Stages, Levels, Readings, Quantities, Show, View, Problems, Keys };
+inline constexpr int kTabCount = 8;
 const char* nameOf(Tab tab);
 
 // Where a standard view is found: the keys 1 to 9 and the order of cycling.
@@ -45,7 +46,10 @@ class ViewState {
   std::vector<glm::vec3> measured;        // none, one or two points, local
   std::vector<std::uint32_t> measuredOn;  // the things that they are on, as far as known
   std::vector<SnapKind> measuredKinds;    // what each was pulled to
-  std::optional<double> staffOnBenchMark;
+  std::optional<model::SetUp> standing;   // the instrument that is read from
+  std::optional<size_t> readingSet;       // of Job::readings; else the latest of every point
+  bool placing = false;                   // the next click stands one by hand
+  std::optional<WantedLevel> wanted;      // of the schedule; the level plane's goes when it moves
 
   // Eases to a standard view that fills the drawing area; nothing for an unknown name.
   void goToView(const std::string& name, const Scene& scene, const SheetLayout& layout);
@@ -79,6 +83,12 @@ class ViewState {
   // looks from; or off.
   void toggleSection(const model::Model& model, const Scene& scene);
   void toggleMeasuring();
+  // Reads from another instrument, or from none: the level plane is then the plane of its line.
+  void readFrom(const std::optional<model::SetUp>& setUp, const model::Job& job);
+  // The plane is the plane of the instrument's line.
+  bool planeIsLine(const model::Job& job) const;
+  // What a point is cut or filled to.
+  std::optional<WantedLevel> wantedNow(const model::Job& job) const;
   void addMeasured(const glm::vec3& point, std::uint32_t on = kNothing,
                    SnapKind kind = SnapKind::None);
   // The points with what they were pulled to.

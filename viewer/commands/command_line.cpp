@@ -173,6 +173,8 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
                       "cut: the side to take away (north, south, east, west), or x=3500, y=2000");
   command->add_option("--level", options.level,
                       "a level plane with its rod: metres, or a level of the schedule by name");
+  command->add_option("--set-up", options.setUp,
+                      "a set-up of the job, by name: levels then show what is read on the staff");
   command->add_flag("--see-through", options.seeThrough, "the ground as if it were glass");
   command->add_option("--out", options.out, "the file to write")->required()->type_name("FILE.png");
   command->callback([&] { action = [&options] { return runPicture(options); }; });

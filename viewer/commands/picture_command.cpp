@@ -28,6 +28,9 @@ int runPicture(const PictureCommand& command) {
     if (auto wrong = readLevelPlane(command.level, model->settingOut, picture))
       return wrongUsage(*wrong);
   }
+  if (!command.setUp.empty()) {
+    if (auto wrong = readSetUp(command.setUp, model->job, picture)) return wrongUsage(*wrong);
+  }
   std::string why;
   const auto offscreen = Offscreen::create(why);
   if (!offscreen) return noOpenGl(why);

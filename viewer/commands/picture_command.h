@@ -15,6 +15,7 @@ struct PictureCommand {
   std::string show = "none";
   std::string section;  // empty: none
   std::string level;    // empty: no level plane
+  std::string setUp;    // empty: none
   bool seeThrough = false;
 };
 

@@ -6,10 +6,12 @@
 #include <sstream>
 
 #include "model/job/lengths.h"
+#include "model/levelling/level_book.h"
 #include "viewer/camera.h"
 #include "viewer/read_level.h"
 #include "viewer/scene.h"
 #include "viewer/section.h"
+#include "viewer/standing.h"
 
 namespace viewer {
 namespace {
@@ -22,10 +24,17 @@ struct NamedOverlay {
   bool Overlays::*flag;
 };
 constexpr NamedOverlay kOverlays[] = {
-    {"levels", &Overlays::levels},    {"lines", &Overlays::lines},
-    {"corners", &Overlays::corners},  {"dimensions", &Overlays::dimensions},
-    {"caption", &Overlays::captions}, {"title", &Overlays::titleBlock},
-    {"tape", &Overlays::tape},        {"rod", &Overlays::rod},
+    {"levels", &Overlays::levels},
+    {"lines", &Overlays::lines},
+    {"corners", &Overlays::corners},
+    {"dimensions", &Overlays::dimensions},
+    {"caption", &Overlays::captions},
+    {"title", &Overlays::titleBlock},
+    {"tape", &Overlays::tape},
+    {"rod", &Overlays::rod},
+    {"setting-out", &Overlays::settingOut},
+    {"instrument", &Overlays::instrument},
+    {"readings", &Overlays::readings},
 };
 
 template <typename Number>
@@ -185,6 +194,26 @@ std::optional<std::string> readLevelPlane(const std::string& text,
   picture.frame.levelPlaneAt = static_cast<float>(std::get<double>(read));
   picture.overlays.rod = true;
   return std::nullopt;
+}
+
+std::optional<std::string> readSetUp(const std::string& text, const model::Job& job,
+                                     PictureOptions& picture) {
+  std::string names;
+  for (const model::SetUp& setUp : job.setUps) {
+    names += (names.empty() ? "" : ", ") + setUp.name;
+    if (!model::sameName(setUp.name, text)) continue;
+    picture.standing = setUp;
+    picture.overlays.instrument = true;
+    // The plane of its line, unless another level has been asked for.
+    const auto instrument = instrumentOf(job, setUp);
+    if (instrument && !picture.frame.levelPlane) {
+      picture.frame.levelPlane = picture.overlays.rod = true;
+      picture.frame.levelPlaneAt = static_cast<float>(instrument->collimation);
+    }
+    return std::nullopt;
+  }
+  if (names.empty()) return "--set-up \"" + text + "\": the job has no set-ups";
+  return "--set-up knows no \"" + text + "\"; there are " + names;
 }
 
 }  // namespace viewer

@@ -38,6 +38,11 @@ std::optional<std::string> readLevelPlane(const std::string& text,
                                           const model::SettingOut& settingOut,
                                           PictureOptions& picture);
 
+// The set-up whose staff readings are shown, by name; it brings the instrument, the rod and, where
+// no level plane is asked for, the plane of its line.
+std::optional<std::string> readSetUp(const std::string& text, const model::Job& job,
+                                     PictureOptions& picture);
+
 std::string overlayNames();  // "levels, lines, ..."
 std::string viewNames();
 

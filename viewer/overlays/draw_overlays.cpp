@@ -21,6 +21,7 @@ void drawLabels(OverlaySheet& sheet) {
   for (size_t i = 0; i < placed.size(); ++i) {
     if (!placed[i].shown) continue;
     const LabelText& text = sheet.texts[i];
+    if (text.besideOnly && placed[i].leader) continue;
     const Box& box = placed[i].box;
     if (placed[i].leader && text.leader)
       sheet.pen.line(leaderStart(box, placed[i].anchor), placed[i].anchor, text.rgb, 1,
@@ -45,6 +46,8 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
   if (sheet.levelsShown && l.levelPlan.left > 0) sheet.taken.push_back(l.levelsLeft.grown(5 * u));
   if (overlays.rod)
     sheet.taken.push_back({l.rod.left - 36 * u, l.rod.top, l.sheet.right, l.rod.bottom});
+  if (const auto card = overlays.rod ? rodPointerCard(sheet) : std::nullopt)
+    sheet.taken.push_back(*card);
 }
 
 }  // namespace
@@ -54,7 +57,8 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   // Pictures come without a picker; what is hidden should be quiet in them too.
   std::unique_ptr<Picker> own;
   OverlayOptions with = options;
-  if (!with.picker && (overlays.lines || overlays.corners || overlays.dimensions)) {
+  if (!with.picker && (overlays.lines || overlays.corners || overlays.dimensions ||
+                       overlays.settingOut || overlays.instrument || overlays.readings)) {
     own = std::make_unique<Picker>(scene);
     with.picker = own.get();
   }
@@ -67,11 +71,19 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   takeFixedPlaces(sheet, overlays);
   // Captions first: they tell how much room they took.
   if (overlays.captions) drawCaptions(sheet);
-  if (overlays.lines || overlays.dimensions) sheet.avoid = standingBuildings(sheet);
+  if (overlays.lines || overlays.dimensions || overlays.settingOut)
+    sheet.avoid = standingBuildings(sheet);
   if (overlays.lines) drawStringLines(sheet);
   std::vector<CornerRing> rings;
   if (overlays.corners) rings = placeCornerLetters(sheet);
   if (overlays.dimensions) drawDimensions(sheet, rings);
+  if (overlays.settingOut)
+    drawSettingOut(sheet,
+                   with.setOut ? *with.setOut : model::deriveLines(model.job, model.settingOut));
+  if (overlays.instrument) drawInstruments(sheet);
+  if (overlays.readings)
+    drawReadings(sheet,
+                 with.asBuilt ? *with.asBuilt : model::deriveAsBuilt(model.job, model.settingOut));
   drawCornerLetters(sheet, rings);  // over the ends of dimension lines
   if (levels) drawLevelMarks(sheet);
   drawLabels(sheet);

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "model/asbuilt/as_built.h"
+#include "model/lines/set_out_lines.h"
 #include "model/model.h"
 #include "viewer/frame.h"
 #include "viewer/picking.h"
@@ -21,8 +23,11 @@ struct OverlayOptions {
   const Picker* picker = nullptr;    // tells what is hidden; without one a coarser rule does
   ImDrawList* list = nullptr;        // null: the background list of the current Dear ImGui frame
   std::optional<glm::vec2> pointer;  // where the mouse is, for what the tape says under it
-  // Staff reading taken on the bench mark; then the rod shows staff readings.
-  std::optional<double> staffOnBenchMark;
+  // The instrument that is read from; then rod and levels show staff readings.
+  std::optional<model::SetUp> standing;
+  const model::SetOutLines* setOut = nullptr;  // null: worked out when it is to be shown
+  const model::AsBuilt* asBuilt = nullptr;     // the same, of readings
+  std::optional<size_t> readingSet;            // of Job::readings; else the latest of every point
   float pulledOut = 0;            // pixels that a sheet of the window stands in from the left
   bool viewIsButton = false;      // the title block shows that its view can be clicked
   bool fieldsAreButtons = false;  // and that job, datum and bench mark can be typed into

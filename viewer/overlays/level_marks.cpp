@@ -8,6 +8,7 @@
 #include "viewer/overlays/level_columns.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/overlays/words.h"
+#include "viewer/standing.h"
 
 namespace viewer {
 namespace {
@@ -59,6 +60,7 @@ struct Drawing {
   RodScale rod;
   std::vector<float> made;  // of each mark: see sharesMade
   bool besideBuilding = false;
+  std::optional<model::Instrument> from;  // then readings stand where courses do
 };
 
 // From the text to the building, at the true height.
@@ -148,7 +150,7 @@ void drawKey(const Drawing& d, float left, float right, float top) {
 
 void drawHeading(const Drawing& d, const Box& column, float top) {
   const Pen& pen = d.pen;
-  const std::string what = "Levels, m", course = "course";
+  const std::string what = "Levels, m", course = d.from ? "staff" : "course";
   pen.text({column.left, top}, ink::kSoft, what, Cut::Bold);
   const float gap = pen.unit() * 8, width = pen.size(course).x;
   float left = column.left + pen.size(what, Cut::Bold).x + gap, right = column.right;
@@ -189,7 +191,7 @@ std::vector<LevelItem> itemsOf(const Drawing& d) {
     item.value = model::levelText(mark.level);
     item.names = mark.names;
     item.where = mark.where;
-    item.course = courseText(sheet.model, mark.level);
+    item.course = d.from ? shortReading(*d.from, mark.level) : courseText(sheet.model, mark.level);
     item.opening = mark.priority == 0;
     item.yRight = item.yLeft = d.rod.yAt(mark.level);
     const auto heightAt = [&](const std::optional<glm::vec2>& corner, float& y) {
@@ -215,6 +217,8 @@ void drawLevelMarks(OverlaySheet& sheet) {
   if (marks.size() < layout.levelPlan.right + layout.levelPlan.left)
     layout.levelPlan = planLevels(marks.size(), layout.levels.height(), 0, sheet.pen.unit());
   const float full = sheet.pen.lineHeight();
+  const auto& setUp = sheet.options.standing;
+  const auto instrument = setUp ? instrumentOf(sheet.model.job, *setUp) : std::nullopt;
   Drawing d{sheet,
             marks,
             sheet.pen.sized(sheet.layout.levelPlan.text / full),
@@ -222,7 +226,8 @@ void drawLevelMarks(OverlaySheet& sheet) {
             outermost(sheet),
             rodScaleOf(sheet.model, sheet.frame, sheet.layout),
             sharesMade(sheet, marks),
-            sheet.levelsShown};
+            sheet.levelsShown,
+            instrument};
   const auto items = itemsOf(d);
   const MeasureLevel measure = [&](const std::string& text, bool bold) {
     return d.pen.size(text, bold ? Cut::Bold : Cut::Text).x;

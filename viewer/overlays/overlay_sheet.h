@@ -20,6 +20,7 @@ struct LabelText {
   float opacity = 1;
   bool leader = true;  // draw one when the label had to step aside
   Cut cut = Cut::Text;
+  bool besideOnly = false;  // left out when it had to step aside
 };
 
 struct OverlaySheet {
@@ -65,6 +66,8 @@ void drawCaptions(OverlaySheet& sheet);
 void drawTitleBlock(OverlaySheet& sheet);
 void drawTape(OverlaySheet& sheet);
 void drawRod(OverlaySheet& sheet);
+// What the words of the level plane take beside the rod, while it is shown.
+std::optional<Box> rodPointerCard(const OverlaySheet& sheet);
 // Over the building.
 // Those that are seen first, nearest first; hidden ones only where no other stands. They take
 // their places before dimensions and names do.
@@ -76,6 +79,14 @@ void drawDimensions(OverlaySheet& sheet, const std::vector<CornerRing>& rings);
 void drawLevelMarks(OverlaySheet& sheet);
 void drawStringLines(OverlaySheet& sheet);
 void drawScaleBar(OverlaySheet& sheet);
+void drawInstruments(OverlaySheet& sheet);
+// What was read, with its deviations; the surfaces read as a heat map.
+void drawReadings(OverlaySheet& sheet, const model::AsBuilt& asBuilt);
+// Boards' marks, tape checks, offset lines and limits: in plan the setting-out drawing, elsewhere
+// quieter.
+void drawSettingOut(OverlaySheet& sheet, const model::SetOutLines& lines);
+// A part of it: the permission's and agreements' limits.
+void drawLimits(OverlaySheet& sheet, const model::SetOutLines& lines);
 
 // The sheet of a job with these overlays.
 SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,

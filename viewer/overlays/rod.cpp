@@ -6,6 +6,7 @@
 #include "model/level_text.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/overlays/words.h"
+#include "viewer/standing.h"
 
 namespace viewer {
 namespace {
@@ -85,46 +86,72 @@ void nameMarkAt(OverlaySheet& sheet, const RodScale& scale) {
 
 std::vector<std::string> pointerWords(const OverlaySheet& sheet, double level) {
   std::vector<std::string> words{model::levelText(level), courseWords(sheet.model, level)};
-  const auto& mark = sheet.model.job.site.benchMark;
-  if (!mark) return words;
-  char text[40];
-  if (sheet.options.staffOnBenchMark)
-    std::snprintf(text, sizeof text, "staff %.3f",
-                  mark->level + *sheet.options.staffOnBenchMark - level);
-  else
-    std::snprintf(text, sizeof text, "BM %s", model::levelText(level - mark->level).c_str());
-  words.emplace_back(text);
+  const auto& setUp = sheet.options.standing;
+  if (const auto from = setUp ? instrumentOf(sheet.model.job, *setUp) : std::nullopt) {
+    words.push_back("staff " + shortReading(*from, level));
+  } else if (const auto& mark = sheet.model.job.site.benchMark) {
+    words.push_back("BM " + model::levelText(level - mark->level));
+  }
   return words;
+}
+
+// Where the pointer's words stand.
+struct PointerWords {
+  std::vector<std::string> words;
+  glm::vec2 at{0, 0}, size{0, 0};
+  bool card = false;  // no room past the rod: on a card
+  Box paper() const { return Box::at(at, size); }
+};
+
+PointerWords placePointer(const OverlaySheet& sheet, const RodScale& scale) {
+  const Pen& pen = sheet.pen;
+  const float u = pen.unit();
+  const Box& rod = sheet.layout.rod;
+  const double level = double(sheet.frame.levelPlaneAt);
+  const float y = std::clamp(scale.yAt(level), rod.top, rod.bottom);
+  const float line = pen.lineHeight() * 1.1f;
+  PointerWords place;
+  place.words = pointerWords(sheet, level);
+  const float tall = line * float(place.words.size());
+  float width = 0;
+  for (const std::string& word : place.words)
+    width = std::max({width, pen.size(word).x, pen.size(word, Cut::Bold).x});
+  float top = std::clamp(y - line * 0.5f, rod.top, std::max(rod.top, rod.bottom - tall));
+  float left = rod.right + 17 * u;
+  if (left + width > sheet.layout.sheet.right - 2 * u) {
+    place.card = true;
+    // Before the rod, or over it where levels stand before it.
+    left = rod.left - 14 * u - width;
+    if (sheet.levelsShown) {
+      left = sheet.layout.sheet.right - 8 * u - width;
+      top = y + 14 * u + tall < rod.bottom ? y + 14 * u : y - 14 * u - tall;
+    }
+  }
+  place.at = {left, top};
+  place.size = {width, tall};
+  return place;
 }
 
 void drawPointer(OverlaySheet& sheet, const RodScale& scale) {
   const Pen& pen = sheet.pen;
   const float u = pen.unit();
   const Box& rod = sheet.layout.rod;
-  const double level = double(sheet.frame.levelPlaneAt);
-  const float y = std::clamp(scale.yAt(level), rod.top, rod.bottom);
+  const float y = std::clamp(scale.yAt(double(sheet.frame.levelPlaneAt)), rod.top, rod.bottom);
   const float opacity = sheet.frame.levelPlane ? 1.0f : 0.45f;
   const ImU32 blue = colour(ink::kLevels, opacity);
   pen.list()->AddTriangleFilled({rod.right - u, y}, {rod.right + 13 * u, y - 8 * u},
                                 {rod.right + 13 * u, y + 8 * u}, blue);
   if (!sheet.frame.levelPlane) return;
   pen.line({rod.left, y}, {rod.right, y}, ink::kLevels, 2);
-  const auto words = pointerWords(sheet, level);
-  const float line = pen.lineHeight() * 1.1f, tall = line * float(words.size());
-  float width = 0;
-  for (const std::string& word : words)
-    width = std::max({width, pen.size(word).x, pen.size(word, Cut::Bold).x});
-  float top = std::clamp(y - line * 0.5f, rod.top, std::max(rod.top, rod.bottom - tall));
-  float left = rod.right + 17 * u;
-  if (left + width > sheet.layout.sheet.right - 2 * u) {
-    // No room past the rod: on a card before it.
-    left = rod.left - 14 * u - width;
-    const Box card = Box::at({left, top}, {width, tall}).grown(5 * u);
-    pen.fill(card, ink::kCard, 0.97f);
-    pen.outline(card, ink::kLevels, 1.2f);
+  const PointerWords place = placePointer(sheet, scale);
+  if (place.card) {
+    pen.fill(place.paper().grown(5 * u), ink::kCard, 0.97f);
+    pen.outline(place.paper().grown(5 * u), ink::kLevels, 1.2f);
   }
-  for (size_t i = 0; i < words.size(); ++i, top += line)
-    pen.text({left, top}, ink::kLevelWords, words[i], i ? Cut::Text : Cut::Bold);
+  const float line = pen.lineHeight() * 1.1f;
+  for (size_t i = 0; i < place.words.size(); ++i)
+    pen.text(place.at + glm::vec2(0, line * float(i)), ink::kLevelWords, place.words[i],
+             i ? Cut::Text : Cut::Bold);
 }
 
 }  // namespace
@@ -143,6 +170,13 @@ std::vector<RodMark> shownMarks(const OverlaySheet& sheet) {
   if (!sheet.levelsShown && !isElevation(sheet.frame.camera))
     std::erase_if(marks, [](const RodMark& mark) { return mark.priority == 0; });
   return marks;
+}
+
+std::optional<Box> rodPointerCard(const OverlaySheet& sheet) {
+  if (!sheet.frame.levelPlane) return std::nullopt;
+  const PointerWords place =
+      placePointer(sheet, rodScaleOf(sheet.model, sheet.frame, sheet.layout));
+  return place.paper().grown(7 * sheet.pen.unit());
 }
 
 void drawRod(OverlaySheet& sheet) {

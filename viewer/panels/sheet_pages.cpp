@@ -100,6 +100,8 @@ void drawPage(SheetsState& sheets, SheetsInput& input) {
       return stagesPage(sheets, input);
     case Tab::Levels:
       return levelsPage(input);
+    case Tab::Readings:
+      return readingsPage(input);
     case Tab::Quantities:
       return quantitiesPage(sheets, input);
     case Tab::Show:

@@ -10,6 +10,7 @@ void drawPage(SheetsState& sheets, SheetsInput& input);
 
 void stagesPage(SheetsState& sheets, SheetsInput& input);
 void levelsPage(SheetsInput& input);
+void readingsPage(SheetsInput& input);
 void quantitiesPage(SheetsState& sheets, SheetsInput& input);
 void showPage(SheetsInput& input);
 void viewPage(SheetsInput& input);

@@ -2,6 +2,7 @@
 
 #include <imgui.h>
 
+#include "viewer/fonts.h"
 #include "viewer/line_breaks.h"
 #include "viewer/reading_order.h"
 
@@ -24,6 +25,18 @@ void quietWords(const std::string& text) {
   ImGui::PushStyleColor(ImGuiCol_Text, ImGui::GetColorU32(ImGuiCol_TextDisabled));
   wrappedWords(text);
   ImGui::PopStyleColor();
+}
+
+void wordsAtRight(const std::string& text) {
+  const float room = ImGui::GetContentRegionAvail().x - ImGui::CalcTextSize(text.c_str()).x;
+  if (room > 0) ImGui::SetCursorPosX(ImGui::GetCursorPosX() + room);
+  ImGui::TextUnformatted(text.c_str());
+}
+
+void boldAtRight(const std::string& text) {
+  ImGui::PushFont(letteringNow().bold);
+  wordsAtRight(text);
+  ImGui::PopFont();
 }
 
 }  // namespace viewer

@@ -9,5 +9,8 @@ namespace viewer {
 void wrappedWords(const std::string& text);
 // The same in the quieter ink.
 void quietWords(const std::string& text);
+// At the right of the column, as figures stand.
+void wordsAtRight(const std::string& text);
+void boldAtRight(const std::string& text);
 
 }  // namespace viewer

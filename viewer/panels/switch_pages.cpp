@@ -50,6 +50,9 @@ void showPage(SheetsInput& input) {
   ImGui::Checkbox("String lines and profiles (T)", &overlays.lines);
   ImGui::Checkbox("Corner letters (C)", &overlays.corners);
   ImGui::Checkbox("Wall lengths and distances (D)", &overlays.dimensions);
+  ImGui::Checkbox("Setting out: marks, tapes, limits (B)", &overlays.settingOut);
+  ImGui::Checkbox("The instrument and its set-ups", &overlays.instrument);
+  ImGui::Checkbox("Readings against the drawing (E)", &overlays.readings);
   heading("The building");
   ImGui::Checkbox("See through the ground (G)", &switches.seeThroughGround);
   bool section = input.state.section.on;
@@ -149,10 +152,14 @@ void keysPage() {
        {"6 7 8 9", "from the corners, SW SE NE NW"},
        {"V", "the stage's own view"},
        {"P, F", "parallel; frame"}}};
-  static constexpr std::array<KeyLine, 10> kShow{
+  static constexpr std::array<KeyLine, 14> kShow{
       {{"click", "what is this?"},
        {"L, T", "levels; string lines, profiles"},
        {"C, D", "corner letters; lengths"},
+       {"B", "setting out: marks, tapes, limits"},
+       {"I", "read from the next set-up; from none"},
+       {"J", "stand the instrument by hand"},
+       {"E", "readings against the drawing"},
        {"G", "see through the ground"},
        {"S", "section, pulled by its handle"},
        {"N", "outline of what comes next"},

@@ -55,10 +55,14 @@ class OverlayTest : public ::testing::Test {
     frame.camera =
         *fittedView(view, scene_, sheetOf(model_, overlays_, float(width), float(height), unit_));
     if (section.on) frame.section = section;
+    if (at_) frame.camera.target = *at_;
+    frame.camera.distance *= nearer_;
     std::vector<DrawnText> record;
     OverlayOptions with;
     with.picker = picker_.get();
     with.record = &record;
+    with.standing = standing_;
+    with.readingSet = readingSet_;
     ImGui::GetIO().DisplaySize = {float(width), float(height)};
     ImGui::NewFrame();
     drawOverlays(model_, scene_, frame, overlays_, width, height, with);
@@ -67,6 +71,10 @@ class OverlayTest : public ::testing::Test {
   }
 
   float unit_ = 1;
+  double nearer_ = 1;            // of the distance of the view
+  std::optional<glm::vec3> at_;  // looked at in place of the view's own point
+  std::optional<model::SetUp> standing_;
+  std::optional<size_t> readingSet_;
   Overlays overlays_;
   model::Model model_;
   Scene scene_;

@@ -34,10 +34,14 @@ class SheetTexts : public ::testing::TestWithParam<std::string> {
     model_ = model::buildModel(test_support::demoJob(GetParam()));
     scene_ = buildScene(model_);
     picker_ = std::make_unique<Picker>(scene_);
+    setOut_ = model::deriveLines(model_.job, model_.settingOut);
+    asBuilt_ = model::deriveAsBuilt(model_.job, model_.settingOut);
   }
   void TearDown() override { ImGui::DestroyContext(context_); }
 
-  static Overlays all() { return {true, true, true, true, true, true, true, true}; }
+  static Overlays all() {
+    return {true, true, true, true, true, true, true, true, true, true, true};
+  }
 
   PictureOptions options(const Size& size, const std::string& view, int stage) const {
     PictureOptions options;
@@ -62,6 +66,8 @@ class SheetTexts : public ::testing::TestWithParam<std::string> {
     OverlayOptions with;
     with.picker = picker_.get();
     with.record = &record;
+    with.setOut = &setOut_;
+    with.asBuilt = &asBuilt_;
     ImGui::GetIO().DisplaySize = {float(size.width), float(size.height)};
     ImGui::NewFrame();
     drawOverlays(model_, scene_, frame, how.overlays, size.width, size.height, with);
@@ -72,6 +78,8 @@ class SheetTexts : public ::testing::TestWithParam<std::string> {
   model::Model model_;
   Scene scene_;
   std::unique_ptr<Picker> picker_;
+  model::SetOutLines setOut_;
+  model::AsBuilt asBuilt_;
   ImGuiContext* context_ = nullptr;
 };
 

@@ -1,0 +1,137 @@
+#include "viewer/standing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include <glm/geometric.hpp>
+#include "model/level_text.h"
+
+#include "model/levelling/carry_level.h"
+#include "model/levelling/cut_fill.h"
+#include "model/levelling/level_book.h"
+#include "model/levelling/staff_text.h"
+
+namespace viewer {
+namespace {
+
+// A staff and what is seen on it are read to the millimetre.
+double readable(double metres) { return std::round(metres * 1000) / 1000; }
+
+std::string staffLength(double metres) {
+  char text[32];
+  std::snprintf(text, sizeof text, "%g m staff", metres);
+  return text;
+}
+
+std::string staffWords(const model::Instrument& instrument, double level) {
+  const model::StaffReading sight = model::readStaff(instrument, level);
+  switch (sight.reach) {
+    case model::Reach::StaffTooShort:
+      return "too low for a " + staffLength(instrument.staff) + ": change point";
+    case model::Reach::TooHigh:
+      return "too high for a " + staffLength(instrument.staff) + ": carry it up by tape";
+    case model::Reach::UpsideDown:
+      return "staff " + shortReading(instrument, level) + ", upside down";
+    default:
+      return "staff " + shortReading(instrument, level);
+  }
+}
+
+}  // namespace
+
+std::string nameOf(const model::ScheduledLevel& level) {
+  return level.where.empty() ? level.name : level.name + ", " + level.where;
+}
+
+const model::BenchMark* markOf(const model::Job& job, const model::SetUp& setUp) {
+  const auto& main = job.site.benchMark;
+  if (main && (setUp.mark.empty() || model::sameName(main->name, setUp.mark))) return &*main;
+  for (const model::BenchMark& mark : job.site.marks)
+    if (model::sameName(mark.name, setUp.mark)) return &mark;
+  return nullptr;
+}
+
+std::optional<model::Instrument> instrumentOf(const model::Job& job, const model::SetUp& setUp) {
+  const model::BenchMark* mark = markOf(job, setUp);
+  if (!mark) return std::nullopt;
+  return model::setUpInstrument(mark->level, setUp.backsight, setUp.staff);
+}
+
+std::optional<model::SetUp> standByHand(const model::Job& job, const model::Vec2& at,
+                                        double ground) {
+  const auto& mark = job.site.benchMark;
+  if (!mark) return std::nullopt;
+  model::SetUp setUp;
+  setUp.name = kByHand;
+  setUp.at = at;
+  setUp.mark = mark->name;
+  setUp.backsight = readable(ground + model::Tripod{}.usual - mark->level);
+  return setUp;
+}
+
+std::optional<model::SetUp> nextSetUp(const model::Job& job,
+                                      const std::optional<model::SetUp>& now) {
+  size_t next = 0;
+  while (now && next < job.setUps.size() && job.setUps[next].name != now->name) ++next;
+  if (now) ++next;
+  for (; next < job.setUps.size(); ++next)
+    if (instrumentOf(job, job.setUps[next])) return job.setUps[next];
+  return std::nullopt;
+}
+
+std::optional<model::SetUp> sameSetUp(const model::Job& job,
+                                      const std::optional<model::SetUp>& before) {
+  if (!before) return std::nullopt;
+  std::optional<model::SetUp> same;
+  for (const model::SetUp& setUp : job.setUps)
+    if (setUp.name == before->name) same = setUp;
+  if (!same && before->name == kByHand) same = before;
+  return same && instrumentOf(job, *same) ? same : std::nullopt;
+}
+
+std::string shortReading(const model::Instrument& instrument, double level) {
+  const model::StaffReading sight = model::readStaff(instrument, level);
+  switch (sight.reach) {
+    case model::Reach::StaffTooShort:
+      return "too low";
+    case model::Reach::TooHigh:
+      return "too high";
+    default:
+      return model::staffText(readable(sight.reading));
+  }
+}
+
+std::vector<std::string> carryWords(const model::Job& job, const model::SettingOut& settingOut,
+                                    const model::SetUp& setUp, double level) {
+  const auto instrument = instrumentOf(job, setUp);
+  if (!instrument || model::readStaff(*instrument, level).canBeRead()) return {};
+  const model::Corner* nearest = nullptr;
+  const auto away = [&](const model::Corner& corner) { return glm::length(corner.at - setUp.at); };
+  for (const model::Corner& corner : settingOut.corners)
+    if (!nearest || away(corner) < away(*nearest)) nearest = &corner;
+  if (!nearest) return {};
+  const model::CarryPlan plan =
+      model::carryLevel(*instrument, setUp.at, nearest->at, level,
+                        [&](const model::Vec2& at) { return settingOut.terrain.levelAt(at); });
+  std::vector<std::string> words = model::carryTexts(plan, level);
+  words.insert(words.begin(), "At corner " + nearest->letter + ":");
+  return words;
+}
+
+std::vector<std::string> pointWords(double level, const std::optional<model::Instrument>& from,
+                                    const std::optional<WantedLevel>& wanted) {
+  std::vector<std::string> words;
+  const double seen = readable(level);
+  if (wanted) {
+    const std::string to = wanted->name.empty() ? model::levelText(wanted->level) : wanted->name;
+    const model::CutFill difference = model::cutFill(seen, readable(wanted->level));
+    const bool on = difference.word == model::CutFillWord::On;
+    words.push_back(model::cutFillText(difference) + (on ? ": " : " to ") + to);
+  }
+  words.push_back("level " + model::levelText(seen));
+  if (from) words.push_back(staffWords(*from, seen));
+  return words;
+}
+
+}  // namespace viewer
