@@ -21,8 +21,13 @@ constexpr float kTelescope = 0.16f;  // half its length
 std::optional<float> standsOn(const OverlaySheet& sheet, const glm::vec3& line) {
   if (!sheet.options.picker) return std::nullopt;
   const auto pick = sheet.options.picker->pick({line, {0, 0, -1}}, sheet.frame);
-  if (!pick || pick->along > float(model::Tripod{}.most) + 0.3f) return std::nullopt;
-  return pick->point.z;
+  const float most = float(model::Tripod{}.most) + 0.3f;
+  if (pick && pick->along < most) return pick->point.z;
+  // A section may have cut its ground away.
+  const model::Vec3 at = sheet.scene.world(line);
+  const double ground = sheet.model.settingOut.terrain.levelAt({at.x, at.y});
+  if (!sheet.frame.section.on || at.z < ground || at.z - ground > double(most)) return std::nullopt;
+  return sheet.scene.local({at.x, at.y, ground}).z;
 }
 
 struct Look {
