@@ -28,7 +28,7 @@ struct Piece {
 };
 
 std::string pictureName(size_t index, const model::Stage& stage) {
-  char number[16];
+  char number[24];
   std::snprintf(number, sizeof number, "%02zu", index + 1);
   return std::string(number) + "-" + stage.id + ".png";
 }
