@@ -201,7 +201,10 @@ void drawReading(OverlaySheet& sheet, const model::Deviation& d) {
   const glm::vec3 point = placeOf(sheet, d);
   const auto at = sheet.onSheet(point);
   if (!at || !Box{at->x, at->y, at->x, at->y}.grown(kShape).inside(sheet.layout.sheet)) return;
-  if (!isPlan(sheet.frame.camera) && sheet.hidden(point + glm::vec3(0, 0, 0.02f))) return;
+  // What is wrong is marked also where something stands before it.
+  if (d.verdict == model::Verdict::Within && !isPlan(sheet.frame.camera) &&
+      sheet.hidden(point + glm::vec3(0, 0, 0.02f)))
+    return;
   if (tape) {
     const auto& corners = sheet.model.settingOut.corners;
     settingOutLine(sheet, onSettingOutLevel(sheet, corners[d.place.between->first].at),
