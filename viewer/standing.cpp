@@ -44,20 +44,6 @@ std::string nameOf(const model::ScheduledLevel& level) {
   return level.where.empty() ? level.name : level.name + ", " + level.where;
 }
 
-const model::BenchMark* markOf(const model::Job& job, const model::SetUp& setUp) {
-  const auto& main = job.site.benchMark;
-  if (main && (setUp.mark.empty() || model::sameName(main->name, setUp.mark))) return &*main;
-  for (const model::BenchMark& mark : job.site.marks)
-    if (model::sameName(mark.name, setUp.mark)) return &mark;
-  return nullptr;
-}
-
-std::optional<model::Instrument> instrumentOf(const model::Job& job, const model::SetUp& setUp) {
-  const model::BenchMark* mark = markOf(job, setUp);
-  if (!mark) return std::nullopt;
-  return model::setUpInstrument(mark->level, setUp.backsight, setUp.staff);
-}
-
 std::optional<model::SetUp> standByHand(const model::Job& job, const model::Vec2& at,
                                         double ground) {
   const auto& mark = job.site.benchMark;

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "model/job/job.h"
-#include "model/levelling/instrument.h"
+#include "model/levelling/set_up.h"
 #include "model/settingout/setting_out.h"
 
 namespace viewer {
@@ -22,12 +22,6 @@ struct WantedLevel {
 
 // "sill, Hall window".
 std::string nameOf(const model::ScheduledLevel& level);
-
-// The bench mark of a set-up, by its name or the job's main one.
-const model::BenchMark* markOf(const model::Job& job, const model::SetUp& setUp);
-
-// Nothing where the job has no such mark.
-std::optional<model::Instrument> instrumentOf(const model::Job& job, const model::SetUp& setUp);
 
 // On the job's main bench mark, with a tripod of the usual height over this ground; nothing where
 // there is no mark. A negative backsight is on a staff held upside down: the line is under the

@@ -9,7 +9,7 @@
 #include "model/asbuilt/read_points.h"
 #include "model/asbuilt/words.h"
 #include "model/job/reading_targets.h"
-#include "model/levelling/instrument.h"
+#include "model/levelling/set_up.h"
 
 namespace model {
 
@@ -132,13 +132,8 @@ class Holder {
     }
     if (!setUp) why = "there is no set-up \"" + reading.setUp + "\"";
     if (!setUp) return std::nullopt;
-    std::vector<BenchMark> marks;
-    if (job_.site.benchMark) marks.push_back(*job_.site.benchMark);
-    marks.insert(marks.end(), job_.site.marks.begin(), job_.site.marks.end());
-    for (const BenchMark& mark : marks) {
-      if (!setUp->mark.empty() && mark.name != setUp->mark) continue;
-      return levelRead(setUpInstrument(mark.level, setUp->backsight, setUp->staff), reading.value);
-    }
+    if (const auto instrument = instrumentOf(job_, *setUp))
+      return levelRead(*instrument, reading.value);
     why = "set-up \"" + setUp->name + "\" stands on no bench mark of the job";
     return std::nullopt;
   }

@@ -108,7 +108,7 @@ Table levelsTable(const Model& model, const SetUp& setUp) {
     if (column.heading == "courses from damp course") column.detail = true;
   columns.push_back(read[1]);
   std::string from = ", read from set-up " + setUp.name;
-  if (const auto instrument = instrumentForSetUp(model.job, setUp))
+  if (const auto instrument = instrumentOf(model.job, setUp))
     from += ", line at " + levelText(instrument->collimation);
   return tableOf(title(model) + from, columns, model.settingOut.schedule.size());
 }

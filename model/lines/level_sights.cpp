@@ -123,7 +123,7 @@ class Sights {
   std::string otherSetUp(double level, double ground) const {
     for (const SetUp& setUp : job_.setUps) {
       if (sameName(setUp.name, setUp_.name)) continue;
-      const auto instrument = instrumentForSetUp(job_, setUp);
+      const auto instrument = instrumentOf(job_, setUp);
       if (!instrument) continue;
       const StaffReading sight = readStaff(*instrument, level, ground);
       if (sight.reach == Reach::Upright)
@@ -141,20 +141,9 @@ class Sights {
 
 }  // namespace
 
-std::optional<Instrument> instrumentForSetUp(const Job& job, const SetUp& setUp) {
-  const auto from = [&](const BenchMark& mark) {
-    return setUpInstrument(mark.level, setUp.backsight, setUp.staff);
-  };
-  const auto& main = job.site.benchMark;
-  if (main && (setUp.mark.empty() || sameName(main->name, setUp.mark))) return from(*main);
-  for (const BenchMark& mark : job.site.marks)
-    if (setUp.mark.empty() || sameName(mark.name, setUp.mark)) return from(mark);
-  return std::nullopt;
-}
-
 std::vector<LevelSight> sightsOfLevels(const Job& job, const SettingOut& out, const SetUp& setUp) {
   std::vector<LevelSight> sights;
-  const auto instrument = instrumentForSetUp(job, setUp);
+  const auto instrument = instrumentOf(job, setUp);
   if (!instrument) return sights;
   const Sights all(job, out, setUp, *instrument);
   for (const ScheduledLevel& line : out.schedule) sights.push_back(all.of(line));

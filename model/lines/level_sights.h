@@ -6,13 +6,10 @@
 
 #include "model/job/job.h"
 #include "model/levelling/carry_level.h"
+#include "model/levelling/set_up.h"
 #include "model/settingout/setting_out.h"
 
 namespace model {
-
-// By the bench mark of the set-up's name, or the job's main one; nothing when the job has none such
-// (validateJob refuses that).
-std::optional<Instrument> instrumentForSetUp(const Job& job, const SetUp& setUp);
 
 struct LevelSight {
   Vec2 at{0, 0};         // where the staff would stand: the nearest such place to the instrument

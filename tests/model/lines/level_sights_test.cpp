@@ -50,7 +50,7 @@ TEST(LevelSights, GiveEveryLevelBackWhetherReadOrCarried) {
     const SettingOut out = deriveSettingOut(job);
     SCOPED_TRACE(job.name);
     for (const model::SetUp& setUp : {standing({-2, -2}, 1.3, 5), standing({-4, 1}, 0.9, 3)}) {
-      const auto instrument = instrumentForSetUp(job, setUp);
+      const auto instrument = instrumentOf(job, setUp);
       ASSERT_TRUE(instrument);
       const auto sights = sightsOfLevels(job, out, setUp);
       ASSERT_EQ(sights.size(), out.schedule.size());
@@ -122,15 +122,15 @@ TEST(LevelSights, StandOnTheNamedMarkOrTheMainOne) {
   Job job;
   job.outline = {{0, 0}, {6, 0}, {6, 4}, {0, 4}};
   model::SetUp setUp = standing({-2, -2}, 1.5, 5);
-  EXPECT_FALSE(instrumentForSetUp(job, setUp));
+  EXPECT_FALSE(instrumentOf(job, setUp));
   EXPECT_TRUE(sightsOfLevels(job, deriveSettingOut(job), setUp).empty());
   job.site.benchMark = BenchMark{"Gate", {-3, -3}, 0.100};
   job.site.marks = {BenchMark{"Kerb", {-3, 0}, -0.400}};
-  EXPECT_NEAR(instrumentForSetUp(job, setUp)->collimation, 1.600, 1e-12);
+  EXPECT_NEAR(instrumentOf(job, setUp)->collimation, 1.600, 1e-12);
   setUp.mark = "kerb";
-  EXPECT_NEAR(instrumentForSetUp(job, setUp)->collimation, 1.100, 1e-12);
+  EXPECT_NEAR(instrumentOf(job, setUp)->collimation, 1.100, 1e-12);
   setUp.mark = "Oak";
-  EXPECT_FALSE(instrumentForSetUp(job, setUp));
+  EXPECT_FALSE(instrumentOf(job, setUp));
 }
 
 }  // namespace
