@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "model/job/read_job.h"
+#include "tests/support/folders.h"
 #include "viewer/keep_memory.h"
 
 namespace bench {
@@ -16,7 +17,7 @@ const bool kKept = (viewer::keepFreedMemory(), true);
 
 const std::string& demoText() {
   static const std::string kText = [] {
-    std::ifstream file(SOURCE_DIR "/assets/jobs/orchard-house.toml");
+    std::ifstream file(test_support::sourceFolder() + "/assets/jobs/orchard-house.toml");
     std::ostringstream text;
     text << file.rdbuf();
     return text.str();

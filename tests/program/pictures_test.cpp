@@ -6,6 +6,7 @@
 
 #include "tests/program/program_fixture.h"
 #include "tests/support/csv_reader.h"
+#include "tests/support/folders.h"
 #include "tests/support/png_reader.h"
 
 namespace program_test {
@@ -117,7 +118,8 @@ TEST_F(Pictures, TheTitleBlockTheTapeAndTheCaptionAreWhereTheyBelong) {
   std::string renamed = contents(demoPath("orchard-house"));
   renamed.replace(renamed.find("\"Orchard house\""), 15, "\"Quince cottage in the lane\"");
   for (const char* readings : {"orchard-house-concrete.csv", "orchard-house-walls.csv"})
-    std::filesystem::copy(std::string(SOURCE_DIR) + "/assets/jobs/" + readings, inFolder(readings));
+    std::filesystem::copy(test_support::sourceFolder() + "/assets/jobs/" + readings,
+                          inFolder(readings));
   const Difference title = difference(
       of(writeFile("renamed.toml", renamed), {"--size", "1280x720", "--show", "title,tape"}), both);
   EXPECT_GT(title.pixels, 300);

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "tests/support/demo_job.h"
+#include "tests/support/folders.h"
 #include "tests/support/run_program.h"
 
 namespace program_test {
@@ -21,12 +22,12 @@ using test_support::ProgramSettings;
 
 inline ProgramRun stringcourse(std::vector<std::string> arguments,
                                const ProgramSettings& settings = {}) {
-  arguments.insert(arguments.begin(), std::string(BINARY_DIR) + "/stringcourse");
+  arguments.insert(arguments.begin(), test_support::buildFolder() + "/stringcourse");
   return test_support::runProgram(arguments, settings);
 }
 
 inline std::string demoPath(const std::string& name) {
-  return std::string(SOURCE_DIR) + "/assets/jobs/" + name + ".toml";
+  return test_support::sourceFolder() + "/assets/jobs/" + name + ".toml";
 }
 
 inline std::string contents(const std::filesystem::path& path) {

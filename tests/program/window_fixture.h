@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "tests/program/virtual_screen.h"
+#include "tests/support/folders.h"
 
 namespace window_test {
 
@@ -25,7 +26,7 @@ inline constexpr unsigned kTape = 0xf2d05a, kTapeDone = 0xe3b93a, kCard = 0xfdfb
 inline constexpr int kTapeLeft = 42, kTapeRight = 758, kTapeRow = 692;
 
 inline std::string demo(const std::string& name) {
-  return std::string(SOURCE_DIR "/assets/jobs/") + name;
+  return test_support::sourceFolder() + "/assets/jobs/" + name;
 }
 
 inline std::string read(const std::string& path) {
@@ -132,7 +133,7 @@ class WindowTest : public ::testing::Test {
     openJob(job_);
   }
   void openJob(const std::string& path) {
-    screen_->open(BINARY_DIR "/stringcourse", path);
+    screen_->open(test_support::buildFolder() + "/stringcourse", path);
     if (!eventually([&] { return !screen_->title().empty() || !screen_->running(); }) ||
         !screen_->running())
       throw std::runtime_error("the window did not open");

@@ -1,5 +1,6 @@
 // The real window on a virtual screen, driven by mouse and keyboard, its picture looked at.
 #include "tests/program/window_fixture.h"
+#include "tests/support/folders.h"
 
 namespace window_test {
 namespace {
@@ -342,9 +343,10 @@ TEST_F(WindowTest, StartingWithABadFileShowsProblemsUntilItIsPutRight) {
 
 TEST_F(WindowTest, WithoutADisplaySaysSoAndEndsWithThree) {
   const std::string error = (folder_ / "error").string();
-  const int status = std::system(("env -u DISPLAY -u WAYLAND_DISPLAY " BINARY_DIR "/stringcourse " +
-                                  demo("smallest.toml") + " 2> " + error + " > /dev/null")
-                                     .c_str());
+  const int status =
+      std::system(("env -u DISPLAY -u WAYLAND_DISPLAY " + test_support::buildFolder() +
+                   "/stringcourse " + demo("smallest.toml") + " 2> " + error + " > /dev/null")
+                      .c_str());
   EXPECT_EQ(WEXITSTATUS(status), 3);
   for (const char* says : {"OpenGL 3.3", "`levels`", "`takeoff`", "`stages`", "`check`", "`share`",
                            "`picture` and `walkthrough` need no display"})

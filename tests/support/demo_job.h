@@ -9,6 +9,7 @@
 
 #include "model/job/read_job.h"
 #include "model/job/reading_files.h"
+#include "tests/support/folders.h"
 
 namespace test_support {
 
@@ -17,7 +18,7 @@ inline const std::vector<std::string>& demoNames() {
   static const std::vector<std::string> names = [] {
     std::vector<std::string> found;
     for (const auto& entry :
-         std::filesystem::directory_iterator(std::string(SOURCE_DIR) + "/assets/jobs"))
+         std::filesystem::directory_iterator(test_support::sourceFolder() + "/assets/jobs"))
       if (entry.path().extension() == ".toml") found.push_back(entry.path().stem().string());
     std::sort(found.begin(), found.end());
     return found;
@@ -27,7 +28,7 @@ inline const std::vector<std::string>& demoNames() {
 
 // With its readings. Throws with the first problem when a file does not read.
 inline model::Job demoJob(const std::string& name) {
-  const std::string path = std::string(SOURCE_DIR) + "/assets/jobs/" + name + ".toml";
+  const std::string path = test_support::sourceFolder() + "/assets/jobs/" + name + ".toml";
   auto read = model::readJobFile(path);
   if (read.job) {
     const model::Problems problems = model::loadReadings(*read.job, path, read.places);

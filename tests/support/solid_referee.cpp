@@ -105,10 +105,11 @@ double pathLength(const ClipperLib::Path& path) {
   return length;
 }
 
-double commonArea(const Solid& a, const Solid& b, double z) {
+// Of a slice of `a` at z and one of `b` at zb.
+double commonArea(const Solid& a, double z, const Solid& b, double zb) {
   ClipperLib::Clipper clipper;
   clipper.AddPaths(toPaths(sliceLoops(a, z)), ClipperLib::ptSubject, true);
-  clipper.AddPaths(toPaths(sliceLoops(b, z)), ClipperLib::ptClip, true);
+  clipper.AddPaths(toPaths(sliceLoops(b, zb)), ClipperLib::ptClip, true);
   ClipperLib::Paths common;
   clipper.Execute(ClipperLib::ctIntersection, common, ClipperLib::pftNonZero,
                   ClipperLib::pftNonZero);
@@ -270,6 +271,20 @@ std::vector<double> commonHeights(const Known& a, const Known& b) {
   return fewer;
 }
 
+// At one height, without what is gone when one of the two is moved up or down by a skin: on gentle
+// slopes the thinnest lens is wide.
+double commonArea(const Known& a, const Known& b, double z) {
+  double least = commonArea(*a.solid, z, *b.solid, z);
+  const auto without = [&](const Known& one, const Known& other) {
+    for (const double moved : {z - kTouch, z + kTouch})
+      if (least > 0 && moved > one.bounds.low.z && moved < one.bounds.high.z)
+        least = std::min(least, commonArea(*one.solid, moved, *other.solid, z));
+  };
+  without(a, b);
+  without(b, a);
+  return least;
+}
+
 double overlapOf(const Known& a, const Known& b) {
   if (!boundsOverlap(a.bounds, b.bounds) || inFrontOf(a, b) || inFrontOf(b, a)) return 0;
   if (clearOf(a, b.bounds) || clearOf(b, a.bounds)) return 0;
@@ -280,7 +295,7 @@ double overlapOf(const Known& a, const Known& b) {
     if (thickness < 1e-6) continue;
     // Near both ends too: wedges are thickest there.
     for (const double f : {0.0137, 0.3391, 0.6633, 0.9871})
-      sum += commonArea(*a.solid, *b.solid, heights[k] + f * thickness) * thickness / 4;
+      sum += commonArea(a, b, heights[k] + f * thickness) * thickness / 4;
   }
   return sum;
 }

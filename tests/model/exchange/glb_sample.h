@@ -7,6 +7,7 @@
 
 #include "model/job/read_job.h"
 #include "model/model.h"
+#include "tests/support/folders.h"
 
 namespace model::testing {
 
@@ -53,7 +54,8 @@ inline Model sampleModel() {
 // The demo jobs, by file name.
 inline std::vector<std::string> demoJobs() {
   std::vector<std::string> names;
-  for (const auto& file : std::filesystem::directory_iterator(SOURCE_DIR "/assets/jobs")) {
+  for (const auto& file :
+       std::filesystem::directory_iterator(test_support::sourceFolder() + "/assets/jobs")) {
     if (file.path().extension() == ".toml") names.push_back(file.path().filename());
   }
   std::sort(names.begin(), names.end());
@@ -61,7 +63,7 @@ inline std::vector<std::string> demoJobs() {
 }
 
 inline Model demoModel(const std::string& name) {
-  const ReadResult read = readJobFile(SOURCE_DIR "/assets/jobs/" + name);
+  const ReadResult read = readJobFile(test_support::sourceFolder() + "/assets/jobs/" + name);
   if (!read.job) throw std::runtime_error(name + " does not read");
   return buildModel(*read.job);
 }

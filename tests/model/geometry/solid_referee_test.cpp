@@ -57,6 +57,15 @@ TEST(SolidReferee, CallsTouchingSolidsClear) {
   EXPECT_EQ(overlap(prism(square, Plane::flat(0), slope), prism(square, slope, Plane::flat(4))), 0);
 }
 
+// A hundredth of a millimetre under a slope of one in a hundred is a millimetre wide.
+TEST(SolidReferee, CallsALensThinnerThanASkinClear) {
+  const Region square{{{0, 0}, {1, 0}, {1, 1}, {0, 1}}, {}};
+  const Solid below = prism(square, Plane::flat(0), Plane{{0.01, 0}, 1});
+  EXPECT_EQ(overlap(below, box({0, 0, 1.00999}, {1, 1, 2})), 0);
+  EXPECT_EQ(overlap(box({0, 0, 1.00999}, {1, 1, 2}), below), 0);
+  EXPECT_GT(overlap(below, box({0, 0, 1.009}, {1, 1, 2})), 1e-5);
+}
+
 TEST(SolidReferee, CallsASolidInTheHoleOfAnotherClear) {
   const Polygon hole{{0.5, 0.5}, {0.5, 1.5}, {1.5, 1.5}, {1.5, 0.5}};
   EXPECT_EQ(overlap(prism(ring(kL, hole), 0, 1), box({0.5, 0.5, 0}, {1.5, 1.5, 1})), 0);

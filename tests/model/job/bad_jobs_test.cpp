@@ -9,12 +9,13 @@
 #include <sstream>
 
 #include "model/job/read_job.h"
+#include "tests/support/folders.h"
 
 namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path kFolder = fs::path(SOURCE_DIR) / "tests/data/bad_jobs";
+const fs::path kFolder = fs::path(test_support::sourceFolder()) / "tests/data/bad_jobs";
 
 struct Expected {
   int line = 0, column = 0;

@@ -11,12 +11,13 @@
 #include "model/job/read_job.h"
 #include "model/job/readings_csv.h"
 #include "model/job/text_file.h"
+#include "tests/support/folders.h"
 
 namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path kFolder = fs::path(SOURCE_DIR) / "tests/data/bad_readings";
+const fs::path kFolder = fs::path(test_support::sourceFolder()) / "tests/data/bad_readings";
 
 struct Expected {
   std::string place, severity, piece;

@@ -8,6 +8,7 @@
 #include "model/job/read_job.h"
 #include "model/job/value_text.h"
 #include "model/job/write_job.h"
+#include "tests/support/folders.h"
 
 namespace {
 
@@ -27,12 +28,12 @@ std::string jobOfExamples() {
 }
 
 TEST(JobFileReference, IsTheOneInTheAssetsFolder) {
-  const std::string path = std::string(SOURCE_DIR) + "/assets/job-file.md";
+  const std::string path = test_support::sourceFolder() + "/assets/job-file.md";
   std::ifstream stream(path);
   std::ostringstream stored;
   stored << stream.rdbuf();
   if (stored.str() == model::keyReference()) return;
-  const std::string fresh = std::string(BINARY_DIR) + "/job-file.md";
+  const std::string fresh = test_support::buildFolder() + "/job-file.md";
   std::ofstream(fresh) << model::keyReference();
   FAIL() << "assets/job-file.md is not what the reader's table says; copy " << fresh << " over it";
 }

@@ -9,6 +9,7 @@
 
 #include "model/job/key_table.h"
 #include "tests/support/demo_job.h"
+#include "tests/support/folders.h"
 
 namespace {
 
@@ -16,7 +17,7 @@ using model::Job;
 using model::readJob;
 
 std::string pathOf(const std::string& name) {
-  return std::string(SOURCE_DIR) + "/assets/jobs/" + name + ".toml";
+  return test_support::sourceFolder() + "/assets/jobs/" + name + ".toml";
 }
 
 std::string textOf(const std::string& path) {
@@ -172,7 +173,7 @@ TEST(ReadJob, AFileThatIsNotThereIsAProblem) {
 }
 
 TEST(ReadJob, AFolderIsNoJob) {
-  const auto result = model::readJobFile(std::string(SOURCE_DIR) + "/assets");
+  const auto result = model::readJobFile(test_support::sourceFolder() + "/assets");
   EXPECT_FALSE(result.job);
   ASSERT_EQ(result.problems.size(), 1u);
   EXPECT_NE(result.problems[0].what.find("cannot be read"), std::string::npos);

@@ -10,6 +10,7 @@
 #include "model/job/key_table.h"
 #include "model/job/read_job.h"
 #include "model/job/write_job.h"
+#include "tests/support/folders.h"
 #include "tests/support/random_job.h"
 
 namespace {
@@ -19,7 +20,7 @@ using Messages = std::set<std::string>;
 const std::string kOutline = "[outline]\ncorners = [[0, 0], [6740, 0], [6740, 4490], [0, 4490]]\n";
 
 std::string demoText() {
-  std::ifstream stream(std::string(SOURCE_DIR) + "/assets/jobs/orchard-house.toml");
+  std::ifstream stream(test_support::sourceFolder() + "/assets/jobs/orchard-house.toml");
   std::ostringstream text;
   text << stream.rdbuf();
   return text.str();

@@ -11,6 +11,7 @@
 #include "model/job/read_job.h"
 #include "model/job/section_text.h"
 #include "tests/support/demo_job.h"
+#include "tests/support/folders.h"
 #include "tests/support/random_job.h"
 
 namespace {
@@ -19,7 +20,7 @@ using model::Job;
 using model::writeJob;
 
 std::string demo(const std::string& name) {
-  std::ifstream stream(std::string(SOURCE_DIR) + "/assets/jobs/" + name + ".toml");
+  std::ifstream stream(test_support::sourceFolder() + "/assets/jobs/" + name + ".toml");
   std::ostringstream text;
   text << stream.rdbuf();
   return text.str();

@@ -9,12 +9,13 @@
 #include <sstream>
 
 #include "model/levelling/read_book.h"
+#include "tests/support/folders.h"
 
 namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path kFolder = fs::path(SOURCE_DIR) / "tests/data/bad_books";
+const fs::path kFolder = fs::path(test_support::sourceFolder()) / "tests/data/bad_books";
 
 struct Expected {
   std::string place, severity, piece;

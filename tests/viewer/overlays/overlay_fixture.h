@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "model/job/read_job.h"
+#include "tests/support/folders.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/view_state.h"
 
@@ -31,7 +32,7 @@ class OverlayTest : public ::testing::Test {
   }
   // "assets/jobs/garage", "tests/data/jobs/extension".
   void open(const std::string& path) {
-    const auto read = model::readJobFile(std::string(SOURCE_DIR) + "/" + path + ".toml");
+    const auto read = model::readJobFile(test_support::sourceFolder() + "/" + path + ".toml");
     ASSERT_TRUE(read.job) << path;
     open(*read.job);
   }
