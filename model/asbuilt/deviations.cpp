@@ -22,14 +22,6 @@ std::string storeyNamed(const Job& job, const std::string& target) {
   return std::string(known->name) + ":" + std::to_string(storey.value_or(0));
 }
 
-std::string wordsOf(const Job& job, const std::string& target) {
-  const ReadingTarget* known = findReadingTarget(target);
-  if (!known) return target;
-  const auto storey = storeyOfTarget(target, job.storeys.size());
-  const bool named = known->storeys != TargetStoreys::None && job.storeys.size() > 1 && storey;
-  return known->words + (named ? " of " + job.storeys[*storey].name : std::string());
-}
-
 // The set's rank: a later one counts.
 std::vector<size_t> ranksOf(const Job& job) {
   std::vector<std::pair<std::string, size_t>> order;
@@ -83,7 +75,7 @@ class Holder {
       result_.unheld.push_back({set, row, why});
       return;
     }
-    const std::string words = wordsOf(job_, d.target);
+    const std::string words = targetWords(job_, d.target);
     d.what = d.kind == ReadingKind::Side       ? "side " + d.place.words + " of the " + words
              : d.kind == ReadingKind::Diagonal ? "diagonal " + d.place.words + " of the " + words
                                                : words + ", " + d.place.words;

@@ -61,25 +61,28 @@ std::optional<ReadAt> ReadPoints::findLevel(const Reading& reading, std::string&
   return std::nullopt;
 }
 
-std::optional<ReadAt> ReadPoints::atPin(const Reading& reading, std::string& why) {
-  if (!pins_) {
-    pins_.emplace();
-    Works works;
-    buildLevelPins(job_, out_, works);
-    for (const Element& pin : works.elements) {
-      const Bounds box = bounds(pin.solid);
-      pins_->emplace_back((box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2);
-    }
+const std::vector<Vec2>& ReadPoints::pins() {
+  if (pins_) return *pins_;
+  pins_.emplace();
+  Works works;
+  buildLevelPins(job_, out_, works);
+  for (const Element& pin : works.elements) {
+    const Bounds box = bounds(pin.solid);
+    pins_->emplace_back((box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2);
   }
+  return *pins_;
+}
+
+std::optional<ReadAt> ReadPoints::atPin(const Reading& reading, std::string& why) {
   const int number = *pinNumber(reading.at);
-  if (number > static_cast<int>(pins_->size())) {
-    why = pins_->empty() ? "this job has no level pins"
-                         : "the level pins are 1 to " + std::to_string(pins_->size());
+  if (number > static_cast<int>(pins().size())) {
+    why = pins().empty() ? "this job has no level pins"
+                         : "the level pins are 1 to " + std::to_string(pins().size());
     return std::nullopt;
   }
   ReadAt place;
   place.words = reading.at;
-  place.at = (*pins_)[static_cast<size_t>(number - 1)];
+  place.at = pins()[static_cast<size_t>(number - 1)];
   return place;
 }
 

@@ -31,6 +31,9 @@ class ReadPoints {
   // What the wall stands on there; two at a corner.
   std::vector<const FoundationRun*> runsAt(const ReadAt& place) const;
 
+  // Where the level pins stand, the first is pin 1.
+  const std::vector<Vec2>& pins();
+
   // Of the wall that a tolerance goes by: at a corner the longer of its two.
   double wallLengthAt(const ReadAt& place) const;
 

@@ -6,6 +6,8 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/job/reading_targets.h"
+
 namespace model {
 
 std::string millimetres(double metres) {
@@ -13,6 +15,14 @@ std::string millimetres(double metres) {
   char text[32];
   std::snprintf(text, sizeof text, std::fmod(tenths, 10) == 0 ? "%.0f" : "%.1f", tenths / 10 + 0.0);
   return text;
+}
+
+std::string targetWords(const Job& job, const std::string& target) {
+  const ReadingTarget* known = findReadingTarget(target);
+  if (!known) return target;
+  const auto storey = storeyOfTarget(target, job.storeys.size());
+  const bool named = known->storeys != TargetStoreys::None && job.storeys.size() > 1 && storey;
+  return known->words + (named ? " of " + job.storeys[*storey].name : std::string());
 }
 
 WallProfile profileOf(const SettingOut& settingOut, const std::vector<Deviation>& deviations,

@@ -13,6 +13,10 @@ namespace model {
 // "12", "5.5": millimetres, one place where they are not whole; a minus where negative.
 std::string millimetres(double metres);
 
+// What a target of readings is called in this job: "top of concrete", "sill", and where there is
+// more than one storey "finished floor of First floor". The text itself when it is no target.
+std::string targetWords(const Job& job, const std::string& target);
+
 // What was read along one wall, in order of s.
 struct AlongWall {
   double s = 0, off = 0;

@@ -94,11 +94,6 @@ Table tableOf(const std::vector<Column>& columns, const LevelBook& book,
   return table;
 }
 
-std::string capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 32);
-  return text;
-}
-
 }  // namespace
 
 Table bookTable(const LevelBook& book, const ReducedBook& reduced, bool adjusted) {
@@ -117,15 +112,8 @@ std::string bookPage(const LevelBook& book, const ReducedBook& reduced,
     table.rows.back().push_back(unused ? "" : column.sum);
   }
   std::string page = write(table, TableStyle::People) + "\n";
-  for (const ArithmeticCheck& check : reduced.checks) page += capital(checkText(check)) + ".\n";
-  page += "The book " + (closing ? closingText(*closing) : notClosedText(book)) + ".\n";
-  for (const std::string& text : knownPointTexts(book, reduced)) page += text + ".\n";
-  if (adjusted) {
-    page +=
-        std::string("Adjusted: the error is shared ") +
-        (closing && closing->distance ? "by the distance levelled" : "evenly over the set-ups") +
-        ".\n";
-  }
+  for (const std::string& sentence : bookSentences(book, reduced, closing, adjusted))
+    page += sentence + "\n";
   return page;
 }
 

@@ -52,6 +52,13 @@ double valueOf(std::string number) {
 
 }  // namespace
 
+std::string withDecimalMark(std::string number, char mark) {
+  const size_t at = number.find_first_of(".,");
+  if (at != std::string::npos && number.find_first_of(".,", at + 1) == std::string::npos)
+    number[at] = mark;
+  return number;
+}
+
 std::optional<double> Decimals::read(const CsvCell& cell, const DecimalWords& words) {
   const std::string unit = words.unit, write = "write " + unit + ", such as " + words.example;
   std::string text = cell.text;

@@ -15,6 +15,10 @@ struct DecimalWords {
   const char* example = "1.435";
 };
 
+// "1,435" as 1.435 where the mark is a point, and the other way round; a text with another number
+// of marks is left as it is.
+std::string withDecimalMark(std::string number, char mark);
+
 class Decimals {
  public:
   Decimals(const std::string& file, Problems& problems) : file_(file), problems_(problems) {}

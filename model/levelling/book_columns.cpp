@@ -1,7 +1,6 @@
 #include "model/levelling/book_columns.h"
 
 #include <algorithm>
-#include <optional>
 
 #include "model/job/nearest.h"
 
@@ -56,13 +55,6 @@ std::string plain(std::string text) {
   return text;
 }
 
-std::optional<BookColumn> columnOf(const std::string& heading) {
-  for (const Heading& known : kHeadings) {
-    if (heading == known.name) return known.column;
-  }
-  return std::nullopt;
-}
-
 constexpr const char* kRow = "point,backsight,intermediate,foresight,distance,known,remark";
 
 Problem unknownHeading(const CsvCell& cell, const std::string& file) {
@@ -76,6 +68,14 @@ Problem unknownHeading(const CsvCell& cell, const std::string& file) {
 
 }  // namespace
 
+std::optional<BookColumn> bookColumnNamed(const std::string& heading) {
+  const std::string name = plain(heading);
+  for (const Heading& known : kHeadings) {
+    if (name == known.name) return known.column;
+  }
+  return std::nullopt;
+}
+
 std::string columnName(BookColumn column) {
   const auto* found = std::find_if(std::begin(kHeadings), std::end(kHeadings),
                                    [&](const Heading& known) { return known.column == column; });
@@ -86,7 +86,7 @@ BookColumns readBookColumns(const CsvRow& heading, const std::string& file, Prob
   BookColumns columns;
   columns.count = heading.cells.size();
   size_t known = 0;
-  for (const CsvCell& cell : heading.cells) known += columnOf(plain(cell.text)).has_value();
+  for (const CsvCell& cell : heading.cells) known += bookColumnNamed(cell.text).has_value();
   if (known == 0) {
     problems.push_back({file, heading.place, Severity::Error,
                         "the first row does not name the columns",
@@ -97,7 +97,7 @@ BookColumns readBookColumns(const CsvRow& heading, const std::string& file, Prob
   for (size_t i = 0; i < heading.cells.size(); ++i) {
     const CsvCell& cell = heading.cells[i];
     if (cell.text.empty()) continue;
-    const auto column = columnOf(plain(cell.text));
+    const auto column = bookColumnNamed(cell.text);
     if (!column) {
       problems.push_back(unknownHeading(cell, file));
     } else if (*column != BookColumn::WorkedOut && !columns.at.emplace(*column, i).second) {

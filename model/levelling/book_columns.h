@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,10 @@ struct BookColumns {
 
 // From the first row. Headings in any capitals, with or without their unit.
 BookColumns readBookColumns(const CsvRow& heading, const std::string& file, Problems& problems);
+
+// The column of a heading, in any capitals, with or without its unit; nothing for a heading that no
+// level book has.
+std::optional<BookColumn> bookColumnNamed(const std::string& heading);
 
 // The heading that writeBook gives a column.
 std::string columnName(BookColumn column);

@@ -11,6 +11,11 @@ std::string counted(size_t number, const std::string& one) {
   return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
 }
 
+std::string capital(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 32);
+  return text;
+}
+
 }  // namespace
 
 std::string highOrLow(double metres) {
@@ -55,6 +60,22 @@ std::vector<std::string> knownPointTexts(const LevelBook& book, const ReducedBoo
         levelText(*row.known));
   }
   return texts;
+}
+
+std::vector<std::string> bookSentences(const LevelBook& book, const ReducedBook& reduced,
+                                       const std::optional<Closing>& closing, bool adjusted) {
+  std::vector<std::string> sentences;
+  for (const ArithmeticCheck& check : reduced.checks)
+    sentences.push_back(capital(checkText(check)) + ".");
+  sentences.push_back("The book " + (closing ? closingText(*closing) : notClosedText(book)) + ".");
+  for (const std::string& text : knownPointTexts(book, reduced)) sentences.push_back(text + ".");
+  if (adjusted) {
+    sentences.push_back(
+        std::string("Adjusted: the error is shared ") +
+        (closing && closing->distance ? "by the distance levelled" : "evenly over the set-ups") +
+        ".");
+  }
+  return sentences;
 }
 
 std::string methodName(BookMethod method) {

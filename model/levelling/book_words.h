@@ -1,7 +1,9 @@
 // What is said of a level book, in a foreman's words.
 #pragma once
 
+#include <optional>
 #include <string>
+#include <vector>
 
 #include "model/levelling/close_book.h"
 
@@ -19,6 +21,11 @@ std::string checkText(const ArithmeticCheck& check);
 // One line for each point whose level was known beforehand besides the first and the last: "TBM 2
 // is read 3 high". Empty when there is none.
 std::vector<std::string> knownPointTexts(const LevelBook& book, const ReducedBook& reduced);
+
+// All that is said under a book that has been worked out, a sentence each: the checks on its
+// arithmetic, how it closes, the points known beforehand and, when it was, how it was adjusted.
+std::vector<std::string> bookSentences(const LevelBook& book, const ReducedBook& reduced,
+                                       const std::optional<Closing>& closing, bool adjusted);
 
 // "rise and fall", "height of collimation".
 std::string methodName(BookMethod method);

@@ -1,0 +1,48 @@
+#include "viewer/panels/typing_focus.h"
+
+#include <imgui.h>
+#include <imgui_stdlib.h>
+
+#include <utility>
+
+namespace viewer {
+
+bool TypingFocus::takeEnter() { return std::exchange(entered_, false); }
+
+void TypingFocus::goTo(int field) {
+  wish_ = at_ = field;
+  ++tries_;
+}
+
+void TypingFocus::leave() {
+  wish_ = at_ = 0;
+  entered_ = false;
+}
+
+bool TypingFocus::field(int number, const char* hint, std::string& text, float width, bool& left) {
+  ImGui::PushID(number);
+  ImGui::PushID(tries_);
+  // Asked for until it is had: the click that brought the field may take the keyboard away again.
+  if (wish_ == number) {
+    ImGui::SetKeyboardFocusHere();
+    met_ = true;
+  }
+  ImGui::SetNextItemWidth(width);
+  const bool changed =
+      ImGui::InputTextWithHint("##field", hint, &text, ImGuiInputTextFlags_AutoSelectAll);
+  if (ImGui::IsItemActive()) {
+    at_ = number;
+    if (wish_ == number) wish_ = 0;
+  }
+  left = ImGui::IsItemDeactivatedAfterEdit();
+  ImGui::PopID();
+  ImGui::PopID();
+  return changed;
+}
+
+void TypingFocus::end() {
+  // A field that is not there cannot be typed into.
+  if (!met_) wish_ = 0;
+}
+
+}  // namespace viewer
