@@ -8,19 +8,27 @@
 namespace viewer {
 
 void Session::handleKeys() {
-  for (const KeyPress& press : window_.takeKeys()) {
+  for (const KeyPress& press : window_.takeKeys()) pressed_.push_back(press);
+  // The fields get their letters from here, in order with the keys that go from field to field.
+  ImGuiIO& io = ImGui::GetIO();
+  io.InputQueueCharacters.resize(0);
+  bool letters = false;
+  while (!pressed_.empty()) {
     framesDue_ = 3;
-    // While a field is being typed into, keys are letters.
-    const bool enter = press.key == GLFW_KEY_ENTER || press.key == GLFW_KEY_KP_ENTER;
-    if (enter && (titleEdit_.open() || levelEdit_.open())) {
-      titleEdit_.enter();
-      levelEdit_.enter();
+    const KeyPress press = pressed_.front();
+    const bool waits =
+        press.key == 0 ? freshField() && !ofShortcut_ : letters && leavesField(press);
+    if (waits) break;  // until the field that it is for has the keyboard, or its letters
+    pressed_.pop_front();
+    if (press.key == 0) {
+      // The letter of a key that has done something else is no letter.
+      if (!ofShortcut_) io.AddInputCharacter(press.letter);
+      letters = letters || !ofShortcut_;
       continue;
     }
-    if ((titleEdit_.open() || levelEdit_.open() || ImGui::GetIO().WantTextInput) &&
-        press.key != GLFW_KEY_ESCAPE)
-      continue;
-    handleKey(press);
+    const bool types = typing() && press.key != GLFW_KEY_ESCAPE;
+    ofShortcut_ = !types;
+    if (!typingKey(press) && !types) handleKey(press);
   }
 }
 
@@ -34,6 +42,8 @@ void Session::handleKey(const KeyPress& press) {
       levelEdit_.close();
     else if (titleEdit_.open())
       titleEdit_.close();
+    else if (sheets_.backOut())
+      return;
     else if (playback_.playing())
       playback_.pause();
     else
@@ -44,7 +54,7 @@ void Session::handleKey(const KeyPress& press) {
     if (press.key == GLFW_KEY_H || press.key == GLFW_KEY_SLASH) state_.toggleTab(Tab::Keys);
     return;
   }
-  if (levelKey(press)) return;
+  if (levelKey(press) || sheetKey(press.key)) return;
   if (!playbackKey(press.key) && !showKey(press.key)) viewKey(press.key);
 }
 

@@ -193,6 +193,11 @@ void Session::click(const glm::vec2& at) {
     if (pick) standAt(pick->point);
     return;
   }
+  if (sheets_.typesReading()) {
+    if (!pick) return;
+    sheets_.pointAt(*job_, job_->scene.world(pick->point));
+    return;
+  }
   state_.selected = pick ? pick->element : kNothing;
 }
 

@@ -53,7 +53,8 @@ void Session::setUp() {
 }
 
 std::vector<std::string> Session::texts() const {
-  std::vector<std::string> words{path_, titleEdit_.text(), sheets_.filter};
+  std::vector<std::string> words = sheets_.texts();
+  words.insert(words.end(), {path_, titleEdit_.text(), sheets_.filter});
   for (const model::Problem& problem : problems_)
     words.insert(words.end(), {problem.what, problem.instead});
   if (!job_) return words;
@@ -75,7 +76,8 @@ void Session::letter(bool textsAreNew) {
 }
 
 void Session::letterTyped() {
-  const std::string typed = titleEdit_.text() + " " + sheets_.filter;
+  std::string typed = titleEdit_.text() + " " + sheets_.filter;
+  for (const std::string& text : sheets_.texts()) typed += " " + text;
   if (typed == typed_) return;
   typed_ = typed;  // once for each text: some letters cannot be had
   if (!letteringCovers({typed})) letter(true);
@@ -118,6 +120,7 @@ void Session::takeJob(std::unique_ptr<ReadyJob> job) {
   if (!model::hasErrors(problems_) && state_.tab == Tab::Problems) state_.tab = Tab::None;
   if (job_) carryOver(state_, *job_, *job);
   job_ = std::move(job);
+  sheets_.entry.jobChanged();
   playback_.setStageCount(int(job_->model.programme.stages.size()));
   renderer_->setScene(job_->scene);
   window_.setTitle(job_->model.job.name + " - Stringcourse");
@@ -140,12 +143,12 @@ void Session::firstLook() {
 
 bool Session::moving() const {
   return playback_.playing() || state_.easing() || drag_ != Drag::None || sheets_.sliding() ||
-         framesDue_ > 0 || titleEdit_.fresh() || levelEdit_.fresh();
+         framesDue_ > 0 || freshField() || !pressed_.empty();
 }
 
 void Session::run() {
   double last = window_.now();
-  while (!window_.shouldClose()) {
+  while (!window_.shouldClose() || !mayClose()) {
     // Nothing moves: wait for a hand, waking only to look at the file.
     const double wait = moving() || loader_.busy() ? 0 : WatchFile::kEvery;
     if (window_.waitFor(wait)) framesDue_ = 3;
@@ -174,7 +177,7 @@ void Session::step(double seconds) {
     state_.followStage(stageView(job_->model, frameNow().stage), job_->scene, layoutNow());
   state_.advance(seconds);
   // The building steps aside for a sheet.
-  sheets_.advance(state_.tab, seconds);
+  sheets_.advance(state_.tab, seconds, layoutNow().titleBlock.left / letteringNow().unit);
   makeRoom();
   // One more frame after the last movement: it is drawn at full quality.
   if (was && !playback_.playing() && !state_.easing()) framesDue_ = std::max(framesDue_, 2);
@@ -234,6 +237,7 @@ void Session::drawFrame() {
   letterTyped();
   ImGui_ImplOpenGL3_NewFrame();
   ImGui_ImplGlfw_NewFrame();
+  giveTab();
   ImGui::NewFrame();
   handleKeys();
   handleMouse();
@@ -310,6 +314,7 @@ void Session::drawSheet(const Frame& frame) {
     drawReading(list, mouse, layout);
   }
   drawSheets(sheets_, input);
+  followSaved();
   if (job_ && levelEdit_.open()) {
     const RodScale scale = rodScaleOf(job_->model, frame, layout);
     if (const auto level = levelEdit_.draw(job_->model.settingOut, layout, scale)) {

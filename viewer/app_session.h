@@ -3,6 +3,7 @@
 
 #include <imgui.h>
 
+#include <deque>
 #include <memory>
 #include <optional>
 #include <string>
@@ -69,6 +70,24 @@ class Session {
   bool showKey(int key);
   bool viewKey(int key);
 
+  // app_typing.cpp
+  // Keys are letters: a field has the keyboard, or is about to have it.
+  bool typing() const;
+  // A field is about to have the keyboard.
+  bool freshField() const;
+  // Keys after which letters are for another field, or none.
+  static bool leavesField(const KeyPress& press);
+  // The Tab key to whoever goes from field to field by it.
+  void giveTab() const;
+  // Keys that mean something to what is being typed.
+  bool typingKey(const KeyPress& press);
+  // Keys that bring a sheet to type on.
+  bool sheetKey(int key);
+  // A sheet has written the job's files: they are read again.
+  void followSaved();
+  // False once when something typed is not saved, and says so.
+  bool mayClose();
+
   // app_mouse.cpp
   void handleMouse();
   void press(const ButtonEvent& event);
@@ -111,7 +130,7 @@ class Session {
   SheetsState sheets_;
   TitleEdit titleEdit_;
   LevelEdit levelEdit_;
-  bool ownSave_ = false;  // the file is read again because the title block changed it
+  bool ownSave_ = false;  // the files are read again because the window has written them
   Box drawing_, sheet_;   // the layout that the building was last fitted to
   Drag drag_ = Drag::None;
   int dragButton_ = 0;
@@ -123,8 +142,10 @@ class Session {
   bool playWhenLoaded_ = false, firstView_ = true;
   int framesDue_ = 3;  // to draw although nothing moves: what has just changed must settle
   float lettered_ = 0;
-  std::string typed_;  // what the lettering has been asked for while it was typed
-  bool gone_ = false;  // the job file is
+  std::deque<KeyPress> pressed_;  // keys and letters that wait for their turn
+  bool ofShortcut_ = false;       // the letter that comes next is that of a key which did something
+  std::string typed_;             // what the lettering has been asked for while it was typed
+  bool gone_ = false;             // the job file is
 };
 
 }  // namespace viewer

@@ -33,6 +33,8 @@ const char* nameOf(Tab tab) {
       return "Problems";
     case Tab::Keys:
       return "Keys";
+    case Tab::Book:
+      return "Level book";
     case Tab::None:
       break;
   }

@@ -16,7 +16,8 @@
 
 namespace viewer {
 
-enum class Tab { None, Stages, Levels, Readings, Quantities, Show, View, Problems, Keys };
+// The level book has no word of its own at the edge: it is fetched from the sheet of readings.
+enum class Tab { None, Stages, Levels, Readings, Quantities, Show, View, Problems, Keys, Book };
 inline constexpr int kTabCount = 8;
 const char* nameOf(Tab tab);
 

@@ -82,9 +82,12 @@ void Window::listen() {
   glfwSetKeyCallback(handle_, [](GLFWwindow* w, int key, int, int action, int modifiers) {
     Window& window = of(w);
     window.stirred_ = true;
-    if (action != GLFW_RELEASE) window.keys_.push_back({key, modifiers});
+    if (action != GLFW_RELEASE) window.keys_.push_back({key, modifiers, 0});
   });
-  glfwSetCharCallback(handle_, [](GLFWwindow* w, unsigned) { of(w).stirred_ = true; });
+  glfwSetCharCallback(handle_, [](GLFWwindow* w, unsigned letter) {
+    of(w).stirred_ = true;
+    of(w).keys_.push_back({0, 0, letter});
+  });
   glfwSetCursorPosCallback(handle_, [](GLFWwindow* w, double x, double y) {
     of(w).stirred_ = true;
     of(w).pointer_ = {float(x), float(y)};
@@ -103,6 +106,8 @@ void Window::listen() {
 }
 
 bool Window::shouldClose() const { return glfwWindowShouldClose(handle_) != 0; }
+
+void Window::stayOpen() { glfwSetWindowShouldClose(handle_, GLFW_FALSE); }
 
 void Window::setTitle(const std::string& title) { glfwSetWindowTitle(handle_, title.c_str()); }
 

@@ -11,9 +11,11 @@ struct GLFWwindow;
 
 namespace viewer {
 
+// A key that went down, or a letter that came of it.
 struct KeyPress {
-  int key = 0;  // GLFW_KEY_...
+  int key = 0;  // GLFW_KEY_...; 0 for a letter
   int modifiers = 0;
+  unsigned letter = 0;  // Unicode
 };
 
 struct ButtonEvent {
@@ -32,6 +34,8 @@ class Window {
   Window& operator=(const Window&) = delete;
 
   bool shouldClose() const;
+  // Takes back that it has been asked to close.
+  void stayOpen();
   void setTitle(const std::string& title);
   float contentScale() const;
   glm::ivec2 size() const;             // in the units of the mouse
@@ -41,7 +45,8 @@ class Window {
   // Handles what has happened; waits for at most `seconds` when nothing has. True when anything
   // happened that may change the picture.
   bool waitFor(double seconds);
-  // Keys that went down since the last call, repeats included: none is lost between two frames.
+  // Keys that went down since the last call, repeats included, and the letters between them, in the
+  // order of the hand: none is lost between two frames.
   std::vector<KeyPress> takeKeys();
   // Button presses and releases since the last call, each with its own place and keys held: on a
   // slow machine the hand is elsewhere by the time the next frame is drawn.

@@ -47,9 +47,10 @@ Box between(const Box& a, const Box& b, float share) {
 }
 
 // True when a sheet and the column of levels together leave too little for the building.
-bool crowded(float width, float height, float unit, const SheetParts& parts) {
+bool crowded(float width, float height, float unit, float pulledOut, const SheetParts& parts) {
   constexpr float kUsefulWidth = 560;  // units
-  const SheetLayout both = layOutSheet(width, height, unit, kSheetWidth * unit, parts);
+  const float whole = std::max(kSheetWidth * unit, pulledOut);
+  const SheetLayout both = layOutSheet(width, height, unit, whole, parts);
   return both.drawing.width() < kUsefulWidth * unit;
 }
 
@@ -66,7 +67,8 @@ SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float w
   if (overlays.levels) parts.heights = countHeights(model.settingOut.schedule);
   parts.captionHeight = [&](float wide) { return tallestCaption(model, wide, unit); };
   const SheetLayout with = layOutSheet(width, height, unit, pulledOut, parts);
-  if (!overlays.levels || pulledOut <= 0 || !crowded(width, height, unit, parts)) return with;
+  if (!overlays.levels || pulledOut <= 0 || !crowded(width, height, unit, pulledOut, parts))
+    return with;
   // The column goes, and the drawing takes its room while the sheet slides in.
   parts.levels = false;
   parts.heights = 0;

@@ -77,7 +77,8 @@ void BookEntry::keepEmptyRow() {
 }
 
 void BookEntry::insertRow(size_t before) {
-  book_.rows.insert(book_.rows.begin() + std::ptrdiff_t(std::min(before, book_.rows.size())), {});
+  book_.rows.insert(book_.rows.begin() + std::ptrdiff_t(std::min(before, book_.rows.size())),
+                    model::TypedBooking{});
   touched();
 }
 

@@ -10,6 +10,7 @@
 
 #include "model/job/read_job.h"
 #include "model/job/write_job.h"
+#include "model/problem_lines.h"
 
 namespace viewer {
 namespace {
@@ -18,10 +19,6 @@ std::optional<std::string> textOf(const std::string& path) {
   std::ifstream in(path, std::ios::binary);
   if (!in) return std::nullopt;
   return std::string((std::istreambuf_iterator<char>(in)), {});
-}
-
-std::string inOneLine(const model::Problem& problem) {
-  return problem.instead.empty() ? problem.what : problem.what + "; " + problem.instead;
 }
 
 // Metres with a point, a sign allowed; nothing for anything else.
@@ -50,12 +47,6 @@ std::optional<std::string> set(model::Job& job, TitleField field, const TitleWor
   return std::nullopt;
 }
 
-std::string firstError(const model::Problems& problems) {
-  for (const model::Problem& problem : problems)
-    if (problem.severity == model::Severity::Error) return inOneLine(problem);
-  return "the job file has a problem";
-}
-
 }  // namespace
 
 std::optional<std::string> changeJobFile(const std::string& path, TitleField field,
@@ -69,8 +60,8 @@ std::optional<std::string> changeJobFile(const std::string& path, TitleField fie
   const std::string changed = model::writeJob(*text, job);
   if (changed == *text) return std::nullopt;
   const model::ReadResult after = model::readJob(changed, path);
-  if (!after.job) return firstError(after.problems);
-  if (const auto failed = model::saveAtomically(path, changed)) return inOneLine(*failed);
+  if (!after.job) return model::firstError(after.problems);
+  if (const auto failed = model::saveAtomically(path, changed)) return model::inOneLine(*failed);
   return std::nullopt;
 }
 

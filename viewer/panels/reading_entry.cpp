@@ -268,6 +268,7 @@ ReadingField ReadingEntry::beside(ReadingField in, bool back) const {
 
 ReadingField ReadingEntry::enter(ReadingField in, const ReadyJob& job, const std::string& jobPath,
                                  bool& saved) {
+  refer(job, jobPath);
   complete(in);
   refer(job, jobPath);
   const ReadingField lack = lacking();

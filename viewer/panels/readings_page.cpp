@@ -17,13 +17,6 @@ namespace {
 constexpr ImGuiTableFlags kTable =
     ImGuiTableFlags_RowBg | ImGuiTableFlags_BordersInnerH | ImGuiTableFlags_SizingStretchProp;
 
-std::string setWords(const model::ReadingSet& set) {
-  std::string words = set.name;
-  if (!set.date.empty()) words += ", " + dateWords(set.date);
-  if (!set.by.empty()) words += ", " + set.by;
-  return words;
-}
-
 void setList(SheetsInput& input) {
   const auto& sets = input.job->model.job.readings;
   auto& chosen = input.state.readingSet;
@@ -87,25 +80,18 @@ void changesWords(const model::AsBuilt& asBuilt) {
   }
 }
 
-}  // namespace
+// What can be typed here.
+void ways(SheetsState& sheets, SheetsInput& input) {
+  if (ImGui::Button("Type a reading (A)"))
+    beginReading(sheets, input.state, *input.job, input.path);
+  ImGui::SameLine();
+  if (ImGui::Button("Level book (K)")) toggleBook(sheets, input.state);
+}
 
-void readingsPage(SheetsInput& input) {
-  const ReadyJob& job = *input.job;
-  if (job.model.job.readings.empty()) {
-    wrappedWords(
-        "The job has no readings. Write them into a table beside the job file and name it there "
-        "under [[readings]]; they appear when both are saved.");
-    return;
-  }
-  setList(input);
-  ImGui::Checkbox("On the building (E)", &input.state.overlays.readings);
-  const auto& set = input.state.readingSet;
-  // Both in sight, each with its own rolling.
-  const float room = ImGui::GetContentRegionAvail().y;
-  ImGui::BeginChild("changes", {0, room * 0.4f});
-  changesWords(job.asBuilt);
-  ImGui::EndChild();
-  ImGui::Separator();
+// The table of a set, or of the latest of every point; while it is typed into, the last row first
+// and of no set nothing.
+void readingsOf(SheetsInput& input, std::optional<size_t> set, bool typed) {
+  const model::AsBuilt& asBuilt = input.job->asBuilt;
   ImGui::BeginChild("readings");
   if (ImGui::BeginTable("table", 4, kTable)) {
     ImGui::TableSetupColumn("", 0, 2.3f);
@@ -113,15 +99,52 @@ void readingsPage(SheetsInput& input) {
     ImGui::TableSetupColumn("read", 0, 1.1f);
     ImGui::TableSetupColumn("off, mm", 0, 1.2f);
     ImGui::TableHeadersRow();
-    const auto& deviations = job.asBuilt.deviations;
-    for (size_t i = 0; i < deviations.size(); ++i)
-      if (set ? deviations[i].set == *set : deviations[i].latest)
-        readingLine(input, deviations[i], i);
+    const auto& all = asBuilt.deviations;
+    for (size_t i = 0; i < all.size(); ++i) {
+      const size_t at = typed ? all.size() - 1 - i : i;
+      if (set ? all[at].set == *set : all[at].latest && !typed) readingLine(input, all[at], at);
+    }
     ImGui::EndTable();
   }
-  for (const model::Unheld& row : job.asBuilt.unheld)
-    if (!set || row.set == *set) quietWords(row.why);
+  for (const model::Unheld& row : asBuilt.unheld)
+    if (set ? row.set == *set : !typed) quietWords(row.why);
   ImGui::EndChild();
+}
+
+}  // namespace
+
+std::string setWords(const model::ReadingSet& set) {
+  std::string words = set.name;
+  if (!set.date.empty()) words += ", " + dateWords(set.date);
+  if (!set.by.empty()) words += ", " + set.by;
+  return words;
+}
+
+void readingsPage(SheetsState& sheets, SheetsInput& input) {
+  const ReadyJob& job = *input.job;
+  const auto& sets = job.model.job.readings;
+  if (sheets.entry.open()) {
+    readingForm(sheets, input);
+    ImGui::Separator();
+    readingsOf(input, sheets.entry.set(job.model.job), true);
+    return;
+  }
+  ways(sheets, input);
+  if (sets.empty()) {
+    wrappedWords(
+        "The job has no readings yet. Type them here, or write them into a table beside the job "
+        "file and name it there under [[readings]]; they appear when both are saved.");
+    return;
+  }
+  setList(input);
+  ImGui::Checkbox("On the building (E)", &input.state.overlays.readings);
+  // Both in sight, each with its own rolling.
+  const float room = ImGui::GetContentRegionAvail().y;
+  ImGui::BeginChild("changes", {0, room * 0.4f});
+  changesWords(job.asBuilt);
+  ImGui::EndChild();
+  ImGui::Separator();
+  readingsOf(input, input.state.readingSet, false);
 }
 
 }  // namespace viewer

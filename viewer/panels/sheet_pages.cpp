@@ -101,7 +101,9 @@ void drawPage(SheetsState& sheets, SheetsInput& input) {
     case Tab::Levels:
       return levelsPage(input);
     case Tab::Readings:
-      return readingsPage(input);
+      return readingsPage(sheets, input);
+    case Tab::Book:
+      return bookPage(sheets, input);
     case Tab::Quantities:
       return quantitiesPage(sheets, input);
     case Tab::Show:

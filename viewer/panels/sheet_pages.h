@@ -10,7 +10,12 @@ void drawPage(SheetsState& sheets, SheetsInput& input);
 
 void stagesPage(SheetsState& sheets, SheetsInput& input);
 void levelsPage(SheetsInput& input);
-void readingsPage(SheetsInput& input);
+void readingsPage(SheetsState& sheets, SheetsInput& input);
+// "Concrete, Wed 19 May 2027, Foreman".
+std::string setWords(const model::ReadingSet& set);
+// The line in which a reading is typed, above the readings of its set.
+void readingForm(SheetsState& sheets, SheetsInput& input);
+void bookPage(SheetsState& sheets, SheetsInput& input);
 void quantitiesPage(SheetsState& sheets, SheetsInput& input);
 void showPage(SheetsInput& input);
 void viewPage(SheetsInput& input);

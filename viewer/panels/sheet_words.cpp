@@ -4,6 +4,7 @@
 
 #include "viewer/fonts.h"
 #include "viewer/line_breaks.h"
+#include "viewer/overlays/pen.h"
 #include "viewer/reading_order.h"
 
 namespace viewer {
@@ -25,6 +26,22 @@ void quietWords(const std::string& text) {
   ImGui::PushStyleColor(ImGuiCol_Text, ImGui::GetColorU32(ImGuiCol_TextDisabled));
   wrappedWords(text);
   ImGui::PopStyleColor();
+}
+
+void boldWords(const std::string& text) {
+  ImGui::PushFont(letteringNow().bold);
+  wrappedWords(text);
+  ImGui::PopFont();
+}
+
+void cautionWords(const std::string& text) {
+  ImGui::PushStyleColor(ImGuiCol_Text, colour(ink::kCaution));
+  boldWords(text);
+  ImGui::PopStyleColor();
+}
+
+std::string shortenedWords(const std::string& text, float width) {
+  return Pen(nullptr).shortened(asSeen(text), width);
 }
 
 void wordsAtRight(const std::string& text) {

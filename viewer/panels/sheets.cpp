@@ -15,6 +15,7 @@ namespace viewer {
 namespace {
 
 constexpr double kSlideSeconds = 0.18;
+constexpr float kBookWidth = 1000, kBesideBook = 34;  // units: at most, and left free beside it
 
 // Lettering that reads upward, as on the spine of a folder.
 void uprightText(const Pen& pen, const glm::vec2& centre, const std::string& text, Cut cut) {
@@ -36,7 +37,9 @@ void drawTab(SheetsInput& input, const Pen& pen, int index) {
   const Box box = tabBox(input.layout, u, index);
   const ImGuiIO& io = ImGui::GetIO();
   const bool over = box.contains(glmOf(io.MousePos));
-  const bool open = input.state.tab == tab;
+  // The level book is fetched from the sheet of readings.
+  const bool open =
+      input.state.tab == tab || (tab == Tab::Readings && input.state.tab == Tab::Book);
   pen.fill(box, open ? ink::kTape : ink::kCard, 0.97f);
   if (over && !open) pen.fill(box, ink::kTape, 0.4f);
   pen.outline({box.left - 3 * u, box.top, box.right, box.bottom}, ink::kInk, 1.3f);
@@ -74,7 +77,7 @@ void drawTabs(SheetsInput& input) {
 
 void drawSheet(SheetsState& sheets, SheetsInput& input) {
   const Pen pen(ImGui::GetBackgroundDrawList());
-  const float u = pen.unit(), width = SheetsState::kWidth * u;
+  const float u = pen.unit(), width = sheets.width() * u;
   const float left = input.layout.tabs.right - width + sheets.pulledOut(u);
   const float top = 20 * u, bottom = input.layout.tape.top - 44 * u;
   ImGui::SetNextWindowPos({left, top});
@@ -120,19 +123,70 @@ void drawEmptySheet(const SheetsInput& input) {
 
 }  // namespace
 
-void SheetsState::advance(Tab wanted, double seconds) {
+void SheetsState::advance(Tab wanted, double seconds, float room) {
   const bool in = wanted != Tab::None;
   if (in) shown_ = wanted;
   const double step = seconds / kSlideSeconds;
   const double before = out_;
   out_ = std::clamp(out_ + (in ? step : -step), 0.0, 1.0);
-  sliding_ = out_ != before;
+  const float wide = std::clamp(room - kBesideBook, kSheetWidth, kBookWidth);
+  const float wish = shown_ == Tab::Book ? wide : kSheetWidth, was = width_;
+  const float by = float(step) * (kBookWidth - kSheetWidth);
+  // Out of sight it is as wide as it will be.
+  width_ = before == 0 ? wish : std::clamp(wish, width_ - by, width_ + by);
+  sliding_ = out_ != before || width_ != was;
   if (out_ == 0) shown_ = Tab::None;
 }
 
 float SheetsState::pulledOut(float unit) const {
   const double eased = out_ * out_ * (3 - 2 * out_);
-  return float(eased) * kWidth * unit;
+  return float(eased) * width_ * unit;
+}
+
+void SheetsState::pointAt(const ReadyJob& job, const model::Vec3& place) {
+  entry.pointAt(job, place);
+  const ReadingField next = entry.lacking();
+  readingFocus.goTo(int(next == ReadingField::None ? ReadingField::Value : next));
+}
+
+bool SheetsState::enter() {
+  if (typesReading()) return readingFocus.enter(), true;
+  if (shown_ == Tab::Book) return bookFocus.enter(), true;
+  return false;
+}
+
+bool SheetsState::tab(bool back) {
+  if (typesReading()) {
+    const auto in = ReadingField(readingFocus.at());
+    entry.complete(in);
+    readingFocus.goTo(int(entry.beside(in, back)));
+    return true;
+  }
+  if (shown_ != Tab::Book || bookFocus.at() == 0) return false;
+  book.keepEmptyRow();
+  if (const int to = book.fieldBeside(bookFocus.at(), back)) bookFocus.goTo(to);
+  return true;
+}
+
+bool SheetsState::moveRow(int by) {
+  if (shown_ != Tab::Book || bookFocus.at() == 0) return false;
+  const int to = book.fieldInRow(bookFocus.at(), by);
+  if (to != 0) bookFocus.goTo(to);
+  return true;
+}
+
+bool SheetsState::backOut() {
+  if (shown_ == Tab::Book && bookFocus.at() != 0) return bookFocus.leave(), true;
+  if (!typesReading()) return false;
+  entry.close();
+  readingFocus.leave();
+  return true;
+}
+
+std::vector<std::string> SheetsState::texts() const {
+  std::vector<std::string> texts = entry.texts();
+  for (const std::string& text : book.texts()) texts.push_back(text);
+  return texts;
 }
 
 Box tabBox(const SheetLayout& layout, float unit, int index) {

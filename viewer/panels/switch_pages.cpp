@@ -152,7 +152,7 @@ void keysPage() {
        {"6 7 8 9", "from the corners, SW SE NE NW"},
        {"V", "the stage's own view"},
        {"P, F", "parallel; frame"}}};
-  static constexpr std::array<KeyLine, 14> kShow{
+  static constexpr std::array<KeyLine, 17> kShow{
       {{"click", "what is this?"},
        {"L, T", "levels; string lines, profiles"},
        {"C, D", "corner letters; lengths"},
@@ -160,6 +160,9 @@ void keysPage() {
        {"I", "read from the next set-up; from none"},
        {"J", "stand the instrument by hand"},
        {"E", "readings against the drawing"},
+       {"A", "type a reading"},
+       {"K", "the level book"},
+       {"Ctrl S", "save the level book"},
        {"G", "see through the ground"},
        {"S", "section, pulled by its handle"},
        {"N", "outline of what comes next"},

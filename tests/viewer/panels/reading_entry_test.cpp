@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <fstream>
 
+#include "tests/support/folders.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/panels/names_like.h"
 
@@ -24,7 +25,7 @@ class ReadingEntryTest : public ::testing::Test {
     fs::create_directories(folder_);
     for (const char* name :
          {"orchard-house.toml", "orchard-house-concrete.csv", "orchard-house-walls.csv"})
-      fs::copy_file(fs::path(SOURCE_DIR) / "assets/jobs" / name, folder_ / name);
+      fs::copy_file(fs::path(test_support::sourceFolder()) / "assets/jobs" / name, folder_ / name);
     path_ = (folder_ / "orchard-house.toml").string();
     load();
     entry_.begin(job_->model.job, std::nullopt, "2027-08-01");
@@ -69,9 +70,11 @@ class ReadingEntryTest : public ::testing::Test {
 };
 
 TEST_F(ReadingEntryTest, GoesOnWithWhatWasReadLastInTheSet) {
+  EXPECT_EQ(entry_.kind(), model::ReadingKind::Diagonal);
+  entry_.chooseSet(job_->model.job, 1);
   EXPECT_EQ(entry_.kind(), model::ReadingKind::Staff);
-  EXPECT_FALSE(entry_.text(Field::Target).empty());
-  EXPECT_FALSE(entry_.setUp().empty());
+  EXPECT_EQ(entry_.text(Field::Target), "top of wall plate");
+  EXPECT_EQ(entry_.setUp(), "Plate");
 }
 
 TEST_F(ReadingEntryTest, LeadsFromThePointToTheValueAndIntoTheFile) {
@@ -79,14 +82,14 @@ TEST_F(ReadingEntryTest, LeadsFromThePointToTheValueAndIntoTheFile) {
   const std::string before = concrete();
   EXPECT_EQ(type(Field::Point, "c"), Field::Value);
   EXPECT_EQ(entry_.text(Field::Point), "C") << "completed";
-  EXPECT_EQ(said().drawn, "drawn -0.975");
+  EXPECT_EQ(said().drawn, "drawn -0.325");
   EXPECT_FALSE(said().held);
-  entry_.text(Field::Value) = "-0.980";
+  entry_.text(Field::Value) = "-0.330";
   ASSERT_TRUE(said().held) << said().wrong;
   EXPECT_EQ(said().held->words, "5 low, 10 allowed: within");
-  EXPECT_EQ(type(Field::Value, "-0.980"), Field::Point);
+  EXPECT_EQ(type(Field::Value, "-0.330"), Field::Point);
   EXPECT_TRUE(saved_) << entry_.problem();
-  EXPECT_EQ(concrete(), before + "level,top-of-concrete,C,,-0.980,,,,,\n");
+  EXPECT_EQ(concrete(), before + "level,top-of-concrete,C,,-0.330,,,,,\n");
   EXPECT_EQ(entry_.text(Field::Point) + entry_.text(Field::Value), "") << "ready for the next";
   EXPECT_EQ(entry_.text(Field::Target), "top of concrete");
   load();
