@@ -142,6 +142,9 @@ bool Session::showKey(int key) {
     case GLFW_KEY_B:
       overlays.settingOut = !overlays.settingOut;
       return true;
+    case GLFW_KEY_U:
+      overlays.gaugeRods = !overlays.gaugeRods;
+      return true;
     case GLFW_KEY_E:
       overlays.readings = !overlays.readings;
       return true;

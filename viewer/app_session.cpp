@@ -121,6 +121,7 @@ void Session::takeJob(std::unique_ptr<ReadyJob> job) {
   if (job_) carryOver(state_, *job_, *job);
   job_ = std::move(job);
   sheets_.entry.jobChanged();
+  pointSight_.forget();
   playback_.setStageCount(int(job_->model.programme.stages.size()));
   renderer_->setScene(job_->scene);
   window_.setTitle(job_->model.job.name + " - Stringcourse");
@@ -269,7 +270,13 @@ void Session::drawReading(ImDrawList* list, const glm::vec2& mouse, const SheetL
   const auto pick = pickAt(mouse);
   if (!pick) return;
   const auto from = state_.standing ? instrumentOf(job, *state_.standing) : std::nullopt;
-  drawReadingCard(list, pointWords(job_->scene.world(pick->point).z, from, wanted), mouse,
+  const model::Vec3 at = job_->scene.world(pick->point);
+  std::vector<std::string> words = pointWords(at.z, from, wanted);
+  if (from) {
+    const auto& carry = pointSight_.words(job, job_->model.settingOut, *state_.standing, at);
+    words.insert(words.end(), carry.begin(), carry.end());
+  }
+  drawReadingCard(list, words, mouse,
                   {layout.drawing.left, layout.captions.top, layout.rod.left - 8 * u,
                    layout.tape.top - 42 * u});
 }
@@ -298,6 +305,7 @@ void Session::drawSheet(const Frame& frame) {
     options.standing = state_.standing;
     options.setOut = &job_->setOut;
     options.asBuilt = &job_->asBuilt;
+    options.facts = &job_->facts;
     options.readingSet = state_.readingSet;
     options.pulledOut = sheets_.pulledOut(letteringNow().unit);
     options.viewIsButton = true;

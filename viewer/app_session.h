@@ -17,6 +17,7 @@
 #include "viewer/panels/sheets.h"
 #include "viewer/panels/title_edit.h"
 #include "viewer/playback.h"
+#include "viewer/point_sight.h"
 #include "viewer/view_quality.h"
 #include "viewer/view_state.h"
 #include "viewer/watch_file.h"
@@ -130,6 +131,7 @@ class Session {
   SheetsState sheets_;
   TitleEdit titleEdit_;
   LevelEdit levelEdit_;
+  PointSight pointSight_;
   bool ownSave_ = false;  // the files are read again because the window has written them
   Box drawing_, sheet_;   // the layout that the building was last fitted to
   Drag drag_ = Drag::None;

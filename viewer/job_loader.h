@@ -12,6 +12,7 @@
 #include "model/lines/set_out_lines.h"
 #include "model/model.h"
 #include "model/problems.h"
+#include "viewer/overlays/job_facts.h"
 #include "viewer/picking.h"
 #include "viewer/scene.h"
 
@@ -23,12 +24,14 @@ struct ReadyJob {
       : model(std::move(from)),
         setOut(model::deriveLines(model.job, model.settingOut)),
         asBuilt(model::deriveAsBuilt(model.job, model.settingOut)),
+        facts(deriveJobFacts(model, asBuilt)),
         places(std::move(given)),
         scene(buildScene(model)),
         picker(scene) {}
   model::Model model;
   model::SetOutLines setOut;  // what is set out and checked by tape
   model::AsBuilt asBuilt;     // what was read, against what is drawn
+  JobFacts facts;             // what else overlays tell
   model::KeyPlaces places;    // where the file gives what it gives
   Scene scene;
   Picker picker;

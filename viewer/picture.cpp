@@ -30,7 +30,7 @@ float letteringScale(int width, int height) {
 
 bool any(const Overlays& o) {
   return o.levels || o.lines || o.corners || o.dimensions || o.captions || o.titleBlock || o.tape ||
-         o.rod || o.settingOut || o.instrument || o.readings;
+         o.rod || o.settingOut || o.instrument || o.readings || o.gaugeRods;
 }
 
 }  // namespace
@@ -68,6 +68,9 @@ struct Picturer::Impl {
   Renderer renderer;
   std::unique_ptr<Picker> picker;   // made with the first overlay
   std::unique_ptr<PictureInk> ink;  // the same
+  std::optional<model::SetOutLines> setOut;
+  std::optional<model::AsBuilt> asBuilt;
+  std::optional<JobFacts> facts;
 
   void layOverlays(const Frame& frame, const PictureOptions& options);
 };
@@ -79,9 +82,17 @@ void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& optio
     ink.reset();
     ink = std::make_unique<PictureInk>(scale, jobWords(model));
   }
-  if (!picker) picker = std::make_unique<Picker>(scene);
+  if (!picker) {
+    picker = std::make_unique<Picker>(scene);
+    setOut = model::deriveLines(model.job, model.settingOut);
+    asBuilt = model::deriveAsBuilt(model.job, model.settingOut);
+    facts = deriveJobFacts(model, *asBuilt);
+  }
   OverlayOptions how;
   how.picker = picker.get();
+  how.setOut = &*setOut;
+  how.asBuilt = &*asBuilt;
+  how.facts = &*facts;
   how.standing = options.standing;
   ink->lay(options.width, options.height, [&] {
     drawOverlays(model, scene, frame, options.overlays, options.width, options.height, how);
@@ -89,7 +100,7 @@ void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& optio
 }
 
 Picturer::Picturer(const model::Model& model, Offscreen& offscreen)
-    : impl_(new Impl{model, offscreen, buildScene(model), {}, nullptr, nullptr}) {
+    : impl_(new Impl{model, offscreen, buildScene(model), {}, {}, {}, {}, {}, {}}) {
   impl_->renderer.setScene(impl_->scene);
 }
 

@@ -28,6 +28,7 @@ struct Overlays {
   bool settingOut = false;  // boards' marks, diagonals, triangles, offset lines, limits
   bool readings = false;    // what was read, against what is drawn
   bool instrument = false;  // set-ups of the level, and the sight of the one read from
+  bool gaugeRods = false;   // the gauge rod beside every corner
 };
 
 struct PictureOptions {

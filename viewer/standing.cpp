@@ -28,9 +28,9 @@ std::string staffWords(const model::Instrument& instrument, double level) {
   const model::StaffReading sight = model::readStaff(instrument, level);
   switch (sight.reach) {
     case model::Reach::StaffTooShort:
-      return "too low for a " + staffLength(instrument.staff) + ": change point";
+      return "too low for a " + staffLength(instrument.staff);
     case model::Reach::TooHigh:
-      return "too high for a " + staffLength(instrument.staff) + ": carry it up by tape";
+      return "too high for a " + staffLength(instrument.staff);
     case model::Reach::UpsideDown:
       return "staff " + shortReading(instrument, level) + ", upside down";
     default:

@@ -47,7 +47,7 @@ std::vector<std::string> carryWords(const model::Job& job, const model::SettingO
                                     const model::SetUp& setUp, double level);
 
 // What is said of a point under the pointer, the most wanted first: "cut 25 to top of concrete",
-// "level -0.875", "staff 2.065" or "too low for a 5 m staff: change point".
+// "level -0.875", "staff 2.065" or "too low for a 5 m staff".
 std::vector<std::string> pointWords(double level, const std::optional<model::Instrument>& from,
                                     const std::optional<WantedLevel>& wanted);
 

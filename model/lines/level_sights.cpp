@@ -65,10 +65,17 @@ class Sights {
   }
 
   LevelSight of(const ScheduledLevel& line) const {
+    return of(placeOf(line), toMillimetre(line.level), isCellar(line));
+  }
+
+  LevelSight ofPoint(const Vec2& at, double level) const {
+    return of(at, level, contains(dig_, at) && level < toMillimetre(out_.terrain.levelAt(at)));
+  }
+
+ private:
+  LevelSight of(const Vec2& at, double level, bool dug) const {
     LevelSight sight;
-    sight.at = placeOf(line);
-    const double level = toMillimetre(line.level);
-    const bool dug = isCellar(line);
+    sight.at = at;
     const auto ground = [&](const Vec2& p) {
       const double terrain = toMillimetre(out_.terrain.levelAt(p));
       const bool here = glm::distance(p, sight.at) < kSame || (dug && contains(dig_, p));
@@ -87,7 +94,6 @@ class Sights {
     return sight;
   }
 
- private:
   Vec2 placeOf(const ScheduledLevel& line) const {
     Nearest nearest(setUp_.at);
     if (begins(line.key, "head:") || begins(line.key, "sill:")) {
@@ -148,6 +154,13 @@ std::vector<LevelSight> sightsOfLevels(const Job& job, const SettingOut& out, co
   const Sights all(job, out, setUp, *instrument);
   for (const ScheduledLevel& line : out.schedule) sights.push_back(all.of(line));
   return sights;
+}
+
+std::optional<LevelSight> sightOfPoint(const Job& job, const SettingOut& out, const SetUp& setUp,
+                                       const Vec3& point) {
+  const auto instrument = instrumentOf(job, setUp);
+  if (!instrument) return std::nullopt;
+  return Sights(job, out, setUp, *instrument).ofPoint({point.x, point.y}, toMillimetre(point.z));
 }
 
 }  // namespace model

@@ -1,6 +1,7 @@
 // The schedule of levels as it is read from one set-up of the instrument.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,5 +25,10 @@ struct LevelSight {
 // One for each line of the schedule, in its order; empty without a mark. Open ground is as it was
 // before the work, but for the cellar's dig, which is open down to the level that is wanted there.
 std::vector<LevelSight> sightsOfLevels(const Job& job, const SettingOut& out, const SetUp& setUp);
+
+// The same of any point of the job, to the millimetre; nothing without a mark. Where it lies under
+// the ground inside the cellar's dig, that is open.
+std::optional<LevelSight> sightOfPoint(const Job& job, const SettingOut& out, const SetUp& setUp,
+                                       const Vec3& point);
 
 }  // namespace model

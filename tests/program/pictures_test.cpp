@@ -76,6 +76,63 @@ TEST_F(Pictures, DiggingTheCellarChangesTheGroundInsideThePlot) {
   EXPECT_GT(difference(half, before).pixels, 100);
 }
 
+// The blue of levels, which the instrument that is read from has too.
+int blue(const Picture& picture) {
+  int count = 0;
+  for (int y = 0; y < picture.height; ++y) {
+    for (int x = 0; x < picture.width; ++x) count += picture.at(x, y) == 0x0072b2;
+  }
+  return count;
+}
+
+TEST_F(Pictures, ASetUpBringsItsInstrumentAndTheReadingsFromIt) {
+  const Picture without = demo({"--size", "1280x720", "--show", "levels,rod"});
+  const Picture site = demo({"--size", "1280x720", "--show", "levels,rod", "--set-up", "Site"});
+  const Picture plate = demo({"--size", "1280x720", "--show", "levels,rod", "--set-up", "plate"});
+  // Staff readings stand where courses do, at the right of the column of levels, and are others
+  // from each set-up.
+  EXPECT_GT(difference(without, site).pixels, 2000);
+  EXPECT_GT(difference(site, plate).pixels, 2000);
+  const Picture bare = demo({"--size", "1280x720", "--view", "plan"});
+  const Picture seen =
+      demo({"--size", "1280x720", "--view", "plan", "--show", "instrument", "--set-up", "Site"});
+  EXPECT_EQ(blue(bare), 0);
+  EXPECT_GT(blue(seen), 200) << "tripod, sight and staff";
+}
+
+TEST_F(Pictures, AnUnknownSetUpIsAnsweredWithThoseThereAre) {
+  const ProgramRun run = stringcourse(
+      {"picture", demoPath("orchard-house"), "--set-up", "Roof", "--out", inFolder("none.png")});
+  EXPECT_EQ(run.exitCode, 2);
+  EXPECT_NE(run.err.find("--set-up knows no \"Roof\"; there are Site, Cellar, Plate"),
+            std::string::npos)
+      << run.err;
+  EXPECT_FALSE(fs::exists(inFolder("none.png")));
+  const ProgramRun none = stringcourse(
+      {"picture", demoPath("smallest"), "--set-up", "Site", "--out", inFolder("none.png")});
+  EXPECT_EQ(none.exitCode, 2);
+  EXPECT_NE(none.err.find("the job has no set-ups"), std::string::npos) << none.err;
+}
+
+TEST_F(Pictures, GaugeRodsStandBesideTheCorners) {
+  const Picture without = demo({"--size", "1280x720", "--stage", "damp-course"});
+  const Picture with =
+      demo({"--size", "1280x720", "--stage", "damp-course", "--show", "gauge-rods"});
+  const auto lath = [](const Picture& picture) {
+    int count = 0;
+    for (int y = 0; y < picture.height; ++y) {
+      for (int x = 0; x < picture.width; ++x) {
+        const auto p = picture.at(x, y);
+        const int red = int(p >> 16), green = int(p >> 8 & 255), blue = int(p & 255);
+        count +=
+            std::abs(red - 0xef) < 4 && std::abs(green - 0xe0) < 4 && std::abs(blue - 0xbd) < 5;
+      }
+    }
+    return count;
+  };
+  EXPECT_GT(lath(with), lath(without) + 1000);
+}
+
 TEST_F(Pictures, WallsRiseWithinTheirStage) {
   const Picture early = demo({"--stage", "run-in-ground-1", "--at", "0.2"});
   const Picture late = demo({"--stage", "run-in-ground-1", "--at", "0.9"});

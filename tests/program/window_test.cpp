@@ -252,7 +252,8 @@ TEST_F(WindowTest, LBringsTheColumnOfLevelsAndTakesItAway) {
   settle();
   screen_->hand("key l");
   EXPECT_TRUE(eventually([&] { return words(screen_->shot()) == 0; }));
-  EXPECT_LT(drawingDiffers(before, settle()), 3000);
+  // The building eases back into its place, slowly on a busy machine.
+  EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) < 3000; }));
 }
 
 // What each of them draws is looked at in pictures; here that the keys reach it, and take it back.

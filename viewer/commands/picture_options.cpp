@@ -35,6 +35,7 @@ constexpr NamedOverlay kOverlays[] = {
     {"setting-out", &Overlays::settingOut},
     {"instrument", &Overlays::instrument},
     {"readings", &Overlays::readings},
+    {"gauge-rods", &Overlays::gaugeRods},
 };
 
 template <typename Number>

@@ -3,7 +3,6 @@
 #include <array>
 
 #include <glm/geometric.hpp>
-#include <glm/vec4.hpp>
 
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/overlays/words.h"
@@ -21,11 +20,6 @@ struct Candidate {
   bool behind = false;
   float depth = 0;  // from the eye
 };
-
-bool cutAway(const OverlaySheet& sheet, const glm::vec3& p) {
-  const Section& section = sheet.frame.section;
-  return section.on && glm::dot(section.plane, glm::vec4(p, 1)) > 0;
-}
 
 // Whether the building, or what stands round it, hides the corner itself. Looked for just inside
 // the walls: past their face one sees along them to corners on the far side. Twice, because a
@@ -83,7 +77,7 @@ std::vector<CornerRing> placeCornerLetters(OverlaySheet& sheet) {
       if (beside > kBeside[0] && (elevation || (c.behind && !plan))) break;
       const model::Vec2 stand = corner.at + c.away * beside;
       const glm::vec3 foot = sheet.scene.local({stand, out.terrain.levelAt(corner.at)});
-      if (cutAway(sheet, foot)) continue;
+      if (sheet.cutAway(foot)) continue;
       const auto at = sheet.onSheet(foot);
       if (!at || !sheet.layout.sheet.grown(-radius).contains(*at)) continue;
       const Box box = Box::at(*at - radius, glm::vec2(2 * radius));

@@ -245,13 +245,14 @@ void drawDimensions(OverlaySheet& sheet, const std::vector<CornerRing>& rings) {
   const model::SettingOut& out = sheet.model.settingOut;
   if (levelView(sheet.frame.camera)) return drawSquare(sheet);
   if (isPlan(sheet.frame.camera)) {
-    for (const PlanDimension& each : planDimensions(sheet.model.job, out, roomOf(sheet, rings)))
+    for (const PlanDimension& each :
+         planDimensions(sheet.model.job, out, sheet.options.facts->offsets, roomOf(sheet, rings)))
       drawInPlan(sheet, each);
     return;
   }
   for (const model::WallLine& wall : out.walls) wallInSpace(sheet, wall);
   const double level = lineLevel(sheet);
-  for (const model::SiteOffset& offset : model::deriveOffsets(sheet.model.job, out)) {
+  for (const model::SiteOffset& offset : sheet.options.facts->offsets) {
     if (offset.distance < 0.001) continue;
     drawInSpace(sheet, sheet.scene.local({offset.from, level}),
                 sheet.scene.local({offset.at, level}), glm::vec3(0), offset.distance, true);

@@ -38,6 +38,10 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
   if (overlays.tape)
     sheet.furniture.push_back({l.tape.left, l.tape.top - 42 * u, l.tape.right, l.tape.bottom});
   if (overlays.titleBlock) sheet.furniture.push_back(l.titleBlock);
+  // The scale bar stands over the tape's place, also where that is empty.
+  if (overlays.titleBlock && sheet.frame.camera.parallel)
+    sheet.furniture.push_back(
+        {l.tape.left, l.tape.top - 42 * u, l.tape.right, l.tape.top - 20 * u});
   sheet.taken = sheet.furniture;
   // The window's tabs and the sheet that stands in from them.
   if (sheet.options.viewIsButton)
@@ -50,18 +54,44 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
     sheet.taken.push_back(*card);
 }
 
+// What nobody has worked out beforehand.
+struct Worked {
+  std::unique_ptr<Picker> picker;
+  std::optional<model::SetOutLines> setOut;
+  std::optional<model::AsBuilt> asBuilt;
+  std::optional<JobFacts> facts;
+
+  OverlayOptions complete(const model::Model& model, const Scene& scene, const Overlays& overlays,
+                          OverlayOptions with) {
+    // What is hidden should be quiet in pictures too.
+    if (!with.picker && asksForPicker(overlays)) {
+      picker = std::make_unique<Picker>(scene);
+      with.picker = picker.get();
+    }
+    if (!with.setOut && overlays.settingOut)
+      with.setOut = &setOut.emplace(model::deriveLines(model.job, model.settingOut));
+    const bool asksForFacts =
+        overlays.levels || overlays.dimensions || overlays.readings || overlays.gaugeRods;
+    if (!with.asBuilt && asksForFacts)
+      with.asBuilt = &asBuilt.emplace(model::deriveAsBuilt(model.job, model.settingOut));
+    if (!with.facts && asksForFacts)
+      with.facts = &facts.emplace(deriveJobFacts(model, *with.asBuilt));
+    return with;
+  }
+
+ private:
+  static bool asksForPicker(const Overlays& overlays) {
+    return overlays.lines || overlays.corners || overlays.dimensions || overlays.settingOut ||
+           overlays.instrument || overlays.readings || overlays.gaugeRods;
+  }
+};
+
 }  // namespace
 
 void drawOverlays(const model::Model& model, const Scene& scene, const Frame& frame,
                   const Overlays& overlays, int width, int height, const OverlayOptions& options) {
-  // Pictures come without a picker; what is hidden should be quiet in them too.
-  std::unique_ptr<Picker> own;
-  OverlayOptions with = options;
-  if (!with.picker && (overlays.lines || overlays.corners || overlays.dimensions ||
-                       overlays.settingOut || overlays.instrument || overlays.readings)) {
-    own = std::make_unique<Picker>(scene);
-    with.picker = own.get();
-  }
+  Worked own;
+  const OverlayOptions with = own.complete(model, scene, overlays, options);
   Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList(), options.record);
   const SheetLayout layout =
       sheetOf(model, overlays, float(width), float(height), pen.unit(), options.pulledOut);
@@ -77,13 +107,10 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   std::vector<CornerRing> rings;
   if (overlays.corners) rings = placeCornerLetters(sheet);
   if (overlays.dimensions) drawDimensions(sheet, rings);
-  if (overlays.settingOut)
-    drawSettingOut(sheet,
-                   with.setOut ? *with.setOut : model::deriveLines(model.job, model.settingOut));
+  if (overlays.settingOut) drawSettingOut(sheet, *with.setOut);
   if (overlays.instrument) drawInstruments(sheet);
-  if (overlays.readings)
-    drawReadings(sheet,
-                 with.asBuilt ? *with.asBuilt : model::deriveAsBuilt(model.job, model.settingOut));
+  if (overlays.readings) drawReadings(sheet, *with.asBuilt);
+  if (overlays.gaugeRods) drawGaugeRods(sheet, with.facts->rods);
   drawCornerLetters(sheet, rings);  // over the ends of dimension lines
   if (levels) drawLevelMarks(sheet);
   drawLabels(sheet);

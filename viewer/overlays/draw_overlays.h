@@ -18,6 +18,7 @@ struct ImDrawList;
 namespace viewer {
 
 struct DrawnText;
+struct JobFacts;
 
 struct OverlayOptions {
   const Picker* picker = nullptr;    // tells what is hidden; without one a coarser rule does
@@ -27,6 +28,7 @@ struct OverlayOptions {
   std::optional<model::SetUp> standing;
   const model::SetOutLines* setOut = nullptr;  // null: worked out when it is to be shown
   const model::AsBuilt* asBuilt = nullptr;     // the same, of readings
+  const JobFacts* facts = nullptr;             // the same, of the rest
   std::optional<size_t> readingSet;            // of Job::readings; else the latest of every point
   float pulledOut = 0;            // pixels that a sheet of the window stands in from the left
   bool viewIsButton = false;      // the title block shows that its view can be clicked

@@ -94,6 +94,9 @@ void placeColumn(const Column& column, const std::vector<LevelItem>& items,
         !several && !items[i].names.empty()
             ? levelNameWhere(items[i].names.front(), items[i].where, room, measure)
             : levelNames(items[i].names, several ? room / smallerNames(text) : room, measure);
+    if (const std::string with = line.name + " / " + items[i].lift;
+        !items[i].lift.empty() && !line.name.empty() && measure(with, false) <= room)
+      line.name = with;
     line.room = room;
     out.push_back(line);
   }

@@ -16,6 +16,7 @@ struct LevelItem {
   std::string course;              // "28", "-13", "32.8"
   bool opening = false;            // sill or head: first to go into the left column
   float yRight = 0, yLeft = 0;     // where it lies on the sheet, at the drawing's two sides
+  std::string lift = {};           // that ends here too; said where there is room after the rest
 };
 
 struct LevelLine {

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "model/level_text.h"
-#include "model/programme/level_made.h"
 #include "viewer/overlays/level_columns.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/overlays/words.h"
@@ -39,8 +38,7 @@ Sides outermost(const OverlaySheet& sheet) {
 // For each mark how much of what lies at its height is there: 0 nothing, 0.5 some, 1 all.
 std::vector<float> sharesMade(const OverlaySheet& sheet, const std::vector<RodMark>& marks) {
   constexpr double kSame = 1e-6;
-  const model::Model& model = sheet.model;
-  const auto times = model::timesOfLevels(model.settingOut, model.works, model.programme);
+  const std::vector<double>& times = sheet.options.facts->levelTimes;
   std::vector<float> shares;
   for (const RodMark& mark : marks) {
     const auto made = std::count_if(mark.lines.begin(), mark.lines.end(), [&](size_t line) {
@@ -191,6 +189,7 @@ std::vector<LevelItem> itemsOf(const Drawing& d) {
     item.value = model::levelText(mark.level);
     item.names = mark.names;
     item.where = mark.where;
+    item.lift = mark.lift;
     item.course = d.from ? shortReading(*d.from, mark.level) : courseText(sheet.model, mark.level);
     item.opening = mark.priority == 0;
     item.yRight = item.yLeft = d.rod.yAt(mark.level);

@@ -17,6 +17,10 @@ size_t levelLines(float height, float text) {
   return lines > 0 ? size_t(lines) : 0;
 }
 
+bool fitWithEase(size_t count, float height, float unit) {
+  return levelLines(height, kGood * unit) >= count;
+}
+
 LevelPlan planLevels(size_t count, float rightHeight, float leftHeight, float unit) {
   LevelPlan plan;
   plan.right = count;

@@ -19,6 +19,9 @@ inline constexpr float kLevelLine = 1.06f;
 // then the text shrinks to the least that can be read, then levels share lines.
 LevelPlan planLevels(size_t count, float rightHeight, float leftHeight, float unit);
 
+// True when one column of that height takes so many at a size that is read with ease.
+bool fitWithEase(size_t count, float height, float unit);
+
 // Lines of text that fit under the heading of a column.
 size_t levelLines(float height, float text);
 

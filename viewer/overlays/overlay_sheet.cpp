@@ -4,6 +4,7 @@
 
 #include <glm/common.hpp>
 #include <glm/geometric.hpp>
+#include <glm/vec4.hpp>
 
 #include "viewer/overlays/caption_height.h"
 
@@ -13,6 +14,10 @@ std::optional<glm::vec2> OverlaySheet::onSheet(const glm::vec3& local) const {
   const auto at = frame.camera.project(local, aspect());
   if (!at) return std::nullopt;
   return glm::vec2(at->x * layout.sheet.width(), at->y * layout.sheet.height());
+}
+
+bool OverlaySheet::cutAway(const glm::vec3& local) const {
+  return frame.section.on && glm::dot(frame.section.plane, glm::vec4(local, 1)) > 0;
 }
 
 bool OverlaySheet::hidden(const glm::vec3& local) const {
@@ -64,14 +69,17 @@ SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float w
   parts.tape = overlays.tape;
   parts.rod = overlays.rod;
   parts.levels = overlays.levels;
-  if (overlays.levels) parts.heights = countHeights(model.settingOut.schedule);
+  if (overlays.levels) {
+    parts.heights = countHeights(model.settingOut.schedule, false);
+    parts.withLifts = countHeights(model.settingOut.schedule, true);
+  }
   parts.captionHeight = [&](float wide) { return tallestCaption(model, wide, unit); };
   const SheetLayout with = layOutSheet(width, height, unit, pulledOut, parts);
   if (!overlays.levels || pulledOut <= 0 || !crowded(width, height, unit, pulledOut, parts))
     return with;
   // The column goes, and the drawing takes its room while the sheet slides in.
   parts.levels = false;
-  parts.heights = 0;
+  parts.heights = parts.withLifts = 0;
   SheetLayout without = layOutSheet(width, height, unit, pulledOut, parts);
   const float share = std::min(1.0f, pulledOut / (kSheetWidth * unit));
   without.drawing = between(with.drawing, without.drawing, share);

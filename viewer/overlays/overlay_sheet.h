@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "viewer/overlays/draw_overlays.h"
+#include "viewer/overlays/job_facts.h"
 #include "viewer/overlays/label_layout.h"
 #include "viewer/overlays/pen.h"
 #include "viewer/overlays/rod_layout.h"
@@ -42,6 +43,8 @@ struct OverlaySheet {
   double aspect() const { return double(layout.sheet.width() / layout.sheet.height()); }
   // Pixels; nothing behind the eye.
   std::optional<glm::vec2> onSheet(const glm::vec3& local) const;
+  // True where a section has taken away what is there.
+  bool cutAway(const glm::vec3& local) const;
   // True when something that stands is in front of the point.
   bool hidden(const glm::vec3& local) const;
   // A line in space, dimmed where hidden; `parts` pieces are looked at.
@@ -80,6 +83,8 @@ void drawLevelMarks(OverlaySheet& sheet);
 void drawStringLines(OverlaySheet& sheet);
 void drawScaleBar(OverlaySheet& sheet);
 void drawInstruments(OverlaySheet& sheet);
+// A gauge rod beside every corner.
+void drawGaugeRods(OverlaySheet& sheet, const std::vector<CornerRod>& rods);
 // What was read, with its deviations; the surfaces read as a heat map.
 void drawReadings(OverlaySheet& sheet, const model::AsBuilt& asBuilt);
 // Boards' marks, tape checks, offset lines and limits: in plan the setting-out drawing, elsewhere
@@ -92,8 +97,9 @@ void drawLimits(OverlaySheet& sheet, const model::SetOutLines& lines);
 SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,
                     float unit, float pulledOut = 0);
 
-// The levels that are named, lowest first: all of them beside the building; for the rod alone,
-// where it only lists, those of sills and heads are left to the openings' own elevations.
+// The levels that are named, lowest first: all of them beside the building, but lifts only where
+// there is room; for the rod alone, where it only lists, lifts and those of sills and heads are
+// left to the elevations.
 std::vector<RodMark> shownMarks(const OverlaySheet& sheet);
 
 // What the pointer is held against too.

@@ -28,8 +28,10 @@ struct PlanRoom {
   model::Vec2 low{-1e9, -1e9}, high{1e9, 1e9};  // what is in sight
 };
 
-// Every wall of the outline, in its order, then every offset that is more than nothing.
+// Every wall of the outline, in its order, then every offset that is more than nothing. `offsets`
+// are deriveOffsets() of the job.
 std::vector<PlanDimension> planDimensions(const model::Job& job, const model::SettingOut& out,
+                                          const std::vector<model::SiteOffset>& offsets,
                                           const PlanRoom& room);
 
 // How far an offset's line may be moved along the two sides that it stands on, still square to

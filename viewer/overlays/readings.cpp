@@ -221,10 +221,10 @@ void drawReading(OverlaySheet& sheet, const model::Deviation& d) {
 
 void drawReadings(OverlaySheet& sheet, const model::AsBuilt& asBuilt) {
   const auto& set = sheet.options.readingSet;
-  const auto cells = heatCells(sheet.model.job, sheet.model.settingOut, asBuilt, set);
   if (!isElevation(sheet.frame.camera)) {
     bool seen = false;
-    for (const HeatCell& cell : cells) seen = drawCell(sheet, cell) || seen;
+    for (const HeatCell& cell : sheet.options.facts->heatOf(set))
+      seen = drawCell(sheet, cell) || seen;
     if (seen) drawScale(sheet);
   }
   for (const model::Deviation& d : asBuilt.deviations)

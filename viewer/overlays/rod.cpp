@@ -66,7 +66,7 @@ void nameMarkAt(OverlaySheet& sheet, const RodScale& scale) {
   const auto& pointer = sheet.options.pointer;
   const Box reach{rod.left - 12 * u, rod.top, rod.right + 4 * u, rod.bottom};
   if (sheet.levelsShown || !pointer || !reach.contains(*pointer)) return;
-  const auto marks = rodMarks(sheet.model.settingOut.schedule);
+  const auto marks = rodMarks(sheet.model.settingOut.schedule, true);
   const auto away = [&](const RodMark& m) { return std::abs(scale.yAt(m.level) - pointer->y); };
   const auto nearest =
       std::min_element(marks.begin(), marks.end(),
@@ -74,6 +74,7 @@ void nameMarkAt(OverlaySheet& sheet, const RodScale& scale) {
   if (nearest == marks.end() || away(*nearest) > 6 * u) return;
   std::string words = model::levelText(nearest->level);
   for (const std::string& name : nearest->names) words += "  " + name;
+  if (!nearest->lift.empty()) words += "  " + nearest->lift;
   words = pen.shortened(words, std::max(60 * u, rod.left - 80 * u));
   const glm::vec2 size = pen.size(words);
   const float top = std::clamp(scale.yAt(nearest->level) - size.y / 2, rod.top,
@@ -166,7 +167,7 @@ RodScale rodScaleOf(const model::Model& model, const Frame& frame, const SheetLa
 }
 
 std::vector<RodMark> shownMarks(const OverlaySheet& sheet) {
-  auto marks = rodMarks(sheet.model.settingOut.schedule);
+  auto marks = rodMarks(sheet.model.settingOut.schedule, !sheet.levelsShown || sheet.layout.lifts);
   if (!sheet.levelsShown && !isElevation(sheet.frame.camera))
     std::erase_if(marks, [](const RodMark& mark) { return mark.priority == 0; });
   return marks;

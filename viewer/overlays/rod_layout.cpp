@@ -18,11 +18,10 @@ int priorityOf(const model::ScheduledLevel& level) {
   if (begins("finished-floor") || begins("damp-course") || begins("ridge") ||
       begins("top-of-concrete") || begins("formation") || begins("wall-top"))
     return 2;
-  return begins("sill:") || begins("head:") ? 0 : 1;
+  return begins("sill:") || begins("head:") || begins("lift:") ? 0 : 1;
 }
 
-// Lifts stand in the schedule and on gauge rods; over the building they would crowd out the rest.
-bool isNamed(const model::ScheduledLevel& level) { return level.key.rfind("lift:", 0) != 0; }
+bool isLift(const model::ScheduledLevel& level) { return level.key.rfind("lift:", 0) == 0; }
 
 std::vector<std::string> namesOf(const std::vector<const model::ScheduledLevel*>& group) {
   std::vector<std::string> names;
@@ -55,18 +54,31 @@ std::string whereOf(const std::vector<const model::ScheduledLevel*>& group) {
   return where;
 }
 
+// Parts the lift from the others; nothing where it is alone. It is the last of its height.
+std::string takeLift(std::vector<const model::ScheduledLevel*>& group) {
+  std::string lift;
+  while (group.size() > 1 && isLift(*group.back()) && !isLift(*group.front())) {
+    lift = group.back()->name;
+    group.pop_back();
+  }
+  return lift;
+}
+
 }  // namespace
 
-std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule) {
+std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule, bool lifts) {
   std::map<long, std::vector<const model::ScheduledLevel*>> groups;
   for (const auto& level : schedule)
-    if (isNamed(level)) groups[std::lround(level.level * 1000)].push_back(&level);
+    if (lifts || !isLift(level)) groups[std::lround(level.level * 1000)].push_back(&level);
   std::vector<RodMark> marks;
   for (auto& [key, group] : groups) {
     std::stable_sort(group.begin(), group.end(),
                      [](const auto* a, const auto* b) { return priorityOf(*a) > priorityOf(*b); });
+    std::stable_partition(group.begin(), group.end(),
+                          [](const auto* level) { return !isLift(*level); });
     RodMark mark;
     mark.level = group.front()->level;
+    mark.lift = takeLift(group);
     mark.names = namesOf(group);
     mark.where = whereOf(group);
     mark.priority = priorityOf(*group.front());
@@ -76,10 +88,10 @@ std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule
   return marks;
 }
 
-size_t countHeights(const std::vector<model::ScheduledLevel>& schedule) {
+size_t countHeights(const std::vector<model::ScheduledLevel>& schedule, bool lifts) {
   std::set<long> heights;
   for (const auto& level : schedule)
-    if (isNamed(level)) heights.insert(std::lround(level.level * 1000));
+    if (lifts || !isLift(level)) heights.insert(std::lround(level.level * 1000));
   return heights.size();
 }
 

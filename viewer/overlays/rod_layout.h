@@ -25,15 +25,16 @@ struct RodScale {
 struct RodMark {
   double level = 0;
   std::vector<std::string> names;  // all that lie at this height, the most important first
+  std::string lift;                // that ends there too, when it is not the only name
   std::string where;               // the openings, walls or corners, where one name stands for all
   int priority = 0;                // floors and the like over levels of single openings
-  std::vector<size_t> lines;       // of the schedule, that lie there
+  std::vector<size_t> lines;       // of the schedule, that lie there, without that lift
 };
 
-// The schedule without its lifts, equal levels (to a millimetre) joined, lowest first.
-std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule);
+// The schedule, with its lifts or without, equal levels (to a millimetre) joined, lowest first.
+std::vector<RodMark> rodMarks(const std::vector<model::ScheduledLevel>& schedule, bool lifts);
 // How many those are.
-size_t countHeights(const std::vector<model::ScheduledLevel>& schedule);
+size_t countHeights(const std::vector<model::ScheduledLevel>& schedule, bool lifts);
 
 // In elevations the drawing's own scale, to the pixel; elsewhere the whole of `low`..`high` on the
 // rod. `height` is the window's.

@@ -69,7 +69,9 @@ SheetLayout layOutSheet(float width, float height, float unit, float pulledOut,
   const bool room =
       parts.levels && s.drawing.width() - second - kLeaderLeft * u >= kLeastDrawing * u;
   s.levelsLeft = {s.drawing.left, s.drawing.top, s.drawing.left, s.drawing.bottom};
-  s.levelPlan = planLevels(parts.heights, s.levels.height(), room ? s.drawing.height() : 0, u);
+  s.lifts = parts.levels && fitWithEase(parts.withLifts, s.levels.height(), u);
+  s.levelPlan = planLevels(s.lifts ? std::max(parts.heights, parts.withLifts) : parts.heights,
+                           s.levels.height(), room ? s.drawing.height() : 0, u);
   if (s.levelPlan.left > 0) {
     s.levelsLeft.right = s.levelsLeft.left + second;
     s.drawing.left = s.levelsLeft.right + kLeaderLeft * u;

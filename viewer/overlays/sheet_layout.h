@@ -14,8 +14,9 @@ struct SheetParts {
   bool titleBlock = true;
   bool tape = true;
   bool rod = true;
-  bool levels = false;  // the column of levels beside the building
-  size_t heights = 0;   // different levels that are named, each on a line of its own
+  bool levels = false;   // the column of levels beside the building
+  size_t heights = 0;    // different levels that are named, each on a line of its own
+  size_t withLifts = 0;  // the same with the tops of lifts, which yield where there is no room
   // Pixels that the tallest caption of the job takes at a width; without it, three lines or so.
   std::function<float(float width)> captionHeight;
 };
@@ -33,6 +34,7 @@ struct SheetLayout {
   Box levels;           // names and values of levels beside the drawing; no width without them
   Box levelsLeft;       // a second column of them left of the drawing; no width when not needed
   LevelPlan levelPlan;  // how they go into the two
+  bool lifts = false;   // those levels are named too
   Box drawing;          // what is left for the building
   bool levelsGiveWay = false;  // a sheet stands in where the column of levels leaves no room for it
 };

@@ -23,17 +23,20 @@ void drawReadingCard(ImDrawList* list, const std::vector<std::string>& words,
                      const glm::vec2& pointer, const Box& room) {
   if (words.empty()) return;
   const Pen pen(list);
-  const float u = pen.unit(), step = pen.lineHeight() * 1.2f;
+  const float u = pen.unit(), most = std::min(400 * u, room.width() - 18 * u);
   const auto cut = [](size_t i) { return i == 0 ? Cut::Bold : Cut::Text; };
-  float width = 0;
+  float width = 0, height = 12 * u;
   for (size_t i = 0; i < words.size(); ++i) width = std::max(width, pen.size(words[i], cut(i)).x);
-  const glm::vec2 size{width + 18 * u, step * float(words.size()) + 12 * u};
-  const Box card = readingCardPlace(pointer, size, room, 18 * u);
+  width = std::min(width + 1, most);
+  for (size_t i = 0; i < words.size(); ++i)
+    height += pen.paragraph({0, 0}, width, ink::kInk, words[i], cut(i), true);
+  const Box card = readingCardPlace(pointer, {width + 18 * u, height}, room, 18 * u);
   pen.fill(card, ink::kCard);
   pen.outline(card, ink::kLevels, 1.4f);
+  glm::vec2 at{card.left + 9 * u, card.top + 6 * u};
   for (size_t i = 0; i < words.size(); ++i)
-    pen.text({card.left + 9 * u, card.top + 6 * u + step * float(i)},
-             i == 0 ? ink::kInk : ink::kLevelWords, words[i], cut(i));
+    at.y +=
+        pen.paragraph(at, width, i == 0 ? ink::kInk : ink::kLevelWords, words[i], cut(i), false);
 }
 
 }  // namespace viewer

@@ -47,6 +47,7 @@ void showPage(SheetsInput& input) {
   Switches& switches = input.state.switches;
   heading("Over the building");
   ImGui::Checkbox("Levels beside it (L)", &overlays.levels);
+  ImGui::Checkbox("Gauge rods at the corners (U)", &overlays.gaugeRods);
   ImGui::Checkbox("String lines and profiles (T)", &overlays.lines);
   ImGui::Checkbox("Corner letters (C)", &overlays.corners);
   ImGui::Checkbox("Wall lengths and distances (D)", &overlays.dimensions);
@@ -152,10 +153,11 @@ void keysPage() {
        {"6 7 8 9", "from the corners, SW SE NE NW"},
        {"V", "the stage's own view"},
        {"P, F", "parallel; frame"}}};
-  static constexpr std::array<KeyLine, 17> kShow{
+  static constexpr std::array<KeyLine, 18> kShow{
       {{"click", "what is this?"},
        {"L, T", "levels; string lines, profiles"},
        {"C, D", "corner letters; lengths"},
+       {"U", "gauge rods beside the corners"},
        {"B", "setting out: marks, tapes, limits"},
        {"I", "read from the next set-up; from none"},
        {"J", "stand the instrument by hand"},

@@ -111,7 +111,7 @@ TEST(PlanDimensions, LineUpClearOfOneAnotherInANarrowCourt) {
   job.outline = {{0, 0}, {11, 0}, {11, 8}, {7, 8}, {7, 4}, {4, 4}, {4, 8}, {0, 8}};
   job.openings.clear();
   const auto out = model::deriveSettingOut(job);
-  const auto all = planDimensions(job, out, {});
+  const auto all = planDimensions(job, out, model::deriveOffsets(job, out), {});
   for (size_t i = 0; i < 8; ++i)
     for (size_t j = i + 1; j < 8; ++j) {
       const bool upright = std::abs(all[i].from.x - all[i].to.x) < 1e-9;

@@ -151,6 +151,20 @@ TEST(LevelColumns, StandAtTheirOwnHeightWhereThereIsRoom) {
   EXPECT_FLOAT_EQ(lines[1].box.centre().y, 400);
 }
 
+TEST(LevelColumns, SayTheLiftAfterTheRestWhereThereIsRoom) {
+  SheetParts parts;
+  parts.levels = true;
+  parts.heights = 1;
+  const SheetLayout layout = layOutSheet(1280, 720, 1, 0, parts);
+  LevelItem item{"+2.100", {"lintel soffit"}, "Hall window", "28", false, 200, 200};
+  item.lift = "top of lift 2";
+  EXPECT_EQ(layOutLevels({item}, layout, {}, letters(16))[0].name,
+            "lintel soffit, Hall window / top of lift 2");
+  item.where += ", Study window, Kitchen window";
+  EXPECT_EQ(layOutLevels({item}, layout, {}, letters(16))[0].name,
+            "lintel soffit, Hall window, Study window + 1 more");
+}
+
 TEST(LevelColumns, PutOpeningsIntoTheSecondColumnFirst) {
   SheetLayout layout;
   layout.levels = {400, 0, 600, 500};

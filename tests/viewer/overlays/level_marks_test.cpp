@@ -24,7 +24,7 @@ TEST(RodMarks, RememberWhichLinesOfTheScheduleTheyStandFor) {
   schedule[0].level = 2;
   schedule[1].name = "damp course";
   schedule[2].name = "finished floor";
-  const auto marks = rodMarks(schedule);
+  const auto marks = rodMarks(schedule, true);
   ASSERT_EQ(marks.size(), 2u);
   EXPECT_EQ(marks[0].lines.size(), 2u);
   EXPECT_EQ(marks[1].lines, std::vector<size_t>{0});

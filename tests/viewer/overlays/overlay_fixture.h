@@ -29,6 +29,9 @@ class OverlayTest : public ::testing::Test {
     model_ = model::buildModel(job);
     scene_ = buildScene(model_);
     picker_ = std::make_unique<Picker>(scene_);
+    setOut_ = model::deriveLines(model_.job, model_.settingOut);
+    asBuilt_ = model::deriveAsBuilt(model_.job, model_.settingOut);
+    facts_ = deriveJobFacts(model_, asBuilt_);
   }
   // "assets/jobs/garage", "tests/data/jobs/extension".
   void open(const std::string& path) {
@@ -58,12 +61,17 @@ class OverlayTest : public ::testing::Test {
     if (section.on) frame.section = section;
     if (at_) frame.camera.target = *at_;
     frame.camera.distance *= nearer_;
+    if (turned_ != 0 || raised_ != 0) frame.camera.orbit(turned_, raised_);
+    frame.selected = selected_;
     std::vector<DrawnText> record;
     OverlayOptions with;
     with.picker = picker_.get();
     with.record = &record;
     with.standing = standing_;
     with.readingSet = readingSet_;
+    with.setOut = &setOut_;
+    with.asBuilt = &asBuilt_;
+    with.facts = &facts_;
     ImGui::GetIO().DisplaySize = {float(width), float(height)};
     ImGui::NewFrame();
     drawOverlays(model_, scene_, frame, overlays_, width, height, with);
@@ -72,14 +80,19 @@ class OverlayTest : public ::testing::Test {
   }
 
   float unit_ = 1;
-  double nearer_ = 1;            // of the distance of the view
-  std::optional<glm::vec3> at_;  // looked at in place of the view's own point
+  double nearer_ = 1;               // of the distance of the view
+  std::optional<glm::vec3> at_;     // looked at in place of the view's own point
+  double turned_ = 0, raised_ = 0;  // radians from the view's own direction
+  std::uint32_t selected_ = kNothing;
   std::optional<model::SetUp> standing_;
   std::optional<size_t> readingSet_;
   Overlays overlays_;
   model::Model model_;
   Scene scene_;
   std::unique_ptr<Picker> picker_;
+  model::SetOutLines setOut_;
+  model::AsBuilt asBuilt_;
+  JobFacts facts_;
   ImGuiContext* context_ = nullptr;
 };
 

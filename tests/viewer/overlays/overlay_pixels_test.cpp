@@ -177,7 +177,7 @@ TEST_F(OverlayPixels, LevelsAreTiedToTheBuildingAtTheirOwnHeight) {
     for (const model::Corner& corner : model_.settingOut.corners)
       right = std::max(right, pixel({corner.at, 0})->x);
     ASSERT_GT(sheet.levels.left - kSlant - right, 40) << "some line to look at";
-    for (const RodMark& mark : rodMarks(model_.settingOut.schedule)) {
+    for (const RodMark& mark : rodMarks(model_.settingOut.schedule, sheet.lifts)) {
       const float y = pixel({0, 0, mark.level})->y;
       if (y < 2 || y > kHeight - 2) continue;
       int seen = 0, asked = 0;
@@ -197,7 +197,7 @@ TEST_F(OverlayPixels, LevelMarksFillAsTheirLevelsAreMade) {
   for (const double time : {endOf("damp-course"), last()}) {
     look("south", time);
     const SheetLayout sheet = sheetOf(model_, overlays_, kWidth, kHeight, 1);
-    for (const RodMark& mark : rodMarks(model_.settingOut.schedule)) {
+    for (const RodMark& mark : rodMarks(model_.settingOut.schedule, sheet.lifts)) {
       const auto words = wordsOf(model::levelText(mark.level));
       ASSERT_EQ(words.size(), 1u);
       const auto made = std::count_if(mark.lines.begin(), mark.lines.end(),

@@ -15,15 +15,12 @@ class ReadingsOverlay : public OverlayTest {
   void SetUp() override {
     OverlayTest::SetUp();
     open(test_support::demoJob("orchard-house"));
-    asBuilt_ = model::deriveAsBuilt(model_.job, model_.settingOut);
     overlays_.readings = true;
   }
   static int count(const std::vector<DrawnText>& all, const std::string& words) {
     return int(std::count_if(all.begin(), all.end(),
                              [&](const DrawnText& text) { return text.text == words; }));
   }
-
-  model::AsBuilt asBuilt_;
 };
 
 TEST_F(ReadingsOverlay, FiguresWhatIsOutInPlan) {

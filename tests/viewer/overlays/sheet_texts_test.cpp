@@ -9,6 +9,7 @@
 
 #include "model/level_text.h"
 #include "tests/support/demo_job.h"
+#include "tests/viewer/overlays/texts_apart.h"
 #include "viewer/camera.h"
 #include "viewer/overlays/overlay_sheet.h"
 #include "viewer/view_state.h"
@@ -36,11 +37,12 @@ class SheetTexts : public ::testing::TestWithParam<std::string> {
     picker_ = std::make_unique<Picker>(scene_);
     setOut_ = model::deriveLines(model_.job, model_.settingOut);
     asBuilt_ = model::deriveAsBuilt(model_.job, model_.settingOut);
+    facts_ = deriveJobFacts(model_, asBuilt_);
   }
   void TearDown() override { ImGui::DestroyContext(context_); }
 
   static Overlays all() {
-    return {true, true, true, true, true, true, true, true, true, true, true};
+    return {true, true, true, true, true, true, true, true, true, true, true, true};
   }
 
   PictureOptions options(const Size& size, const std::string& view, int stage) const {
@@ -68,6 +70,7 @@ class SheetTexts : public ::testing::TestWithParam<std::string> {
     with.record = &record;
     with.setOut = &setOut_;
     with.asBuilt = &asBuilt_;
+    with.facts = &facts_;
     ImGui::GetIO().DisplaySize = {float(size.width), float(size.height)};
     ImGui::NewFrame();
     drawOverlays(model_, scene_, frame, how.overlays, size.width, size.height, with);
@@ -80,6 +83,7 @@ class SheetTexts : public ::testing::TestWithParam<std::string> {
   std::unique_ptr<Picker> picker_;
   model::SetOutLines setOut_;
   model::AsBuilt asBuilt_;
+  JobFacts facts_;
   ImGuiContext* context_ = nullptr;
 };
 
@@ -88,23 +92,12 @@ std::string place(const Size& size, const std::string& view, int stage) {
          std::to_string(size.unit) + ", " + view + ", stage " + std::to_string(stage + 1);
 }
 
-void expectApart(const std::vector<DrawnText>& all, const Box& sheet, const std::string& where) {
-  for (size_t i = 0; i < all.size(); ++i) {
-    const Box& box = all[i].box;
-    if (!box.inside(sheet)) ADD_FAILURE() << all[i].text << " is off the sheet: " << where;
-    if (box.height() < 10.4f) ADD_FAILURE() << all[i].text << " is too small: " << where;
-    for (size_t j = i + 1; j < all.size(); ++j)
-      if (box.grown(-0.5f).overlaps(all[j].box.grown(-0.5f)))
-        ADD_FAILURE() << all[i].text << " runs into " << all[j].text << ": " << where;
-  }
-}
-
 void expectLevels(const std::vector<DrawnText>& all, const model::SettingOut& out,
                   const std::string& where) {
   std::set<std::string> said;
   for (const DrawnText& text : all) said.insert(text.text);
   for (const auto& level : out.schedule)
-    // Lifts stand in tables and on gauge rods only.
+    // Lifts yield where there is no room for them.
     if (level.key.rfind("lift:", 0) != 0 && !said.count(model::levelText(level.level)))
       ADD_FAILURE() << level.name << " is left out: " << where;
 }

@@ -130,14 +130,45 @@ TEST(Rod, JoinsLevelsThatAreEqual) {
   schedule[0] = {"sill:hall", "sill", 1.05, 14, true, "Hall"};
   schedule[1] = {"finished-floor:0", "finished floor", 0, 0, true, ""};
   schedule[2] = {"damp-course", "damp course", 0.0001, 0, true, ""};
-  const auto marks = rodMarks(schedule);
+  const auto marks = rodMarks(schedule, true);
   ASSERT_EQ(marks.size(), 2u);
   EXPECT_EQ(marks[0].names, (std::vector<std::string>{"finished floor", "damp course"}));
   EXPECT_EQ(marks[0].priority, 2);
   EXPECT_EQ(marks[1].priority, 0);
   EXPECT_EQ(marks[1].where, "Hall");
   EXPECT_EQ(marks[0].where, "") << "two names: whose would it be?";
-  EXPECT_EQ(countHeights(schedule), 2u);
+  EXPECT_EQ(countHeights(schedule, true), 2u);
+}
+
+TEST(Rod, KeepsTheLiftOfAHeightApartFromWhatElseLiesThere) {
+  std::vector<model::ScheduledLevel> schedule(3);
+  schedule[0] = {"lift:0:2", "top of lift 2", 2.1, 28, true, ""};
+  schedule[1] = {"head:hall", "lintel soffit", 2.1, 28, true, "Hall"};
+  schedule[2] = {"lift:0:1", "top of lift 1", 1.35, 18, true, ""};
+  const auto with = rodMarks(schedule, true);
+  ASSERT_EQ(with.size(), 2u);
+  EXPECT_EQ(with[0].names, std::vector<std::string>{"top of lift 1"});
+  EXPECT_EQ(with[0].lift, "");
+  EXPECT_EQ(with[1].names, std::vector<std::string>{"lintel soffit"});
+  EXPECT_EQ(with[1].where, "Hall");
+  EXPECT_EQ(with[1].lift, "top of lift 2");
+  EXPECT_EQ(with[1].lines, std::vector<size_t>{1});
+  EXPECT_EQ(countHeights(schedule, true), 2u);
+  EXPECT_EQ(countHeights(schedule, false), 1u);
+  EXPECT_EQ(rodMarks(schedule, false).size(), 1u);
+}
+
+TEST(Sheet, GivesLiftsUpBeforeItCrowdsTheOthers) {
+  SheetParts parts;
+  parts.levels = true;
+  parts.heights = 20;
+  parts.withLifts = 26;
+  EXPECT_TRUE(layOutSheet(1280, 720, 1, 0, parts).lifts);
+  EXPECT_EQ(layOutSheet(1280, 720, 1, 0, parts).levelPlan.right, 26u);
+  const SheetLayout low = layOutSheet(1280, 500, 1, 0, parts);
+  EXPECT_FALSE(low.lifts);
+  EXPECT_EQ(low.levelPlan.right, 20u);
+  EXPECT_EQ(low.levelPlan.left, 0u);
 }
 
 RC_GTEST_PROP(Sheet, furnitureNeverOverlapsAndStaysInTheWindow, ()) {
