@@ -56,8 +56,7 @@ TEST(Standing, SaysLevelStaffAndCutOrFillOfAPoint) {
   EXPECT_EQ(pointWords(-0.901, line, concrete),
             (Words{"on: top of concrete", "level -0.901", "staff 2.326"}));
   EXPECT_EQ(pointWords(2.000, line, {}), (Words{"level +2.000", "staff -0.575, upside down"}));
-  EXPECT_EQ(pointWords(-3.600, line, {}),
-            (Words{"level -3.600", "too low for a 5 m staff"}));
+  EXPECT_EQ(pointWords(-3.600, line, {}), (Words{"level -3.600", "too low for a 5 m staff"}));
   EXPECT_EQ(pointWords(6.500, model::Instrument{1.425, 4}, {}),
             (Words{"level +6.500", "too high for a 4 m staff"}));
   EXPECT_EQ(pointWords(0.1, {}, WantedLevel{"", 0}), (Words{"cut 100 to 0.000", "level +0.100"}));
