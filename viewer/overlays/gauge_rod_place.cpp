@@ -50,7 +50,7 @@ float shareSeen(const OverlaySheet& sheet, const StandingRod& rod) {
     const double part = (i + 0.5) / kSamples;
     const glm::vec3 p = rod.point(rod.rod->foot + (rod.rod->top - rod.rod->foot) * part);
     const auto at = sheet.onSheet(p);
-    seen += at && sheet.layout.sheet.contains(*at) && !sheet.hidden(p);
+    seen += at && sheet.layout.drawing.contains(*at) && !sheet.hidden(p);
   }
   return float(seen) / kSamples;
 }
@@ -130,6 +130,7 @@ size_t nearestRod(const OverlaySheet& sheet, const std::vector<StandingRod>& rod
     if (usable(a) != usable(b)) return usable(a);
     const bool aSeen = a.seen >= kSeen, bSeen = b.seen >= kSeen;
     if (aSeen != bSeen) return aSeen;
+    if (!aSeen) return a.seen > b.seen;
     if (std::abs(a.depth - b.depth) > kSame * std::min(a.depth, b.depth)) return a.depth < b.depth;
     return a.seen > b.seen;
   };

@@ -84,6 +84,7 @@ void drawFigures(OverlaySheet& sheet, const StandingRod& rod, const std::vector<
   int step = 50;
   for (const int each : {20, 10, 5, 2, 1})
     if (pitch * each >= 1.2 * double(pen.lineHeight())) step = each;
+  std::vector<Box> figures;  // seen at a slant, some courses are lower than others
   for (size_t i = 0; i < rod.rod->courses.size(); ++i) {
     const model::RodCourse& course = rod.rod->courses[i];
     if (!seen[i] || course.number % step != 0) continue;
@@ -92,7 +93,8 @@ void drawFigures(OverlaySheet& sheet, const StandingRod& rod, const std::vector<
     const glm::vec2 size = pen.size(text);
     if (!at || size.x > 2 * rod.half - 2) continue;
     const Box box = Box::at(*at - size * 0.5f, size);
-    if (!box.inside(sheet.layout.sheet) || onAny(sheet.taken, box)) continue;
+    if (!box.inside(sheet.layout.sheet) || onAny(sheet.taken, box) || onAny(figures, box)) continue;
+    figures.push_back(box);
     if (step > 1 || pitch < 1.2 * double(size.y)) pen.fill(box.grown(-0.5f), fillOf(course), 0.9f);
     pen.text({box.left, box.top}, ink::kInk, text);
   }
