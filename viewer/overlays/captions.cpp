@@ -67,6 +67,7 @@ void drawCaptions(OverlaySheet& sheet) {
   sheet.pen.fill(paper, ink::kPaper, 0.88f);
   sheet.taken.push_back(paper);
   sheet.furniture.push_back(paper);
+  sheet.over.push_back(paper);
   drawCaption(pen, caption, box, false);
 }
 

@@ -11,6 +11,7 @@ void drawLabels(OverlaySheet& sheet) {
   const float u = sheet.pen.unit();
   LabelRules rules;
   rules.sheet = sheet.layout.sheet.grown(-6 * u);
+  rules.over = sheet.over;
   rules.taken = sheet.taken;
   rules.lines = sheet.lines;
   rules.avoid = sheet.avoid;
@@ -52,6 +53,11 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
     sheet.taken.push_back({l.rod.left - 36 * u, l.rod.top, l.sheet.right, l.rod.bottom});
   if (const auto card = overlays.rod ? rodPointerCard(sheet) : std::nullopt)
     sheet.taken.push_back(*card);
+  if (overlays.tape) sheet.over.push_back(l.tape);
+  if (overlays.titleBlock) sheet.over.push_back(l.titleBlock);
+  if (overlays.rod) sheet.over.push_back(l.rod);
+  if (sheet.options.pulledOut > 0)
+    sheet.over.push_back({0, 0, l.tabs.right + sheet.options.pulledOut, l.tape.top});
 }
 
 // What nobody has worked out beforehand.
@@ -96,11 +102,14 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   const SheetLayout layout =
       sheetOf(model, overlays, float(width), float(height), pen.unit(), options.pulledOut);
   const bool levels = overlays.levels && !layout.levelsGiveWay;
-  OverlaySheet sheet{model,        scene, frame, with, pen, layout, levels,
-                     overlays.rod, {},    {},    {},   {},  {},     {}};
+  OverlaySheet sheet{model, scene, frame, with, pen, layout, levels, overlays.rod,
+                     {},    {},    {},    {},   {},  {},     {}};
   takeFixedPlaces(sheet, overlays);
-  // Captions first: they tell how much room they took.
+  // Captions first: they tell how much room they took. But they lie over what is drawn after them.
+  pen.list()->ChannelsSplit(2);
+  pen.list()->ChannelsSetCurrent(1);
   if (overlays.captions) drawCaptions(sheet);
+  pen.list()->ChannelsSetCurrent(0);
   if (overlays.lines || overlays.dimensions || overlays.settingOut)
     sheet.avoid = standingBuildings(sheet);
   if (overlays.lines) drawStringLines(sheet);
@@ -114,6 +123,7 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   drawCornerLetters(sheet, rings);  // over the ends of dimension lines
   if (levels) drawLevelMarks(sheet);
   drawLabels(sheet);
+  pen.list()->ChannelsMerge();
   if (overlays.titleBlock) drawScaleBar(sheet);
   if (overlays.rod) drawRod(sheet);
   if (overlays.titleBlock) drawTitleBlock(sheet);

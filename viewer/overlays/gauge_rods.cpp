@@ -50,7 +50,7 @@ unsigned fillOf(const model::RodCourse& course) {
 bool drawCourse(OverlaySheet& sheet, const StandingRod& rod, const model::RodCourse& course,
                 bool line) {
   const auto low = acrossAt(sheet, rod, course.bottom), high = acrossAt(sheet, rod, course.top());
-  if (!low || !high || onAny(sheet.furniture, boxOf(*low, *high))) return false;
+  if (!low || !high) return false;
   const bool hidden = sheet.hidden(rod.point((course.bottom + course.top()) / 2));
   const float strong = hidden ? kDim : 1;
   const Pen& pen = sheet.pen;

@@ -119,7 +119,11 @@ class Placing {
     found_ = {true, box, false, by.anchor};
     return true;
   }
-  bool usable(const LabelPlace& by) const { return rules_.sheet.contains(by.anchor); }
+  bool usable(const LabelPlace& by) const {
+    return rules_.sheet.contains(by.anchor) &&
+           std::none_of(rules_.over.begin(), rules_.over.end(),
+                        [&](const Box& box) { return box.contains(by.anchor); });
+  }
   static bool over(const LabelPlace& by) { return std::hypot(by.towards.x, by.towards.y) < 1e-6f; }
 
   // At one of its places, needing no leader.

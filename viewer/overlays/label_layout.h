@@ -33,6 +33,7 @@ struct PlacedLabel {
 
 struct LabelRules {
   Box sheet;               // labels stay inside
+  std::vector<Box> over;   // what lies over the drawing: nothing under it is spoken of
   std::vector<Box> taken;  // and clear of these
   std::vector<Box> lines;  // and of these, but for those that must be shown
   std::vector<Box> avoid;  // and of these too where there is room elsewhere
@@ -42,7 +43,8 @@ struct LabelRules {
 };
 
 // One result for each request, in the same order. Equal input gives equal output; earlier requests
-// go first among equal priorities. A label whose anchor is outside the sheet is not shown.
+// go first among equal priorities. A label whose anchors are all outside the sheet or
+// under what lies over it is not shown.
 std::vector<PlacedLabel> layOutLabels(const std::vector<LabelRequest>& requests,
                                       const LabelRules& rules);
 

@@ -171,8 +171,9 @@ void layPaper(const Drawing& d, const std::vector<LevelLine>& lines, bool left) 
   }
   if (bottom <= top) return;
   top = std::max(column.top, top - d.sheet.layout.levelPlan.text * kLevelLine);
-  d.sheet.pen.fill({column.left - 5 * u, top - 4 * u, column.right + 4 * u, bottom + 4 * u},
-                   ink::kPaper, 0.88f);
+  const Box paper{column.left - 5 * u, top - 4 * u, column.right + 4 * u, bottom + 4 * u};
+  d.sheet.pen.fill(paper, ink::kPaper, 0.88f);
+  d.sheet.over.push_back(paper);
   drawHeading(d, column, top);
 }
 

@@ -77,7 +77,8 @@ void drawHeight(OverlaySheet& sheet, const model::LimitTest& limit) {
     const glm::vec3 b = sheet.scene.local({outline[(i + 1) % outline.size()], limit.allowed});
     settingOutLine(sheet, a, b, {ink::kLevels, 1.4f, 0.9f, true});
     const auto at = sheet.onSheet(a);
-    if (at && (!rightmost || at->x > rightmost->x)) rightmost = at;
+    // Where nothing lies over it.
+    if (at && !sheet.takenAt(*at) && (!rightmost || at->x > rightmost->x)) rightmost = at;
   }
   if (rightmost)
     tell(sheet, *rightmost, limit,

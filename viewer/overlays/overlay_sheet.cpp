@@ -87,6 +87,10 @@ SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float w
   return without;
 }
 
+bool OverlaySheet::takenAt(const glm::vec2& at) const {
+  return std::any_of(taken.begin(), taken.end(), [&](const Box& box) { return box.contains(at); });
+}
+
 void OverlaySheet::ask(const LabelRequest& request, const LabelText& text) {
   requests.push_back(request);
   texts.push_back(text);

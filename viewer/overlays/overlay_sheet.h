@@ -39,6 +39,7 @@ struct OverlaySheet {
   std::vector<Box> lines;        // pieces of strings and dimension lines; texts keep clear of them
   std::vector<Box> avoid;        // roofs of standing buildings: texts read badly there
   std::vector<Box> furniture;    // captions, tape and title block, where they are shown
+  std::vector<Box> over;         // what hides the drawing: these, the rod, papers under levels
 
   double aspect() const { return double(layout.sheet.width() / layout.sheet.height()); }
   // Pixels; nothing behind the eye.
@@ -50,6 +51,8 @@ struct OverlaySheet {
   // A line in space, dimmed where hidden; `parts` pieces are looked at.
   void spaceLine(const glm::vec3& a, const glm::vec3& b, unsigned rgb, float width,
                  int parts) const;
+  // At a place that something fixed has taken.
+  bool takenAt(const glm::vec2& at) const;
   void ask(const LabelRequest& request, const LabelText& text);
   // Small boxes along a line of the sheet, so that no text is put on it.
   void keepClear(const glm::vec2& from, const glm::vec2& to);

@@ -112,7 +112,11 @@ void drawTriangle(OverlaySheet& sheet, const model::CornerTriangle& triangle) {
       const std::string words = model::lengthText(triangle.before) + " / " +
                                 model::lengthText(triangle.after) + " / " +
                                 model::lengthText(triangle.across);
-      askAlong(sheet, a, b, words, ink::kStringWords, 1);
+      // Figures that are far longer than their line would bury it.
+      constexpr float kOfText = 0.8f;
+      const auto from = sheet.onSheet(a), to = sheet.onSheet(b);
+      if (from && to && glm::distance(*from, *to) > kOfText * sheet.pen.size(words).x)
+        askAlong(sheet, a, b, words, ink::kStringWords, 1);
     }
   }
 }

@@ -44,10 +44,8 @@ struct MeasureSheet {
 
 void drawFigures(const MeasureSheet& sheet, const glm::vec3& a, const glm::vec3& b,
                  const Scene& scene) {
-  // Beside the end that is further right, clear of the line itself.
   const auto from = sheet.at(a), to = sheet.at(b);
   if (!from || !to) return;
-  const glm::vec2 end = from->x > to->x ? *from : *to;
   const Pen& pen = sheet.pen;
   const float u = pen.unit();
   std::vector<std::string> words = measureWords(measure(a, b));
@@ -56,10 +54,10 @@ void drawFigures(const MeasureSheet& sheet, const glm::vec3& a, const glm::vec3&
   float width = 0;
   for (const std::string& line : words) width = std::max(width, pen.size(line, Cut::Bold).x);
   const float step = pen.lineHeight() * 1.22f;
-  Box card = Box::at(end + glm::vec2(18 * u, -step * 2),
-                     {width + 22 * u, step * float(words.size()) + 14 * u});
-  const glm::vec2 back{std::min(0.0f, sheet.layout.drawing.right - card.right), 0};
-  card = Box::at(glm::vec2(card.left, card.top) + back, {card.width(), card.height()});
+  const Box room{sheet.layout.drawing.left, 8 * u, sheet.layout.drawing.right,
+                 sheet.layout.tape.top - 42 * u};
+  const Box card = measureCardPlace(
+      *from, *to, {width + 22 * u, step * float(words.size()) + 14 * u}, room, 18 * u);
   pen.fill(card, ink::kCard, 0.96f);
   pen.outline(card, ink::kLevels, 1.4f);
   for (size_t i = 0; i < words.size(); ++i)
@@ -78,6 +76,20 @@ std::vector<std::string> measureWords(const Measurement& m) {
   return {"plan " + model::lengthText(m.plan) + " mm",
           "height " + model::levelText(m.height) + " m",
           "slope " + model::lengthText(m.slope) + " mm"};
+}
+
+Box measureCardPlace(const glm::vec2& from, const glm::vec2& to, const glm::vec2& size,
+                     const Box& room, float off) {
+  const glm::vec2 &right = from.x > to.x ? from : to, &left = from.x > to.x ? to : from;
+  const float most = std::max(room.left, room.right - size.x);
+  float x = right.x + off, y = right.y - size.y / 2;
+  if (x > most && left.x - off - size.x >= room.left) {
+    x = left.x - off - size.x;
+    y = left.y - size.y / 2;
+  }
+  return Box::at({std::clamp(x, room.left, most),
+                  std::clamp(y, room.top, std::max(room.top, room.bottom - size.y))},
+                 size);
 }
 
 void drawMeasure(ImDrawList* list, const Scene& scene, const Frame& frame,

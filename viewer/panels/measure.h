@@ -22,6 +22,11 @@ Measurement measure(const glm::vec3& a, const glm::vec3& b);
 // "plan 4500 mm", "height +2.400 m", "slope 5100 mm".
 std::vector<std::string> measureWords(const Measurement& m);
 
+// Where the figures stand: inside the room, beside the end that is further right, else beside the
+// other; clear of both by `off` where the room is wide enough.
+Box measureCardPlace(const glm::vec2& from, const glm::vec2& to, const glm::vec2& size,
+                     const Box& room, float off);
+
 // The mark under the pointer (`snap`), the points clicked with the marks of what they were pulled
 // to, the lines and the figures.
 void drawMeasure(ImDrawList* list, const Scene& scene, const Frame& frame,

@@ -100,7 +100,7 @@ TEST_F(GaugeRods, StandClearOfTheirCornersFromEverywhere) {
     SheetLayout layout = layOutSheet(1280, 720, 1);
     const OverlaySheet sheet{model_, scene_, frame, options, Pen(ImGui::GetBackgroundDrawList()),
                              layout, false,  false, {},      {},
-                             {},     {},     {},    {}};
+                             {},     {},     {},    {},      {}};
     const auto rods = standRods(sheet, facts_.rods, 22);
     ImGui::EndFrame();
     EXPECT_EQ(rods.size(), facts_.rods.size());

@@ -103,6 +103,17 @@ TEST(Labels, WithoutRoomAreLeftOutNotSquashed) {
   EXPECT_FALSE(layOutLabels({{{150, 100}, {50, 20}, {1, 0}, 0}}, rules)[0].shown);
 }
 
+TEST(Labels, SayNothingOfWhatSomethingLiesOver) {
+  LabelRules rules = rulesFor(1280, 720);
+  rules.over = {{500, 200, 700, 400}};
+  LabelRequest request{{600, 300}, {50, 20}, {1, 0}, 0};
+  EXPECT_FALSE(layOutLabels({request}, rules)[0].shown);
+  request.others.push_back({{720, 300}, {1, 0}});
+  const PlacedLabel other = layOutLabels({request}, rules)[0];
+  ASSERT_TRUE(other.shown);
+  EXPECT_EQ(other.anchor, glm::vec2(720, 300));
+}
+
 RC_GTEST_PROP(StackApart, keepsTextsApartInOrderAndInside, ()) {
   std::vector<float> wanted;
   const int count = *rc::gen::inRange(0, 40);

@@ -34,6 +34,7 @@ TEST_F(StringNames, StandClearOfRoofsNextDoorAndOfDimensions) {
                        {},
                        {},
                        {},
+                       {},
                        {}};
     const auto roofs = standingBuildings(sheet);
     ImGui::EndFrame();
