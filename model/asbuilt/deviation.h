@@ -47,13 +47,17 @@ struct Deviation {
   std::array<CornerShift, 2> shifts{};  // of a corner: by the wall before it and the wall after
   Allowed allowed;
   Verdict verdict = Verdict::Within;
-  bool latest = true;  // no later set has this point
-  std::string words;   // "12 low, 15 allowed: within"
+  bool latest = true;     // no later set has this point
+  std::string offWords;   // "12 low"; of a corner over which walls too
+  std::string limitText;  // "15": what is allowed that way, millimetres; "none"
+  std::string words;      // "12 low, 15 allowed: within"
 };
 
 Verdict judge(double off, const Allowed& allowed);
 const char* nameOf(Verdict verdict);  // "within", "at the edge", "out"
 
+// "●" within, "◆" at the edge, "▲" out and high, outside or long, "▼" out the other way.
+const char* shapeOf(const Deviation& deviation);
 // Reads without colour: "● within", "◆ at the edge", "▲ out" (high, outside, long), "▼ out".
 std::string markOf(const Deviation& deviation);
 

@@ -80,7 +80,7 @@ class Holder {
              : d.kind == ReadingKind::Diagonal ? "diagonal " + d.place.words + " of the " + words
                                                : words + ", " + d.place.words;
     d.verdict = judge(d.off, d.allowed);
-    d.words = wordsFor(d);
+    addWords(d);
     result_.held.push_back(std::move(d));
   }
 
@@ -147,19 +147,21 @@ class Holder {
     return true;
   }
 
-  std::string wordsFor(const Deviation& d) const {
-    std::string words = offText(d.kind, d.off);
-    if (words == "on") return words;
+  void addWords(Deviation& d) const {
+    d.offWords = offText(d.kind, d.off);
+    const double limit = d.off > 0 ? d.allowed.over : d.allowed.under;
+    d.limitText = limit > 0 ? millimetres(limit) : "none";
+    d.words = d.offWords;
+    if (d.offWords == "on") return;
     if (d.kind == ReadingKind::Corner) {
       for (const CornerShift& shift : d.shifts) {
-        words += (&shift == d.shifts.data() ? " (" : ", ") +
-                 offText(ReadingKind::Face, shift.outward) + " over " + out_.walls[shift.wall].name;
+        d.offWords += (&shift == d.shifts.data() ? " (" : ", ") +
+                      offText(ReadingKind::Face, shift.outward) + " over " +
+                      out_.walls[shift.wall].name;
       }
-      words += ")";
+      d.offWords += ")";
     }
-    const double limit = d.off > 0 ? d.allowed.over : d.allowed.under;
-    return words + ", " + (limit > 0 ? millimetres(limit) : "none") +
-           " allowed: " + nameOf(d.verdict);
+    d.words = d.offWords + ", " + d.limitText + " allowed: " + nameOf(d.verdict);
   }
 
   void markLatest() {
@@ -207,11 +209,14 @@ const char* nameOf(Verdict verdict) {
   return "out";
 }
 
+const char* shapeOf(const Deviation& deviation) {
+  if (deviation.verdict == Verdict::Within) return "●";
+  if (deviation.verdict == Verdict::AtTheEdge) return "◆";
+  return deviation.off > 0 ? "▲" : "▼";
+}
+
 std::string markOf(const Deviation& deviation) {
-  const std::string name = nameOf(deviation.verdict);
-  if (deviation.verdict == Verdict::Within) return "● " + name;
-  if (deviation.verdict == Verdict::AtTheEdge) return "◆ " + name;
-  return (deviation.off > 0 ? "▲ " : "▼ ") + name;
+  return std::string(shapeOf(deviation)) + " " + nameOf(deviation.verdict);
 }
 
 std::string offText(ReadingKind kind, double off) {

@@ -172,13 +172,8 @@ class RafterReader {
   double plateAt_;
 };
 
-std::string longer(double change) {
-  const std::string amount = lengthText(std::abs(change));
-  return amount == "0" ? "as drawn" : amount + (change > 0 ? " longer" : " shorter");
-}
-
 std::string fromTo(double first, double last) {
-  const std::string a = longer(first), b = longer(last);
+  const std::string a = longerText(first), b = longerText(last);
   return a == b ? a : a + " to " + b;
 }
 
@@ -202,14 +197,14 @@ void addWords(const SettingOut& out, RafterChanges& changes) {
     };
     const std::string& name = out.walls[wall].name;
     if (!still(held) || !still(pitch)) {
-      changes.words.push_back({wall, "rafters over " + name + ": with the ridge held " +
-                                         fromTo(held.first, held.second) +
-                                         ", with the pitch held " +
-                                         fromTo(pitch.first, pitch.second) +
-                                         (longer(held.first) == longer(held.second) &&
-                                                  longer(pitch.first) == longer(pitch.second)
-                                              ? ""
-                                              : "; each its own length, so no one pattern")});
+      changes.words.push_back(
+          {wall, "rafters over " + name + ": with the ridge held " +
+                     fromTo(held.first, held.second) + ", with the pitch held " +
+                     fromTo(pitch.first, pitch.second) +
+                     (longerText(held.first) == longerText(held.second) &&
+                              longerText(pitch.first) == longerText(pitch.second)
+                          ? ""
+                          : "; each its own length, so no one pattern")});
     }
     double least = 1e300, most = -1e300;
     for (const RafterChange* r : mine) {
@@ -229,6 +224,18 @@ void addWords(const SettingOut& out, RafterChanges& changes) {
 }
 
 }  // namespace
+
+std::string longerText(double change) {
+  const std::string amount = lengthText(std::abs(change));
+  return amount == "0" ? "as drawn" : amount + (change > 0 ? " longer" : " shorter");
+}
+
+std::string plateText(const RafterChange& rafter) {
+  if (!rafter.onPlate) return "starts on a valley";
+  const std::string words =
+      offText(ReadingKind::Face, rafter.out) + ", " + offText(ReadingKind::Level, rafter.up);
+  return words == "on, on" ? "on" : words;
+}
 
 RafterChanges deriveRafterChanges(const Job& job, const SettingOut& settingOut,
                                   const std::vector<Deviation>& deviations) {

@@ -65,6 +65,11 @@ struct RafterChanges {
   std::vector<PlateWords> words;
 };
 
+// "3 longer", "2 shorter", "as drawn".
+std::string longerText(double change);
+// Of a rafter's plate there: "on", "3 out, 2 low"; "starts on a valley".
+std::string plateText(const RafterChange& rafter);
+
 RafterChanges deriveRafterChanges(const Job& job, const SettingOut& settingOut,
                                   const std::vector<Deviation>& deviations);
 

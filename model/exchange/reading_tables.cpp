@@ -40,11 +40,6 @@ std::string degrees(double value) {
   return text;
 }
 
-std::string longer(double change) {
-  const std::string amount = lengthText(std::abs(change));
-  return amount == "0" ? "as drawn" : amount + (change > 0 ? " longer" : " shorter");
-}
-
 ReadingPart deviationsPart(const Job& job, const AsBuilt& built) {
   constexpr bool kNumber = true, kDetail = true;
   ReadingPart part = partWith("deviations", "Readings of " + job.name + " against the drawing",
@@ -197,15 +192,12 @@ ReadingPart raftersPart(const Job& job, const SettingOut& out, const AsBuilt& bu
   for (const RafterChange& r : built.roof.rafters) {
     const WallLine& wall = out.walls[r.wall];
     const std::string number = r.id.substr(r.id.find_last_of('/') + 1);
-    const std::string plate =
-        !r.onPlate ? "starts on a valley"
-                   : offText(ReadingKind::Face, r.out) + ", " + offText(ReadingKind::Level, r.up);
-    part.table.rows.push_back(
-        {wall.name + " " + number, out.corners[wall.from].letter, lengthText(r.s),
-         lengthText(r.length), bare(r.run), plate == "on, on" ? "on" : plate, bare(r.out),
-         bare(r.up), longer(r.ridgeHeld), bare(r.ridgeHeld), degrees(r.pitchThen),
-         longer(r.pitchHeld), bare(r.pitchHeld), offText(ReadingKind::Level, r.topUp),
-         bare(r.topUp), r.beyond ? "past the readings: the nearest is held" : ""});
+    part.table.rows.push_back({wall.name + " " + number, out.corners[wall.from].letter,
+                               lengthText(r.s), lengthText(r.length), bare(r.run), plateText(r),
+                               bare(r.out), bare(r.up), longerText(r.ridgeHeld), bare(r.ridgeHeld),
+                               degrees(r.pitchThen), longerText(r.pitchHeld), bare(r.pitchHeld),
+                               offText(ReadingKind::Level, r.topUp), bare(r.topUp),
+                               r.beyond ? "past the readings: the nearest is held" : ""});
   }
   part.words = {
       "Ridge held: ridges, hips and valleys stay as drawn and the pitch gives way",
