@@ -9,6 +9,7 @@ namespace model {
 namespace {
 
 constexpr double kPad = kCellPad;
+constexpr double kMostForAWord = 0.3;  // of the table's width
 
 // Takes from the widest until the sum is no more than `width`, none below its least.
 void giveWay(std::vector<double>& widths, const std::vector<double>& least, double width) {
@@ -50,6 +51,8 @@ std::vector<double> columnWidths(const SheetTable& table, double width, const Te
     like(i, table.columns[i].heading, true);
     for (const auto& row : table.rows)
       if (i < row.size()) like(i, row[i], false);
+    // A word that would take most of the table is broken rather than all words beside it.
+    if (!table.columns[i].numeric) words[i] = std::min(words[i], kMostForAWord * width);
     // Figures are never broken as long as anything else can give way.
     least[i] = table.columns[i].numeric ? words[i] : 3 * style.letters + 2 * kPad;
   }

@@ -9,7 +9,6 @@
 #include "model/drawing/sheet_table.h"
 #include "model/drawing/title_block.h"
 #include "model/drawing/wrap_text.h"
-#include "model/level_text.h"
 #include "model/lines/set_out_lines.h"
 
 namespace model {
@@ -86,20 +85,6 @@ class FurtherSheets {
   size_t column_ = 0;
 };
 
-TitleBlock titleBlockOf(const Job& job, const SettingOutSheetOptions& options) {
-  TitleBlock block;
-  block.job = job.name;
-  block.drawing = "Setting-out";
-  block.date = options.date;
-  block.units = "lengths mm, levels m";
-  block.benchMark = job.site.benchMark
-                        ? levelText(job.site.benchMark->level) + " " + job.site.benchMark->name
-                        : "none given";
-  block.benchMark += "; 0.000 = " + job.datumNote;
-  block.northBearing = job.site.northBearing;
-  return block;
-}
-
 }  // namespace
 
 SettingOutDrawing drawSettingOut(const Job& job, const SettingOut& out,
@@ -135,7 +120,7 @@ SettingOutDrawing drawSettingOut(const Job& job, const SettingOut& out,
                     {border.high.x - kGap, border.high.y - kGap}}};
   if (!layout.beside) first = next(drawing);
   drawTables(drawing, settingOutSchedules(job, out, lines), first, next, widthOf);
-  TitleBlock block = titleBlockOf(job, options);
+  TitleBlock block = titleBlockOf(job, "Setting-out", options.date);
   for (size_t i = 0; i < drawing.sheets.size(); ++i) {
     Sheet& sheet = drawing.sheets[i];
     block.sheet = std::to_string(i + 1) + " of " + std::to_string(drawing.sheets.size());

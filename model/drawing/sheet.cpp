@@ -85,22 +85,27 @@ std::vector<Stroke> clipped(const Stroke& stroke, const Area& area) {
   return pieces;
 }
 
-Polygon boxOf(const Text& text, const TextWidth& widthOf, double gap) {
-  // Scripts with marks above and below reach about this far.
-  constexpr double kBelow = 0.35, kAbove = 1.25;
-  const double width = widthOf(text.text, text.size, text.bold);
+Vec2 startOf(const Text& text, double width) {
   const double left = text.across == Across::Left     ? 0
                       : text.across == Across::Centre ? -width / 2
                                                       : -width;
   const double base = text.up == Up::Baseline ? 0
                       : text.up == Up::Middle ? -text.size / 2
                                               : -text.size;
+  return {left, base};
+}
+
+Polygon boxOf(const Text& text, const TextWidth& widthOf, double gap) {
+  // Scripts with marks above and below reach about this far.
+  constexpr double kBelow = 0.35, kAbove = 1.25;
+  const double width = widthOf(text.text, text.size, text.bold);
+  const Vec2 start = startOf(text, width);
   const double angle = text.angle * 3.14159265358979323846 / 180;
   const Vec2 u{std::cos(angle), std::sin(angle)}, v{-u.y, u.x};
   const auto at = [&](double x, double y) { return text.at + u * x + v * y; };
-  const double low = base - kBelow * text.size - gap, high = base + kAbove * text.size + gap;
-  return {at(left - gap, low), at(left + width + gap, low), at(left + width + gap, high),
-          at(left - gap, high)};
+  const double low = start.y - kBelow * text.size - gap, high = start.y + kAbove * text.size + gap;
+  return {at(start.x - gap, low), at(start.x + width + gap, low), at(start.x + width + gap, high),
+          at(start.x - gap, high)};
 }
 
 }  // namespace model

@@ -92,6 +92,10 @@ struct Text {
   bool halo = false;  // a rim of bare paper, where it crosses lines
 };
 
+// The lower left corner of a text's capitals from its `at`, along the text and square to it, before
+// it is turned; `width` is the text's.
+Vec2 startOf(const Text& text, double width);
+
 // How a plan in the model's metres lies on the paper.
 struct View {
   double scale = 50;  // 1:scale

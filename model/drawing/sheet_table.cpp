@@ -1,15 +1,17 @@
 #include "model/drawing/sheet_table.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
+#include "model/drawing/paragraph.h"
 #include "model/drawing/wrap_text.h"
 
 namespace model {
 
 namespace {
 
-constexpr double kPad = 1.0;    // beside the words of a cell, mm
+constexpr double kPad = kCellPad;
 constexpr double kLine = 1.75;  // from line to line, in heights of capitals
 constexpr double kTitleSize = 2.5;
 constexpr double kBelowTitle = 2.0;
@@ -42,7 +44,15 @@ class TableDrawer {
         next(table, heights);
         head(table, true);
       }
-      row(cellsOf(table.rows[i], false), table, false);
+      std::vector<std::string> texts = table.rows[i];
+      // A row that no place has room for goes on in the next.
+      while (place_.area.height() < rowHeight(cellsOf(texts, false))) {
+        texts = beginningOfRow(table, std::move(texts));
+        rule(kPen035);
+        next(table, heights);
+        head(table, true);
+      }
+      row(cellsOf(texts, false), table, false);
       fresh_ = false;
       rule(kPen013);
     }
@@ -142,9 +152,23 @@ class TableDrawer {
            kBelowTitle + rowHeight(headings(table));
   }
 
+  // Draws as many lines of a row as there is room for, one at least; returns what is left of it.
+  std::vector<std::string> beginningOfRow(const SheetTable& table, std::vector<std::string> texts) {
+    const auto most = size_t(std::max(1.0, (place_.area.height() - 0.6) / line()));
+    Cells cells = cellsOf(texts, false);
+    for (size_t i = 0; i < cells.size(); ++i) {
+      if (cells[i].size() > most) cells[i].resize(most);
+      if (i < texts.size()) texts[i] = textAfter(texts[i], cells[i]);
+    }
+    row(cells, table, false);
+    return texts;
+  }
+
   void next(const SheetTable& table, std::vector<double>& heights) {
+    const double width = place_.area.width();
     place_ = nextPlace_(drawing_);
     fresh_ = true;
+    if (std::abs(place_.area.width() - width) < 1e-9) return;
     widths_ = columnWidths(table, place_.area.width(), widthOf_, style_);
     for (size_t i = 0; i < heights.size(); ++i)
       heights[i] = rowHeight(cellsOf(table.rows[i], false));
@@ -197,19 +221,10 @@ class TableDrawer {
 
   void note(const SheetTable& table) {
     if (table.note.empty()) return;
-    const auto lines = noteLines(table);
-    if (place_.area.height() < noteHeight(table)) place_ = nextPlace_(drawing_);
+    if (place_.area.height() < std::min(noteHeight(table), kWhole)) place_ = nextPlace_(drawing_);
     place_.area.high.y -= 1.2;
-    for (const std::string& text : lines) {
-      Text words;
-      words.layer = Layer::Tables;
-      words.text = text;
-      words.size = style_.letters;
-      words.up = Up::Top;
-      words.at = {place_.area.low.x, place_.area.high.y};
-      sheet().texts.push_back(words);
-      place_.area.high.y -= line();
-    }
+    place_ = drawParagraph(drawing_, table.note, place_, nextPlace_, {style_.letters, false}, kLine,
+                           widthOf_);
   }
 
   // Across the table, at where it has come to.

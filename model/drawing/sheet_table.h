@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "model/drawing/paragraph.h"
 #include "model/drawing/sheet.h"
 
 namespace model {
@@ -27,12 +28,6 @@ struct SheetTable {
 struct TableStyleOnSheet {
   double letters = 1.8;  // of rows; titles are 2.5
   double between = 5;    // tables, mm
-};
-
-// One place after another; each belongs to a sheet of the drawing by its index.
-struct TablePlace {
-  size_t sheet = 0;
-  Area area;
 };
 
 // Draws every table one beneath the other into the places, and asks for more when they are full. A

@@ -78,6 +78,33 @@ void drawNorth(Sheet& sheet, const Vec2& centre, double radius, double bearing) 
   sheet.texts.push_back(letter);
 }
 
+TitleBlock titleBlockOf(const Job& job, const std::string& what, const std::string& date) {
+  TitleBlock block;
+  block.job = job.name;
+  block.drawing = what + (job.drawing.empty() ? "" : ", to drawing " + job.drawing);
+  block.date = date;
+  block.units = "lengths mm, levels m";
+  block.benchMark = job.site.benchMark
+                        ? levelText(job.site.benchMark->level) + " " + job.site.benchMark->name
+                        : "none given";
+  block.benchMark += "; 0.000 = " + job.datumNote;
+  block.northBearing = job.site.northBearing;
+  return block;
+}
+
+void drawTitleStrip(Sheet& sheet, const TitleBlock& block, const TextWidth& widthOf) {
+  const Area border = insideBorder(sheet);
+  sheet.outline(Layer::Frame, {kPen070, LineType::Continuous}, border.corners());
+  const auto box = [&](double from, double to) {
+    return Area{{border.low.x + from * border.width(), border.low.y},
+                {border.low.x + to * border.width(), border.low.y + kTitleStripHeight}};
+  };
+  drawField(sheet, {"JOB", block.job, box(0, 0.42), 2.5, true}, widthOf);
+  drawField(sheet, {"DRAWING", block.drawing, box(0.42, 0.74), 2.0, false}, widthOf);
+  drawField(sheet, {"DATE", block.date, box(0.74, 0.87), 2.0, false}, widthOf);
+  drawField(sheet, {"SHEET", block.sheet, box(0.87, 1), 2.5, true}, widthOf);
+}
+
 Area drawTitleBlock(Sheet& sheet, const TitleBlock& block, double width, const TextWidth& widthOf) {
   const Area border = insideBorder(sheet);
   sheet.outline(Layer::Frame, {kPen070, LineType::Continuous}, border.corners());

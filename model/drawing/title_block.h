@@ -4,6 +4,7 @@
 #include <string>
 
 #include "model/drawing/sheet.h"
+#include "model/job/job.h"
 
 namespace model {
 
@@ -14,10 +15,12 @@ struct TitleBlock {
   std::string scale;    // "1:100 at A3"
   std::string date;     // empty: a line to write it on
   std::string units;    // "lengths mm, levels m"
-  std::string datum;    // what 0.000 is
   std::string benchMark;
   double northBearing = 0;  // degrees clockwise from the sheet's up
 };
+
+// Of the job's sheets of one kind; sheet and scale are the sheet's own. `what`: "Setting-out".
+TitleBlock titleBlockOf(const Job& job, const std::string& what, const std::string& date);
 
 // Height of the block for any job: it does not grow with its words, they wrap or are shortened.
 inline constexpr double kTitleBlockHeight = 37;
@@ -25,6 +28,11 @@ inline constexpr double kTitleBlockHeight = 37;
 // The border of the sheet and, inside it at the lower right, the block `width` mm wide (70 or
 // more). Returns the block's area.
 Area drawTitleBlock(Sheet& sheet, const TitleBlock& block, double width, const TextWidth& widthOf);
+
+// For the sheets after the first of a report: the border, and job, drawing, date and sheet in one
+// row along its foot.
+inline constexpr double kTitleStripHeight = 9;
+void drawTitleStrip(Sheet& sheet, const TitleBlock& block, const TextWidth& widthOf);
 
 // An arrow in a circle, pointing to true north, its letter beyond the tip.
 void drawNorth(Sheet& sheet, const Vec2& centre, double radius, double bearing);

@@ -37,11 +37,14 @@ size_t beginningThatFits(const std::string& text, double width, const Letters& l
   return last == places.begin() ? places.front() : *(last - 1);
 }
 
+// Line ends in cells of a CSV file are spaces here.
+bool isSpace(char c) { return c == ' ' || c == '\n' || c == '\r' || c == '\t'; }
+
 std::vector<std::string> wordsOf(const std::string& text) {
   std::vector<std::string> words;
   std::string word;
   for (const char c : text + " ") {
-    if (c != ' ') {
+    if (!isSpace(c)) {
       word += c;
     } else if (!word.empty()) {
       words.push_back(std::exchange(word, {}));
@@ -76,6 +79,16 @@ std::vector<std::string> wrapped(const std::string& text, double width, const Le
   }
   if (!line.empty() || lines.empty()) lines.push_back(line);
   return lines;
+}
+
+std::string textAfter(const std::string& text, const std::vector<std::string>& lines) {
+  // Lines have the text's own characters in their order, but not all of its spaces.
+  size_t letters = 0;
+  for (const std::string& line : lines)
+    letters += size_t(std::count_if(line.begin(), line.end(), [](char c) { return !isSpace(c); }));
+  size_t at = 0;
+  while (at < text.size() && (letters > 0 || isSpace(text[at]))) letters -= !isSpace(text[at++]);
+  return text.substr(at);
 }
 
 std::string shortened(const std::string& text, double width, const Letters& letters,

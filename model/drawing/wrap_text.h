@@ -18,6 +18,9 @@ struct Letters {
 std::vector<std::string> wrapped(const std::string& text, double width, const Letters& letters,
                                  const TextWidth& widthOf);
 
+// What of a text is left after the first of its lines, as wrapped() gives them.
+std::string textAfter(const std::string& text, const std::vector<std::string>& lines);
+
 // The text itself, or as much of it as goes into the width with an ellipsis.
 std::string shortened(const std::string& text, double width, const Letters& letters,
                       const TextWidth& widthOf);

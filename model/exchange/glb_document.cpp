@@ -74,6 +74,7 @@ class DocumentWriter {
     const Vec3 origin = glbOrigin(model_.settingOut);
     tinygltf::Value::Object extras;
     if (!model_.job.name.empty()) extras["job"] = text(model_.job.name);
+    if (!model_.job.drawing.empty()) extras["drawing"] = text(model_.job.drawing);
     if (!model_.job.datumNote.empty()) extras["datum"] = text(model_.job.datumNote);
     extras["originEast"] = tinygltf::Value(origin.x);
     extras["originNorth"] = tinygltf::Value(origin.y);

@@ -10,6 +10,8 @@ namespace model {
 namespace {
 
 constexpr const char* kFamily = "B612, Noto Sans, sans-serif";
+// Marks such as a dot and a triangle are of one size only when they are from one typeface.
+constexpr const char* kMarkFamily = "Noto Sans Symbols2";
 constexpr double kEm = 100;  // size that layouts are made at; they are scaled to what is asked
 
 struct Free {
@@ -22,6 +24,23 @@ std::string validText(const std::string& text) {
   std::string result = valid;
   g_free(valid);
   return result;
+}
+
+// Gives the characters of the block Geometric Shapes (U+25A0 to U+25FF) their own typeface.
+void letterMarks(PangoLayout* layout, const std::string& text) {
+  PangoAttrList* list = nullptr;
+  for (size_t i = 0; i + 2 < text.size(); ++i) {
+    const auto byte = [&](size_t k) { return static_cast<unsigned char>(text[i + k]); };
+    if (byte(0) != 0xe2 || !((byte(1) == 0x96 && byte(2) >= 0xa0) || byte(1) == 0x97)) continue;
+    if (!list) list = pango_attr_list_new();
+    PangoAttribute* family = pango_attr_family_new(kMarkFamily);
+    family->start_index = guint(i);
+    family->end_index = guint(i + 3);
+    pango_attr_list_insert(list, family);
+  }
+  if (!list) return;
+  pango_layout_set_attributes(layout, list);
+  pango_attr_list_unref(list);
 }
 
 }  // namespace
@@ -40,7 +59,9 @@ struct Lettering::Parts {
     pango_layout_set_font_description(made.get(), font);
     pango_font_description_free(font);
     pango_layout_set_single_paragraph_mode(made.get(), TRUE);
-    pango_layout_set_text(made.get(), validText(text).c_str(), -1);
+    const std::string valid = validText(text);
+    pango_layout_set_text(made.get(), valid.c_str(), int(valid.size()));
+    letterMarks(made.get(), valid);
     return made;
   }
 };
@@ -72,17 +93,11 @@ double Lettering::width(const std::string& text, double size, bool bold) const {
 
 void Lettering::draw(cairo_t* cairo, const Text& text) const {
   const auto layout = parts_->layout(text.text, text.bold);
-  const double wide = width(text.text, text.size, text.bold);
-  const double x = text.across == Across::Left     ? 0
-                   : text.across == Across::Centre ? -wide / 2
-                                                   : -wide;
-  const double y = text.up == Up::Baseline ? 0
-                   : text.up == Up::Middle ? -text.size / 2
-                                           : -text.size;
+  const Vec2 start = startOf(text, width(text.text, text.size, text.bold));
   cairo_save(cairo);
   cairo_translate(cairo, text.at.x, text.at.y);
   cairo_rotate(cairo, text.angle * 3.14159265358979323846 / 180);
-  cairo_translate(cairo, x, y);
+  cairo_translate(cairo, start.x, start.y);
   const double scale = text.size / parts_->capitals / kEm;
   cairo_scale(cairo, scale, -scale);
   PangoLayoutLine* line = pango_layout_get_line_readonly(layout.get(), 0);

@@ -207,6 +207,7 @@ struct ProgrammeInput {
 
 struct Job {
   std::string name = "Untitled job";
+  std::string drawing;  // the designer's, by number and revision; may be empty
   std::string datumNote = "Finished ground floor";
   std::optional<double> ordnanceDatum;  // level of 0.000 above ordnance datum
   Outline outline;                      // outer face of the finished masonry, A first

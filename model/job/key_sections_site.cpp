@@ -9,6 +9,9 @@ std::vector<KeySpec> jobKeys() {
   return {
       {"job", "name", ValueKind::Text, [](Job& job, size_t) -> Slot { return &job.name; }, 0, 0,
        "\"Orchard house\"", "What the job is called"},
+      {"job", "drawing", ValueKind::Text, [](Job& job, size_t) -> Slot { return &job.drawing; }, 0,
+       0, "\"1204/07 revision C\"", "The designer's drawing that the numbers are from",
+       "none is named"},
       {"job", "datum", ValueKind::Text, [](Job& job, size_t) -> Slot { return &job.datumNote; }, 0,
        0, "\"Finished ground floor\"", "What level 0.000 stands for"},
       {"job", "ordnance_datum", ValueKind::Level,

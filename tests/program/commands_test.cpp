@@ -246,8 +246,8 @@ TEST_F(Commands, TheJobItselfIsNeverWrittenOver) {
 }
 
 TEST_F(Commands, EveryCommandHasHelpWithAnExample) {
-  for (const char* command :
-       {"check", "levels", "takeoff", "stages", "picture", "share", "walkthrough", "new"}) {
+  for (const char* command : {"check", "levels", "takeoff", "stages", "report", "picture", "share",
+                              "walkthrough", "new"}) {
     const ProgramRun run = stringcourse({command, "--help"});
     EXPECT_EQ(run.exitCode, 0) << command;
     EXPECT_NE(run.out.find(std::string("  stringcourse ") + command), std::string::npos) << command;

@@ -9,13 +9,13 @@
 
 #include "model/level_text.h"
 #include "model/settingout/gauge_rod.h"
+#include "tests/program/outside_reader.h"
 #include "tests/program/program_fixture.h"
 
 namespace program_test {
 namespace {
 
 using test_support::demoJob;
-using test_support::runProgram;
 
 class Rod : public InFolder {
  protected:
@@ -27,19 +27,6 @@ class Rod : public InFolder {
     return inFolder("rod.pdf");
   }
 };
-
-std::string output(std::vector<std::string> command) {
-  command.insert(command.begin(), "/usr/bin/env");
-  const ProgramRun run = runProgram(command);
-  EXPECT_EQ(run.exitCode, 0) << command[1] << ": " << run.err;
-  return run.out;
-}
-
-int pagesOf(const std::string& pdf) {
-  std::smatch found;
-  const std::string info = output({"pdfinfo", pdf});
-  return std::regex_search(info, found, std::regex("Pages: +([0-9]+)")) ? std::stoi(found[1]) : 0;
-}
 
 // The paths of a page that have a word in their style, as points in millimetres; not those with
 // curves. Poppler writes the points as they are in the PDF.

@@ -16,6 +16,7 @@
 #include "viewer/commands/picture_command.h"
 #include "viewer/commands/picture_options.h"
 #include "viewer/commands/readings_command.h"
+#include "viewer/commands/report_command.h"
 #include "viewer/commands/rod_command.h"
 #include "viewer/commands/table_commands.h"
 #include "viewer/commands/walkthrough_command.h"
@@ -157,6 +158,28 @@ void addReadings(CLI::App& app, ReadingsCommand& options, Action& action) {
            "  stringcourse readings house.toml\n"
            "  stringcourse readings house.toml --what changes\n"
            "  stringcourse readings house.toml --set Concrete --csv > concrete.csv\n");
+}
+
+void addReport(CLI::App& app, ReportCommand& options, Action& action) {
+  CLI::App* command = jobCommand(
+      app, "report", "What was read against the drawing, and the questions, for the designer",
+      options.job);
+  command
+      ->add_option("--out", options.out,
+                   "the file to write; its ending says which: PDF to read and answer on, or CSV, a "
+                   "row for each reading and question")
+      ->required()
+      ->type_name("FILE.pdf|FILE.csv");
+  command->add_option("--paper", options.paper, "A4 or A3")->capture_default_str();
+  command->add_option("--set", options.set, "one set of readings by name; default: all")
+      ->type_name("NAME");
+  command->add_option("--date", options.date,
+                      "for the title block; default: room to write it by hand");
+  command->callback([&] { action = [&options] { return runReport(options); }; });
+  examples(command,
+           "  stringcourse report house.toml --out house-report.pdf\n"
+           "  stringcourse report house.toml --set Concrete --date 2027-05-20 --out report.pdf\n"
+           "  stringcourse report house.toml --out house-report.csv\n");
 }
 
 void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
@@ -319,6 +342,7 @@ int runCommandLine(int argc, const char* const* argv) {
   TableOptions table;
   BookCommand book;
   ReadingsCommand readings;
+  ReportCommand report;
   PictureCommand picture;
   DrawingCommand drawing;
   RodCommand rod;
@@ -327,6 +351,7 @@ int runCommandLine(int argc, const char* const* argv) {
   addTables(app, table, action);
   addBook(app, book, action);
   addReadings(app, readings, action);
+  addReport(app, report, action);
   addPicture(app, picture, action);
   addDrawing(app, drawing, action);
   addRod(app, rod, action);

@@ -3,6 +3,7 @@
 #include "model/exchange/reading_tables.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/output.h"
+#include "viewer/commands/reading_sets.h"
 
 namespace viewer {
 namespace {
@@ -35,16 +36,7 @@ int runReadings(const ReadingsCommand& options) {
   const auto model = loadAndTell(options.job);
   if (!model) return kProblems;
   model::Job job = model->job;
-  if (!options.set.empty()) {
-    std::string names;
-    for (const model::ReadingSet& set : job.readings)
-      names += (names.empty() ? "" : ", ") + set.name;
-    std::erase_if(job.readings,
-                  [&](const model::ReadingSet& set) { return set.name != options.set; });
-    if (job.readings.empty())
-      return wrongUsage("there is no set of readings \"" + options.set + "\"; " +
-                        (names.empty() ? "the job has none" : "the sets are " + names));
-  }
+  if (auto wrong = keepOneSet(job, options.set)) return wrongUsage(*wrong);
   std::vector<model::ReadingPart> parts =
       model::readingParts(job, model->settingOut, model::deriveAsBuilt(job, model->settingOut));
   if (job.readings.empty() && options.style == model::TableStyle::People)

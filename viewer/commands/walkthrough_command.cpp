@@ -5,9 +5,15 @@
 #include <filesystem>
 #include <functional>
 #include <iostream>
+#include <optional>
 #include <vector>
 
+#include "model/drawing/designer_report.h"
+#include "model/exchange/drawing_pdf.h"
 #include "model/exchange/glb.h"
+#include "model/exchange/lettering.h"
+#include "model/exchange/reading_tables.h"
+#include "model/exchange/report_table.h"
 #include "model/exchange/tables.h"
 #include "viewer/commands/clear_view.h"
 #include "viewer/commands/contents_list.h"
@@ -16,6 +22,7 @@
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_options.h"
 #include "viewer/commands/progress.h"
+#include "viewer/commands/reading_sets.h"
 #include "viewer/commands/stage_overlays.h"
 
 namespace viewer {
@@ -33,17 +40,45 @@ std::string pictureName(size_t index, const model::Stage& stage) {
   return std::string(number) + "-" + stage.id + ".png";
 }
 
+Piece tablePiece(std::string name, std::string what, model::Table table) {
+  return {std::move(name), std::move(what), [table = std::move(table)](const std::string& path) {
+            return saveOut(path, model::write(table, model::TableStyle::Csv));
+          }};
+}
+
 std::vector<Piece> tablePieces(const model::Model& model) {
-  const auto table = [](std::string name, std::string what, model::Table t) {
-    return Piece{std::move(name), std::move(what), [t = std::move(t)](const std::string& path) {
-                   return saveOut(path, model::write(t, model::TableStyle::Csv));
-                 }};
-  };
-  return {
-      table("levels.csv", "the schedule of levels", model::levelsTable(model)),
-      table("takeoff.csv", "the quantities", model::takeoffTable(model, false)),
-      table("takeoff-by-stage.csv", "the quantities by stage", model::takeoffTable(model, true)),
-      table("stages.csv", "the programme", model::stagesTable(model))};
+  return {tablePiece("levels.csv", "the schedule of levels", model::levelsTable(model)),
+          tablePiece("takeoff.csv", "the quantities", model::takeoffTable(model, false)),
+          tablePiece("takeoff-by-stage.csv", "the quantities by stage",
+                     model::takeoffTable(model, true)),
+          tablePiece("stages.csv", "the programme", model::stagesTable(model))};
+}
+
+// Of a job with readings or questions.
+std::vector<Piece> reportPieces(const model::Model& model) {
+  const model::Job& job = model.job;
+  if (job.readings.empty() && job.questions.empty()) return {};
+  const model::AsBuilt built = model::deriveAsBuilt(job, model.settingOut);
+  std::vector<Piece> pieces;
+  if (!job.readings.empty())
+    pieces.push_back(tablePiece("readings.csv", "the readings against the drawing",
+                                model::readingParts(job, model.settingOut, built).front().table));
+  pieces.push_back(tablePiece("report.csv", "the report to the designer, as a table",
+                              model::reportTable(job, built)));
+  pieces.push_back(
+      {"report.pdf", "the report to the designer", [&model, built](const std::string& path) {
+         return saveOut(path, model::pdfBytes(model::drawDesignerReport(
+                                  model.job, model.settingOut, built, {}, model::textWidth())));
+       }});
+  return pieces;
+}
+
+// A file of the job's own that a piece would be written over.
+std::optional<std::string> inTheWay(const std::vector<Piece>& pieces, const LoadedJob& loaded,
+                                    const std::filesystem::path& folder) {
+  for (const Piece& piece : pieces)
+    if (holdsReadings(loaded, (folder / piece.name).string())) return piece.name;
+  return std::nullopt;
 }
 
 Piece glbPiece(const model::Model& model, const std::string& job) {
@@ -118,26 +153,33 @@ int runWalkthrough(const WalkthroughCommand& command) {
   if (!command.view.empty()) {
     if (auto wrong = readView(command.view, base)) return wrongUsage(*wrong);
   }
-  const auto model = loadAndTell(command.job);
-  if (!model) return kProblems;
-  if (command.view.empty()) base.view = clearView(*model);
+  const LoadedJob loaded = loadJob(command.job);
+  printProblems(loaded.problems);
+  if (!loaded.model) return kProblems;
+  const model::Model& model = *loaded.model;
+  if (command.view.empty()) base.view = clearView(model);
+  std::vector<Piece> pieces = tablePieces(model);
+  for (Piece& piece : reportPieces(model)) pieces.push_back(std::move(piece));
+  if (const auto name = inTheWay(pieces, loaded, command.out)) {
+    std::cerr << (std::filesystem::path(command.out) / *name).string()
+              << ": holds readings of this job; choose another folder\n";
+    return kProblems;
+  }
   std::error_code error;
   std::filesystem::create_directories(command.out, error);
   if (error) {
     std::cerr << command.out << ": the folder cannot be made: " << error.message() << "\n";
     return kProblems;
   }
-  std::vector<Piece> pieces = tablePieces(*model);
-  pieces.push_back(glbPiece(*model, command.job));
+  pieces.push_back(glbPiece(model, command.job));
   std::string why;
   const auto offscreen = Offscreen::create(why);
   if (!offscreen) {  // what needs no drawing is written all the same
     const int result = writePieces(pieces, command.out);
     return result == kWell ? noOpenGl(why) : result;
   }
-  Picturer picturer(*model, *offscreen);
-  for (Piece& piece : picturePieces(*model, picturer, base, own))
-    pieces.push_back(std::move(piece));
+  Picturer picturer(model, *offscreen);
+  for (Piece& piece : picturePieces(model, picturer, base, own)) pieces.push_back(std::move(piece));
   const int result = writePieces(pieces, command.out);
   printAbout(command.job, picturer.lackingLetters());
   return result;

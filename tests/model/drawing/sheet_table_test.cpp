@@ -103,6 +103,22 @@ TEST(SheetTables, GoOnWithTitleAndHeadingsOnTheNextSheet) {
   EXPECT_EQ(laid.drawing.sheets[1].texts[1].text, "level");
 }
 
+TEST(SheetTables, SplitARowThatIsHigherThanAPlace) {
+  SheetTable table = plainTable(3);
+  std::string words;
+  for (int i = 0; i < 600; ++i) words += "word" + std::to_string(i) + " ";
+  table.rows[1][1] = words;
+  const Laid laid = lay({table});
+  ASSERT_GE(laid.drawing.sheets.size(), 3u);
+  std::string drawn;
+  for (const Sheet& sheet : laid.drawing.sheets)
+    for (const Text& text : sheet.texts) {
+      EXPECT_GE(text.at.y - text.size / 2, kColumn.low.y - 1e-6) << text.text;
+      if (text.text.rfind("word", 0) == 0) drawn += text.text + " ";
+    }
+  EXPECT_EQ(drawn, words) << "no word is lost or comes twice";
+}
+
 TEST(SheetTables, ThatAreSmallAreNotSplit) {
   const Laid laid = lay({plainTable(10)}, {{10, 130}, {100, 150}});
   ASSERT_EQ(laid.drawing.sheets.size(), 2u);

@@ -32,6 +32,18 @@ TEST(Wrapped, OfNothingIsOneEmptyLine) {
   EXPECT_EQ(wrapped("", 10, kLetters, kWidth), std::vector<std::string>{""});
 }
 
+TEST(Wrapped, TakesLineEndsForSpaces) {
+  EXPECT_EQ(wrapped("top\r\nof\tconcrete", 100, kLetters, kWidth),
+            std::vector<std::string>{"top of concrete"});
+}
+
+TEST(TextAfter, IsWhatTheLinesDoNotSay) {
+  EXPECT_EQ(textAfter("top  of concrete", {"top of"}), "concrete");
+  EXPECT_EQ(textAfter("abcdefgh", {"abc", "def"}), "gh");
+  EXPECT_EQ(textAfter("sill", {}), "sill");
+  EXPECT_EQ(textAfter("sill", {"sill"}), "");
+}
+
 RC_GTEST_PROP(Wrapped, KeepsToTheWidthAndLosesNoLetter, ()) {
   static const std::vector<std::string> words{
       "sill", "top", "of", "Преображенской", "東京都千代田区", "a", "weatherboarding", "कमरा"};
