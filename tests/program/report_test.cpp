@@ -105,7 +105,7 @@ TEST_F(Report, AsCsvHasARowForEachReadingAndQuestion) {
 }
 
 TEST_F(Report, DocumentsEveryColumn) {
-  const std::string told = contents(std::string(SOURCE_DIR) + "/assets/report-csv.md");
+  const std::string told = contents(test_support::sourceFolder() + "/assets/report-csv.md");
   const auto rows = readCsvByPython(written(demoPath("orchard-house"), "a.csv"));
   for (const auto& column : rows.at(0).items())
     EXPECT_NE(told.find("`" + column.key() + "`"), std::string::npos) << column.key();
