@@ -8,13 +8,11 @@
 #include "model/drawing/dimension_line.h"
 #include "model/drawing/plan_parts.h"
 #include "model/level_text.h"
+#include "model/lines/boards.h"
 #include "model/works/plan_shapes.h"
 
 namespace model {
 
-namespace {
-
-// The point of a figure that is farthest inside it, near enough: where its name stands best.
 Vec2 middleOf(const Polygon& polygon) {
   Vec2 low{1e300, 1e300}, high{-1e300, -1e300}, best{0, 0};
   for (const Vec2& p : polygon) {
@@ -36,7 +34,6 @@ Vec2 middleOf(const Polygon& polygon) {
   return room < 0 ? (low + high) / 2.0 : best;
 }
 
-// Round a point, nearest first.
 std::vector<Text> around(const Text& text, double step, int rings) {
   std::vector<Text> places;
   for (int ring = 0; ring <= rings; ++ring) {
@@ -50,11 +47,25 @@ std::vector<Text> around(const Text& text, double step, int rings) {
   return places;
 }
 
-bool put(PlanPaper& plan, const std::vector<Text>& places, int most = 1000) {
+bool put(PlanPaper& plan, const std::vector<Text>& places, int most) {
   const auto text = plan.space.place(places, plan.widthOf, most);
   if (text) plan.sheet.texts.push_back(*text);
   return text.has_value();
 }
+
+std::vector<Text> besideLine(const Text& text, const Vec2& a, const Vec2& b, double off) {
+  const Vec2 u = glm::normalize(b - a), n{-u.y, u.x};
+  std::vector<Text> places;
+  for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8, 0.0, 1.0})
+    for (const double side : {off, -off}) {
+      places.push_back(text);
+      places.back().at = a + (b - a) * part + n * side;
+      places.back().angle = readingAngle(u);
+    }
+  return places;
+}
+
+namespace {
 
 void nameBenchMark(PlanPaper& plan, const BenchMark& mark) {
   const Vec2 at = plan.at(mark.at);
@@ -126,6 +137,20 @@ std::vector<Text> alongEdge(const PlanPaper& plan, Layer layer, const std::strin
   return places;
 }
 
+// The strings between stakes that keep a line where no board has room.
+void nameOffsetLines(PlanPaper& plan) {
+  for (size_t i = 0; i < plan.out.walls.size(); ++i) {
+    const auto& offset = plan.profiles[i].offset;
+    if (!offset) continue;
+    const WallLine& wall = plan.out.walls[i];
+    const Vec2 a = plan.at(wall.at(offset->s[0], -offset->out)),
+               b = plan.at(wall.at(offset->s[1], -offset->out));
+    for (const std::string& words : {wall.name + " offset line, " + offsetWords(offset->out),
+                                     wall.name + " offset " + lengthText(std::abs(offset->out))})
+      if (put(plan, besideLine(nameAt(plan, Layer::Strings, words, a), a, b, 2.2), 4)) break;
+  }
+}
+
 }  // namespace
 
 void drawPlanNames(PlanPaper& plan) {
@@ -141,6 +166,7 @@ void drawPlanNames(PlanPaper& plan) {
     for (Text& text : alongEdge(plan, Layer::Cellar, "cellar", cellar, i))
       places.push_back(std::move(text));
   put(plan, places);
+  nameOffsetLines(plan);
 }
 
 }  // namespace model

@@ -20,7 +20,33 @@ bool isClear(const PlanPaper& plan, const DimensionLine& line) {
   return plan.space.isFree(strip);
 }
 
-void drawOffsets(PlanPaper& plan) {
+namespace {
+
+struct Distance {
+  Vec2 from, at;  // metres
+  double metres;
+};
+
+// The shortest to each thing, then what limits are measured to where that is somewhere else.
+std::vector<Distance> distancesOf(const PlanPaper& plan, const std::vector<LimitTest>& limits) {
+  std::vector<Distance> found;
+  for (const SiteOffset& offset : deriveOffsets(plan.job, plan.out))
+    found.push_back({offset.from, offset.at, offset.distance});
+  for (const LimitTest& limit : limits) {
+    if (!isDrawnOnPlan(limit)) continue;
+    const bool there = std::any_of(found.begin(), found.end(), [&](const Distance& other) {
+      // A boundary that is not quite parallel is as far away in another direction.
+      return glm::length(other.from - limit.from) < 0.01 &&
+             std::abs(other.metres - limit.found) < 0.005;
+    });
+    if (!there) found.push_back({limit.from, limit.at, limit.found});
+  }
+  return found;
+}
+
+}  // namespace
+
+void drawOffsets(PlanPaper& plan, const std::vector<LimitTest>& limits) {
   struct Drawn {
     Vec2 from, along;
   };
@@ -29,12 +55,12 @@ void drawOffsets(PlanPaper& plan) {
     return p.x > plan.area.low.x && p.x < plan.area.high.x && p.y > plan.area.low.y &&
            p.y < plan.area.high.y;
   };
-  for (const SiteOffset& offset : deriveOffsets(plan.job, plan.out)) {
-    if (offset.distance < 1e-3) continue;
+  for (const Distance& offset : distancesOf(plan, limits)) {
+    if (offset.metres < 1e-3) continue;
     DimensionLine line;
     line.fromFoot = plan.at(offset.from);
     line.toFoot = plan.at(offset.at);
-    line.figure = lengthText(offset.distance);
+    line.figure = lengthText(offset.metres);
     line.size = plan.letters;
     // Those that leave the sheet stand in the schedule.
     if (!inArea(line.fromFoot) || !inArea(line.toFoot)) continue;
@@ -62,7 +88,12 @@ void drawOffsets(PlanPaper& plan) {
 
 void drawDiagonals(PlanPaper& plan, const std::vector<Tape>& diagonals) {
   constexpr size_t kFew = 6;
-  if (diagonals.size() > kFew) return;
+  if (diagonals.size() > kFew) {
+    const Text text = nameAt(plan, Layer::Diagonals, "diagonals: see the schedule",
+                             middleOf(plan.at(plan.out.outline)));
+    put(plan, around(text, 3, 8));
+    return;
+  }
   const Pen pen{kPen013, LineType::Chain};
   for (const Tape& tape : diagonals)
     plan.line(Layer::Diagonals, pen, plan.out.corners[tape.from].at, plan.out.corners[tape.to].at);

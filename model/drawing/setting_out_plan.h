@@ -5,6 +5,7 @@
 
 #include "model/drawing/clear_space.h"
 #include "model/drawing/sheet.h"
+#include "model/lines/limits.h"
 #include "model/lines/tape.h"
 #include "model/settingout/setting_out.h"
 #include "model/works/profile_places.h"
@@ -46,8 +47,12 @@ void drawPlanBuilding(PlanPaper& plan);
 void drawPlanProfiles(PlanPaper& plan);
 void drawCornerLetters(PlanPaper& plan);
 void drawWallDimensions(PlanPaper& plan);
-void drawOffsets(PlanPaper& plan);
-// Only when they are few: many would cover the plan, and stand in the schedule.
+// To what is nearest, and to what a limit is measured from.
+void drawOffsets(PlanPaper& plan, const std::vector<LimitTest>& limits);
+// Those of distances that the job gives: the line to keep behind, a mark and words that say whether
+// it is kept. Heights stand in the schedule.
+void drawPlanLimits(PlanPaper& plan, const std::vector<LimitTest>& limits);
+// Only when they are few: many would cover the plan, which then says that they are in the schedule.
 void drawDiagonals(PlanPaper& plan, const std::vector<Tape>& diagonals);
 void drawPlanNames(PlanPaper& plan);
 

@@ -54,7 +54,8 @@ void drawPlan(Sheet& sheet, const Area& area, const Job& job, const SettingOut& 
   drawPlanProfiles(plan);
   drawCornerLetters(plan);
   drawWallDimensions(plan);
-  drawOffsets(plan);
+  drawOffsets(plan, lines.limits);
+  drawPlanLimits(plan, lines.limits);
   drawDiagonals(plan, lines.tape.diagonals);
   drawPlanNames(plan);
 }

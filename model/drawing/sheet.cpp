@@ -9,9 +9,9 @@ namespace model {
 
 const char* nameOf(Layer layer) {
   static constexpr std::array<const char*, size_t(Layer::Count)> kNames{
-      "site",   "boundary", "buildings", "outline", "faces",     "foundations",
-      "cellar", "profiles", "strings",   "corners", "diagonals", "dimensions",
-      "levels", "text",     "tables",    "frame"};
+      "site",        "boundary", "limits",   "buildings", "outline", "faces",
+      "foundations", "cellar",   "profiles", "strings",   "corners", "diagonals",
+      "dimensions",  "levels",   "text",     "tables",    "frame"};
   return kNames[size_t(layer)];
 }
 

@@ -18,6 +18,7 @@ namespace model {
 enum class Layer {
   Site,  // site boundary's ground, bench marks, north
   Boundary,
+  Limits,     // set by permission or agreement, with their marks
   Buildings,  // that stand already
   Outlines,   // outer face of the finished masonry
   Faces,      // the other faces of the leaves

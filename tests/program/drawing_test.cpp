@@ -117,6 +117,8 @@ nlohmann::json readDxf(const std::string& path) {
       "  'undefined': sorted(set(e.dxf.layer for e in m if e.dxf.layer not in d.layers)),\n"
       "  'outlines': [[list(p)[:2] for p in e.points()] for e in\n"
       "    m.query('POLYLINE[layer==\"OUTLINE\"]') if e.is_closed],\n"
+      "  'limits': [[list(e.dxf.start)[:2], list(e.dxf.end)[:2]] for e in\n"
+      "    m.query('LINE[layer==\"LIMITS\"]') if e.dxf.linetype == 'DASHED'],\n"
       "  'texts': [decode_dxf_unicode(e.plain_text()) for e in m.query('TEXT')]}))\n";
   // Debian's own python: the one that Debian's packages belong to.
   return nlohmann::json::parse(output({"/usr/bin/python3", "-c", script, path}));
@@ -139,6 +141,19 @@ TEST_F(Drawing, DxfOfEveryDemoReadsBackSoundWithTheOutlineInPlace) {
       EXPECT_NEAR(outline[i][0].get<double>(), out.corners[i].at.x * 1000, 0.001);
       EXPECT_NEAR(outline[i][1].get<double>(), out.corners[i].at.y * 1000, 0.001);
     }
+  }
+}
+
+// Orchard house must keep 4000 from boundary 4, which runs from (-4900, 14800) to (-4500, -7500).
+TEST_F(Drawing, LimitsAreOnThePlanToScaleAndInWords) {
+  const std::string text = output({"pdftotext", drawn("orchard-house", "a.pdf"), "-"});
+  EXPECT_NE(text.find("limit 4000 from boundary 4: clear by 635"), std::string::npos) << text;
+  const auto dxf = readDxf(drawn("orchard-house", "a.dxf"));
+  ASSERT_EQ(dxf["limits"].size(), 2u) << "the boundary's and the house next door's";
+  for (const auto& p : dxf["limits"][0]) {
+    const double dx = 400, dy = -22300, x = p[0].get<double>() + 4900,
+                 y = p[1].get<double>() - 14800;
+    EXPECT_NEAR(std::abs(dx * y - dy * x) / std::hypot(dx, dy), 4000, 0.5);
   }
 }
 

@@ -7,6 +7,7 @@
 #include <glm/geometric.hpp>
 
 #include "model/level_text.h"
+#include "model/works/profile_places.h"
 #include "tests/model/drawing/tidy_drawing.h"
 #include "tests/support/demo_job.h"
 #include "tests/support/random_job.h"
@@ -56,6 +57,107 @@ TEST(SettingOutDrawing, TakesTheLargestStandardScaleThatFits) {
   const Job job = test_support::demoJob("orchard-house");
   EXPECT_EQ(draw(job, Paper::A3).scale, 100);
   EXPECT_EQ(draw(job, Paper::A4).scale, 200);
+}
+
+Job onAWideSite() {
+  Job job;
+  job.outline = {{0, 0}, {9, 0}, {9, 6}, {0, 6}};
+  job.site.boundary = {{-7, -7}, {16, -7}, {16, 13}, {-7, 13}};
+  return job;
+}
+
+bool anySays(const Sheet& sheet, const std::string& words) {
+  return std::any_of(sheet.texts.begin(), sheet.texts.end(),
+                     [&](const Text& text) { return text.text.find(words) != std::string::npos; });
+}
+
+// Where the dashed lines of limits lie, in metres: one for each.
+std::vector<Stroke> limitLines(const Sheet& plan) {
+  std::vector<Stroke> lines;
+  for (Stroke stroke : plan.strokes) {
+    if (stroke.layer != Layer::Limits || stroke.pen.type != LineType::Dashed) continue;
+    for (Vec2& p : stroke.points) p = plan.view->inMetres(p);
+    lines.push_back(stroke);
+  }
+  return lines;
+}
+
+TEST(SettingOutDrawing, DrawsLimitsToScaleWithAMarkAndWordsForEachVerdict) {
+  Job job = onAWideSite();
+  job.limits = {{LimitKind::Boundary, "A-B", 6.000, {}, ""},
+                {LimitKind::Boundary, "B-C", 6.995, {}, ""},
+                {LimitKind::Boundary, "C-D", 7.500, {}, ""}};
+  for (const Paper paper : {Paper::A3, Paper::A4}) {
+    const SettingOutDrawing drawn = draw(job, paper);
+    const Sheet& plan = drawn.drawing->sheets.front();
+    EXPECT_EQ(untidy(*drawn.drawing), "") << nameOf(paper);
+    const std::vector<Stroke> lines = limitLines(plan);
+    ASSERT_EQ(lines.size(), 3u);
+    for (const size_t end : {0u, 1u}) {
+      EXPECT_NEAR(lines[0].points[end].y, -7 + 6.000, 1e-9);
+      EXPECT_NEAR(lines[1].points[end].x, 16 - 6.995, 1e-9);
+      EXPECT_NEAR(lines[2].points[end].y, 13 - 7.500, 1e-9);
+    }
+    const auto ofLimits = [](const auto& mark) { return mark.layer == Layer::Limits; };
+    EXPECT_EQ(std::count_if(plan.circles.begin(), plan.circles.end(), ofLimits), 1) << "clear";
+    EXPECT_EQ(
+        std::count_if(plan.strokes.begin(), plan.strokes.end(),
+                      [&](const Stroke& stroke) { return ofLimits(stroke) && stroke.closed; }),
+        1)
+        << "at the limit";
+    EXPECT_EQ(std::count_if(plan.fills.begin(), plan.fills.end(), ofLimits), 1) << "over";
+    for (const char* words : {"clear by 1000", "at the limit: 5 to spare", "over by 500"})
+      EXPECT_TRUE(anySays(plan, words)) << words;
+  }
+}
+
+TEST(SettingOutDrawing, MarksABuildingThatPassesTheBoundary) {
+  Job job = onAWideSite();
+  job.site.boundary = {{-7, 0.1}, {16, 0.1}, {16, 13}, {-7, 13}};
+  job.limits = {{LimitKind::Boundary, "A-B", 1.000, {}, ""}};
+  const SettingOutDrawing drawn = draw(job, Paper::A3);
+  EXPECT_TRUE(anySays(drawn.drawing->sheets.front(), "over by 1100"));
+  EXPECT_EQ(untidy(*drawn.drawing), "");
+}
+
+// A limit on heights has no place on a plan.
+TEST(SettingOutDrawing, LeavesLimitsOfHeightsToTheSchedule) {
+  Job job = onAWideSite();
+  job.limits = {{LimitKind::Ridge, "", {}, 9.0, ""}};
+  const SettingOutDrawing drawn = draw(job, Paper::A3);
+  const Sheet& plan = drawn.drawing->sheets.front();
+  EXPECT_TRUE(limitLines(plan).empty());
+  EXPECT_TRUE(anySays(plan, "clear by"));
+}
+
+TEST(SettingOutDrawing, DrawsAndNamesOffsetLinesWhereABoardHasNoRoom) {
+  Job job = onAWideSite();
+  StandingBuilding barn;
+  barn.name = "Barn";
+  barn.outline = {{9.4, -1}, {15, -1}, {15, 7}, {9.4, 7}};
+  job.site.buildings.push_back(barn);
+  const SettingOut out = deriveSettingOut(job);
+  const auto offset = placeProfiles(job, out)[0].offset;
+  ASSERT_TRUE(offset);
+  const Sheet plan = draw(job, Paper::A3).drawing->sheets.front();
+  EXPECT_TRUE(anySays(plan, "A-B offset"));
+  EXPECT_TRUE(std::any_of(plan.strokes.begin(), plan.strokes.end(), [&](const Stroke& stroke) {
+    if (stroke.layer != Layer::Strings) return false;
+    return std::abs(plan.view->inMetres(stroke.points.front()).y + offset->out) < 1e-9 &&
+           std::abs(plan.view->inMetres(stroke.points.back()).y + offset->out) < 1e-9;
+  }));
+}
+
+TEST(SettingOutDrawing, SaysWhereDiagonalsAreThatAreTooManyToDraw) {
+  Job job = onAWideSite();
+  const Sheet few = draw(job, Paper::A3).drawing->sheets.front();
+  EXPECT_FALSE(says(few, "diagonals: see the schedule"));
+  job.outline = {{0, 0}, {12, 0}, {12, 4}, {10, 4}, {10, 6}, {8, 6},
+                 {8, 8}, {6, 8},  {6, 10}, {4, 10}, {4, 7},  {0, 7}};
+  const Sheet many = draw(job, Paper::A3).drawing->sheets.front();
+  EXPECT_TRUE(says(many, "diagonals: see the schedule"));
+  EXPECT_TRUE(std::none_of(many.strokes.begin(), many.strokes.end(),
+                           [](const Stroke& stroke) { return stroke.layer == Layer::Diagonals; }));
 }
 
 TEST(SettingOutDrawing, SaysWhenAnAskedScaleDoesNotFitAndWhichDoes) {
