@@ -2,6 +2,7 @@
 #include <cmath>
 #include <utility>
 
+#include <glm/common.hpp>
 #include <glm/geometric.hpp>
 
 #include "model/drawing/plan_parts.h"
@@ -42,16 +43,55 @@ struct LimitLine {
   double before = -kNear, beyond = kNear;
 };
 
+// The side of a figure that a point is on or nearest to: the point of it, and the unit vector
+// square to it to its left.
+struct Side {
+  double away = 1e300;
+  Vec2 foot{0, 0}, left{0, 0};
+};
+
+Side sideAt(const Outline& outline, const Vec2& p) {
+  Side best;
+  for (size_t i = 0; i < outline.size(); ++i) {
+    const Vec2 a = outline[i], d = outline[(i + 1) % outline.size()] - a;
+    const double length = glm::length(d);
+    if (length < 1e-9) continue;
+    const double part = glm::clamp(glm::dot(p - a, d) / (length * length), 0.0, 1.0);
+    const Vec2 foot = a + d * part;
+    const double away = glm::length(p - foot);
+    if (away < best.away - 1e-9) best = {away, foot, Vec2{-d.y, d.x} / length};
+  }
+  return best;
+}
+
+// Of the boundary or of the building that it is measured from.
+Side measuredFrom(const PlanPaper& plan, const LimitTest& limit) {
+  if (limit.kind == LimitKind::Boundary) {
+    const Outline& boundary = plan.job.site.boundary;
+    Side side = sideAt(boundary, limit.at);
+    if (signedArea(boundary) < 0) side.left = -side.left;  // into the site
+    return side;
+  }
+  Side best;
+  for (const StandingBuilding& building : plan.job.site.buildings) {
+    const Side side = sideAt(building.outline, limit.at);
+    if (building.kind != BuildingKind::Demolish && side.away < best.away) best = side;
+  }
+  const Vec2 way = limit.from - limit.at;
+  const double distance = glm::length(way);
+  if (distance < 1e-9) return best;
+  if (glm::dot(best.left, way) < 0) best.left = -best.left;
+  // Round a building's corner it is the corner that counts.
+  if (glm::dot(best.left, way) < 0.999 * distance) best.left = way / distance;
+  return best;
+}
+
 LimitLine lineOf(const PlanPaper& plan, const LimitTest& limit) {
+  const Side side = measuredFrom(plan, limit);
   LimitLine line;
-  line.middle = plan.at(limit.at);
-  const double distance = glm::length(limit.from - limit.at);
-  // Beyond the boundary there is no way to measure along: the mark stands where it is passed.
-  if (distance < 1e-6) return {line.middle, {1, 0}, {0, 1}, 0, 0};
-  const Vec2 inward = (limit.from - limit.at) / distance;
-  line.middle = plan.at(limit.at + inward * limit.allowed);
-  line.along = {-inward.y, inward.x};
-  line.outward = -inward;
+  line.middle = plan.at(side.foot + side.left * limit.allowed);
+  line.along = {-side.left.y, side.left.x};
+  line.outward = -side.left;
   const auto wall = plan.out.wallNamed(plan.job.limits[*limit.given].wall);
   if (!wall) return line;
   const WallLine& of = plan.out.walls[*wall];
@@ -102,10 +142,9 @@ bool drawAt(PlanPaper& plan, const LimitTest& limit, const LimitLine& line, doub
             const std::string& words, int most) {
   const Vec2 at = line.middle + line.along * s;
   const Vec2 a = at - line.along * kHalf, b = at + line.along * kHalf;
-  const bool point = line.before == line.beyond;
   const Polygon mark = rectangleOnPlan(at, {1, 0}, 2 * kMark + 0.4, 2 * kMark + 0.4);
   if (!inArea(plan, at)) return false;
-  const bool clear = plan.space.isFree(mark) && (point || plan.space.isFree(a, b));
+  const bool clear = plan.space.isFree(mark) && plan.space.isFree(a, b);
   if (!clear && most < kAnyhow) return false;
   ClearSpace before = plan.space;
   plan.space.take(mark);
@@ -115,8 +154,7 @@ bool drawAt(PlanPaper& plan, const LimitTest& limit, const LimitLine& line, doub
     plan.space = std::move(before);
     return false;
   }
-  if (!point)
-    plan.line(Layer::Limits, kLimitPen, plan.sheet.view->inMetres(a), plan.sheet.view->inMetres(b));
+  plan.line(Layer::Limits, kLimitPen, plan.sheet.view->inMetres(a), plan.sheet.view->inMetres(b));
   drawLeader(plan, at, *said, line);
   drawMark(plan, at, limit.verdict);
   plan.sheet.texts.push_back(*said);

@@ -147,7 +147,9 @@ TEST_F(Drawing, DxfOfEveryDemoReadsBackSoundWithTheOutlineInPlace) {
 // Orchard house must keep 4000 from boundary 4, which runs from (-4900, 14800) to (-4500, -7500).
 TEST_F(Drawing, LimitsAreOnThePlanToScaleAndInWords) {
   const std::string text = output({"pdftotext", drawn("orchard-house", "a.pdf"), "-"});
-  EXPECT_NE(text.find("limit 4000 from boundary 4: clear by 635"), std::string::npos) << text;
+  // Poppler sees gaps between the letters of words that stand a little askew.
+  const std::string close = std::regex_replace(text, std::regex("\\s"), "");
+  EXPECT_NE(close.find("limit4000fromboundary4:clearby635"), std::string::npos) << text;
   const auto dxf = readDxf(drawn("orchard-house", "a.dxf"));
   ASSERT_EQ(dxf["limits"].size(), 2u) << "the boundary's and the house next door's";
   for (const auto& p : dxf["limits"][0]) {

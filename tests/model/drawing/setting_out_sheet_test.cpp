@@ -114,9 +114,12 @@ TEST(SettingOutDrawing, DrawsLimitsToScaleWithAMarkAndWordsForEachVerdict) {
 TEST(SettingOutDrawing, MarksABuildingThatPassesTheBoundary) {
   Job job = onAWideSite();
   job.site.boundary = {{-7, 0.1}, {16, 0.1}, {16, 13}, {-7, 13}};
-  job.limits = {{LimitKind::Boundary, "A-B", 1.000, {}, ""}};
+  job.limits = {{LimitKind::Boundary, "", 1.000, {}, ""}};
   const SettingOutDrawing drawn = draw(job, Paper::A3);
-  EXPECT_TRUE(anySays(drawn.drawing->sheets.front(), "over by 1100"));
+  const Sheet& plan = drawn.drawing->sheets.front();
+  EXPECT_TRUE(anySays(plan, "over by 1100"));
+  ASSERT_EQ(limitLines(plan).size(), 1u);
+  EXPECT_NEAR(limitLines(plan)[0].points[0].y, 1.1, 1e-9);
   EXPECT_EQ(untidy(*drawn.drawing), "");
 }
 
