@@ -16,7 +16,7 @@ constexpr double kFurthest = 1.6;   // where a small scale pushes it further off
 constexpr double kTurn = 0.96;      // radians to either side of the corner's own direction
 constexpr double kFromWall = 0.25;  // no nearer to the walls' own
 constexpr double kPi = 3.14159265358979323846;
-constexpr int kSamples = 7;
+constexpr int kSamples = 5;
 
 // Level and to the right on the sheet.
 model::Vec2 rightOf(const Camera& camera) {
@@ -63,43 +63,46 @@ float towardsOutside(const OverlaySheet& sheet, const glm::vec2& corner) {
 
 }  // namespace
 
+std::optional<StandingRod> standRod(const OverlaySheet& sheet, const CornerRod& corner,
+                                    float wide) {
+  const model::SettingOut& out = sheet.model.settingOut;
+  StandingRod rod;
+  rod.asBuilt = corner.asBuilt && corner.poured <= sheet.frame.time + 1e-6;
+  rod.rod = rod.asBuilt ? &*corner.asBuilt : &corner.drawn;
+  rod.half = wide / 2;
+  const model::Vec2 arris = out.corners[rod.rod->corner].at;
+  const glm::vec3 foot = sheet.scene.local({arris, out.levels.dampCourse});
+  const auto seen = sheet.frame.camera.project(foot, sheet.aspect());
+  const auto at = sheet.onSheet(foot);
+  const float metre = pixelsToMetre(sheet, foot);
+  if (!seen || !at || metre <= 0 || sheet.cutAway(foot)) return std::nullopt;
+  rod.depth = seen->z;
+  const float need = wide / 2 + 6 * sheet.pen.unit();  // pixels clear of the corner
+  const float outside = towardsOutside(sheet, *at);
+  float best = -1;
+  for (const model::Vec2& way : waysOut(out, rod.rod->corner)) {
+    const float aside = float(glm::dot(way, rightOf(sheet.frame.camera)));
+    const float perMetre = std::abs(aside) * metre;
+    double off = std::clamp(double(need / std::max(perMetre, 1e-3f)), kBeside, kFurthest);
+    if (isPlan(sheet.frame.camera)) off = kBeside;
+    StandingRod here = rod;
+    here.at = glm::vec2(sheet.scene.local({arris + way * off, 0}));
+    here.way = aside < 0 ? -1.0f : 1.0f;
+    here.seen = shareSeen(sheet, here);
+    const float clear = std::min(1.0f, float(off) * perMetre / need);
+    const float worth = 2 * here.seen + 4 * clear + (here.way == outside ? 0.6f : 0.0f);
+    if (worth <= best) continue;
+    best = worth;
+    rod = here;
+  }
+  return rod;
+}
+
 std::vector<StandingRod> standRods(const OverlaySheet& sheet, const std::vector<CornerRod>& rods,
                                    float wide) {
-  const model::SettingOut& out = sheet.model.settingOut;
-  const float need = wide / 2 + 6 * sheet.pen.unit();  // pixels clear of the corner
-  const model::Vec2 right = rightOf(sheet.frame.camera);
-  const bool plan = isPlan(sheet.frame.camera);
   std::vector<StandingRod> standing;
-  for (const CornerRod& each : rods) {
-    StandingRod rod;
-    rod.asBuilt = each.asBuilt && each.poured <= sheet.frame.time + 1e-6;
-    rod.rod = rod.asBuilt ? &*each.asBuilt : &each.drawn;
-    rod.half = wide / 2;
-    const model::Vec2 corner = out.corners[rod.rod->corner].at;
-    const glm::vec3 foot = sheet.scene.local({corner, out.levels.dampCourse});
-    const auto seen = sheet.frame.camera.project(foot, sheet.aspect());
-    const auto at = sheet.onSheet(foot);
-    const float metre = pixelsToMetre(sheet, foot);
-    if (!seen || !at || metre <= 0 || sheet.cutAway(foot)) continue;
-    rod.depth = seen->z;
-    const float outside = towardsOutside(sheet, *at);
-    float best = -1;
-    for (const model::Vec2& way : waysOut(out, rod.rod->corner)) {
-      const float aside = float(glm::dot(way, right));
-      const float perMetre = std::abs(aside) * metre;
-      const double off = std::clamp(double(need / std::max(perMetre, 1e-3f)), kBeside, kFurthest);
-      StandingRod here = rod;
-      here.at = glm::vec2(sheet.scene.local({corner + way * (plan ? kBeside : off), 0}));
-      here.way = aside < 0 ? -1.0f : 1.0f;
-      here.seen = shareSeen(sheet, here);
-      const float clear = std::min(1.0f, float(off) * perMetre / need);
-      const float worth = 2 * here.seen + 4 * clear + (here.way == outside ? 0.6f : 0.0f);
-      if (worth <= best) continue;
-      best = worth;
-      rod = here;
-    }
-    standing.push_back(rod);
-  }
+  for (const CornerRod& corner : rods)
+    if (const auto rod = standRod(sheet, corner, wide)) standing.push_back(*rod);
   return standing;
 }
 

@@ -2,6 +2,7 @@
 // Private to this folder.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "viewer/overlays/job_facts.h"
@@ -22,8 +23,10 @@ struct StandingRod {
   glm::vec3 point(double level) const { return {at.x, at.y, float(level)}; }
 };
 
-// One for each corner that lies before the eye and that no section has taken away, `wide` pixels
-// wide: where it is best seen of the places round the corner, and never over the corner itself.
+// `wide` pixels wide, where it is best seen of the places round its corner and not over the corner
+// itself. Nothing where that is behind the eye or a section has taken it away. Points into
+// `corner`.
+std::optional<StandingRod> standRod(const OverlaySheet& sheet, const CornerRod& corner, float wide);
 std::vector<StandingRod> standRods(const OverlaySheet& sheet, const std::vector<CornerRod>& rods,
                                    float wide);
 

@@ -46,13 +46,24 @@ unsigned fillOf(const model::RodCourse& course) {
   return course.kind == model::CourseKind::Whole ? ink::kRod : ink::kTape;
 }
 
-// One course on the face, with the line that it is laid to. True where it is seen.
-bool drawCourse(OverlaySheet& sheet, const StandingRod& rod, const model::RodCourse& course,
-                bool line) {
+// Which of a rod's courses nothing hides: looked at every few courses.
+std::vector<bool> seenCourses(const OverlaySheet& sheet, const StandingRod& rod) {
+  constexpr size_t kEvery = 4;
+  std::vector<bool> seen;
+  for (size_t i = 0; i < rod.rod->courses.size(); ++i) {
+    const model::RodCourse& course = rod.rod->courses[i];
+    seen.push_back(i % kEvery ? seen.back()
+                              : !sheet.hidden(rod.point((course.bottom + course.top()) / 2)));
+  }
+  return seen;
+}
+
+// One course on the face, with the line that it is laid to.
+void drawCourse(OverlaySheet& sheet, const StandingRod& rod, const model::RodCourse& course,
+                bool seen, bool line) {
   const auto low = acrossAt(sheet, rod, course.bottom), high = acrossAt(sheet, rod, course.top());
-  if (!low || !high) return false;
-  const bool hidden = sheet.hidden(rod.point((course.bottom + course.top()) / 2));
-  const float strong = hidden ? kDim : 1;
+  if (!low || !high) return;
+  const float strong = seen ? 1 : kDim;
   const Pen& pen = sheet.pen;
   pen.list()->AddQuadFilled(im(low->left), im(low->right), im(high->right), im(high->left),
                             colour(fillOf(course), 0.95f * strong));
@@ -60,7 +71,6 @@ bool drawCourse(OverlaySheet& sheet, const StandingRod& rod, const model::RodCou
   pen.line(low->right, high->right, ink::kInk, 1.2f, strong);
   const Across& mark = course.number > 0 ? *high : *low;
   if (line) pen.line(mark.left, mark.right, ink::kInk, 1, 0.8f * strong);
-  return !hidden;
 }
 
 double pitchOf(const OverlaySheet& sheet, const StandingRod& rod) {
@@ -70,9 +80,13 @@ double pitchOf(const OverlaySheet& sheet, const StandingRod& rod) {
   return double(std::abs(low->y - high->y)) / double(rod.rod->courses.size());
 }
 
-void drawThin(OverlaySheet& sheet, const StandingRod& rod) {
-  const bool lines = pitchOf(sheet, rod) >= 3 * double(sheet.pen.unit());
-  for (const model::RodCourse& course : rod.rod->courses) drawCourse(sheet, rod, course, lines);
+// Returns which courses are seen.
+std::vector<bool> drawBody(OverlaySheet& sheet, const StandingRod& rod, double leastPitch) {
+  const bool lines = pitchOf(sheet, rod) >= leastPitch * double(sheet.pen.unit());
+  const std::vector<bool> seen = seenCourses(sheet, rod);
+  for (size_t i = 0; i < seen.size(); ++i)
+    drawCourse(sheet, rod, rod.rod->courses[i], seen[i], lines);
+  return seen;
 }
 
 // The number of every course that has room for it, else of every second, fifth, tenth.
@@ -290,9 +304,7 @@ void takeBody(OverlaySheet& sheet, const StandingRod& rod) {
 
 void drawFull(OverlaySheet& sheet, const StandingRod& rod) {
   const double pitch = pitchOf(sheet, rod);
-  std::vector<bool> seen;
-  for (const model::RodCourse& course : rod.rod->courses)
-    seen.push_back(drawCourse(sheet, rod, course, pitch >= 2.5 * double(sheet.pen.unit())));
+  const std::vector<bool> seen = drawBody(sheet, rod, 2.5);
   const double tall = pitch * double(rod.rod->courses.size());
   const bool told = pitch == 0 || tall >= double(kShortest * sheet.pen.unit());
   if (told) drawFigures(sheet, rod, seen);
@@ -314,9 +326,9 @@ void drawEnd(const OverlaySheet& sheet, const StandingRod& rod) {
 void drawGaugeRods(OverlaySheet& sheet, const std::vector<CornerRod>& rods) {
   const float u = sheet.pen.unit();
   const bool plan = isPlan(sheet.frame.camera);
-  const auto thin = standRods(sheet, rods, kThin * u), full = standRods(sheet, rods, kLeast * u);
-  if (full.empty()) return;
-  const size_t nearest = nearestRod(sheet, full);
+  const auto thin = standRods(sheet, rods, kThin * u);
+  if (thin.empty()) return;
+  const size_t nearest = nearestRod(sheet, thin);
   // The furthest first: one that stands before another lies over it.
   std::vector<size_t> order(thin.size());
   std::iota(order.begin(), order.end(), size_t(0));
@@ -324,9 +336,11 @@ void drawGaugeRods(OverlaySheet& sheet, const std::vector<CornerRod>& rods) {
                    [&](size_t a, size_t b) { return thin[a].depth > thin[b].depth; });
   for (const size_t i : order) {
     if (plan) drawEnd(sheet, thin[i]);
-    if (!plan && i != nearest) drawThin(sheet, thin[i]);
+    if (!plan && i != nearest) drawBody(sheet, thin[i], 3);
   }
-  if (!plan) drawFull(sheet, full[nearest]);
+  if (plan) return;
+  if (const auto rod = standRod(sheet, rods[thin[nearest].rod->corner], kLeast * u))
+    drawFull(sheet, *rod);
 }
 
 }  // namespace viewer

@@ -133,5 +133,26 @@ TEST(LevelSights, StandOnTheNamedMarkOrTheMainOne) {
   EXPECT_FALSE(instrumentOf(job, setUp));
 }
 
+TEST(LevelSights, OfAPointAreThoseOfALevelThere) {
+  const Job job = demoJob("orchard-house");
+  const SettingOut out = deriveSettingOut(job);
+  size_t carried = 0;
+  for (const model::SetUp& setUp : job.setUps) {
+    const auto sights = sightsOfLevels(job, out, setUp);
+    for (size_t i = 0; i < sights.size(); ++i) {
+      const auto point = sightOfPoint(job, out, setUp, {sights[i].at, out.schedule[i].level});
+      ASSERT_TRUE(point);
+      EXPECT_EQ(point->words, sights[i].words) << out.schedule[i].name;
+      EXPECT_EQ(point->reading.reading, sights[i].reading.reading);
+      carried += !point->carry.steps.empty();
+    }
+  }
+  EXPECT_GT(carried, 3u);
+  Job bare = job;
+  bare.site.benchMark.reset();
+  bare.setUps = {standing({0, 0}, 1.2, 5)};
+  EXPECT_FALSE(sightOfPoint(bare, out, bare.setUps[0], {0, 0, 0}));
+}
+
 }  // namespace
 }  // namespace model
