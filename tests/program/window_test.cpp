@@ -262,7 +262,7 @@ TEST_F(WindowTest, KeysSwitchWhatIsShownAndBack) {
   waitForTape();
   screen_->hand("mousemove 600 60");
   const Shot before = settle();
-  for (const char* key : {"c", "d", "s", "g", "p"}) {
+  for (const char* key : {"c", "d", "u", "s", "g", "p"}) {
     screen_->hand(std::string("key ") + key);
     EXPECT_TRUE(eventually([&] { return drawingDiffers(before, screen_->shot()) > 150; })) << key;
     settle();

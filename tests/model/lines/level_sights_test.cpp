@@ -148,10 +148,9 @@ TEST(LevelSights, OfAPointAreThoseOfALevelThere) {
     }
   }
   EXPECT_GT(carried, 3u);
-  Job bare = job;
-  bare.site.benchMark.reset();
-  bare.setUps = {standing({0, 0}, 1.2, 5)};
-  EXPECT_FALSE(sightOfPoint(bare, out, bare.setUps[0], {0, 0, 0}));
+  Job bare;
+  bare.outline = {{0, 0}, {6, 0}, {6, 4}, {0, 4}};
+  EXPECT_FALSE(sightOfPoint(bare, deriveSettingOut(bare), standing({0, 0}, 1.2, 5), {0, 0, 0}));
 }
 
 }  // namespace
