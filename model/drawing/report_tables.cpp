@@ -3,10 +3,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "model/asbuilt/reading_summary.h"
 #include "model/asbuilt/words.h"
+#include "model/decimal_text.h"
 #include "model/level_text.h"
 #include "model/levelling/set_up.h"
 #include "model/levelling/staff_text.h"
@@ -106,14 +106,12 @@ SheetTable raftersTable(const ReportData& data) {
   bool beyond = false;
   for (const RafterChange& r : data.built.roof.rafters) {
     const WallLine& wall = data.out.walls[r.wall];
-    char degrees[32];
-    std::snprintf(degrees, sizeof degrees, "%.2f\u00b0", r.pitchThen);
     beyond = beyond || r.beyond;
     table.rows.push_back(
         {wall.name + " " + r.id.substr(r.id.find_last_of('/') + 1) + (r.beyond ? " *" : ""),
          "corner " + data.out.corners[wall.from].letter, lengthText(r.s), lengthText(r.length),
-         plateText(r), longerText(r.ridgeHeld), degrees, longerText(r.pitchHeld),
-         offText(ReadingKind::Level, r.topUp)});
+         plateText(r), longerText(r.ridgeHeld), decimalText(r.pitchThen, 2) + "\u00b0",
+         longerText(r.pitchHeld), offText(ReadingKind::Level, r.topUp)});
   }
   table.note =
       "Ridge held: ridges, hips and valleys stay as drawn and the pitch gives way. Pitch held: "

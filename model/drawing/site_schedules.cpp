@@ -1,22 +1,12 @@
 #include "model/drawing/site_schedules.h"
 
 #include <algorithm>
-#include <cstdio>
 
+#include "model/decimal_text.h"
 #include "model/level_text.h"
 #include "model/settingout/offsets.h"
 
 namespace model {
-
-namespace {
-
-std::string threePlaces(double value) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.3f", value);
-  return text;
-}
-
-}  // namespace
 
 SheetTable cornersTable(const Job& job, const SettingOut& out) {
   SheetTable table;
@@ -33,14 +23,14 @@ SheetTable cornersTable(const Job& job, const SettingOut& out) {
     std::vector<std::string> row{name, lengthText(at.x), lengthText(at.y), angle};
     if (grid) {
       const Vec2 there = inGrid(grid, at);
-      row.push_back(threePlaces(there.x));
-      row.push_back(threePlaces(there.y));
+      row.push_back(decimalText(there.x, 3));
+      row.push_back(decimalText(there.y, 3));
     }
     table.rows.push_back(std::move(row));
   };
   for (const Corner& corner : out.corners)
     add(corner.letter, corner.at,
-        threePlaces(corner.angle * 180 / 3.14159265358979323846) + "\u00b0");
+        decimalText(corner.angle * 180 / 3.14159265358979323846, 3) + "\u00b0");
   for (size_t i = 0; i < out.cellarOutline.size(); ++i)
     add("cellar " + std::to_string(i + 1), out.cellarOutline[i], "");
   if (!out.cellarOutline.empty()) table.note += " Cellar: outer face of its structural walls.";
@@ -97,7 +87,7 @@ std::array<SheetTable, 2> levelsTables(const Job& job, const SettingOut& out) {
   const double floor = std::max(out.levels.dampCourse, out.levels.finishedFloor.front());
   for (const ScheduledLevel& level : out.schedule) {
     std::vector<std::string> row{levelText(level.level)};
-    if (job.ordnanceDatum) row.push_back(threePlaces(level.level + *job.ordnanceDatum));
+    if (job.ordnanceDatum) row.push_back(decimalText(level.level + *job.ordnanceDatum, 3));
     row.push_back(level.name);
     row.push_back(level.where);
     tables[level.level > floor + 5e-4 ? 1 : 0].rows.push_back(std::move(row));

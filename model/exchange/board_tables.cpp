@@ -3,17 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
+
+#include "model/decimal_text.h"
 
 namespace model {
 namespace {
-
-std::string fixed(double value, int places) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.*f", places, value);
-  const bool zero = std::string_view(text).find_first_of("123456789") == std::string_view::npos;
-  return zero && text[0] == '-' ? text + 1 : text;
-}
 
 // A column for each of these, after the fixed ones.
 struct MarkColumn {
@@ -182,9 +176,9 @@ Table pegsTable(const Model& model, const SetOutLines& lines) {
     table.numeric.push_back(true);
   }
   for (const SetOutPeg& peg : lines.pegs) {
-    std::vector<std::string> row{peg.name, fixed(peg.east, 3), fixed(peg.north, 3),
-                                 fixed(peg.level, 3), peg.code};
-    if (datum) row.push_back(fixed(peg.level + *datum, 3));
+    std::vector<std::string> row{peg.name, decimalText(peg.east, 3), decimalText(peg.north, 3),
+                                 decimalText(peg.level, 3), peg.code};
+    if (datum) row.push_back(decimalText(peg.level + *datum, 3));
     table.rows.push_back(std::move(row));
   }
   return table;

@@ -1,6 +1,6 @@
 // The schedule of levels as a table.
-#include <cstdio>
 
+#include "model/decimal_text.h"
 #include "model/exchange/tables.h"
 #include "model/levelling/staff_text.h"
 #include "model/lines/level_sights.h"
@@ -15,13 +15,6 @@ struct Column {
   bool detail = false;  // not for people
   std::vector<std::string> cells;
 };
-
-std::string number(double value, int places) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.*f", places, value);
-  const bool zero = std::string_view(text).find_first_of("123456789") == std::string_view::npos;
-  return zero && text[0] == '-' ? text + 1 : text;
-}
 
 // Heights over a mark; a level under it is negative.
 Column overMark(const Model& model, const BenchMark& mark, bool detail) {
@@ -41,7 +34,7 @@ std::vector<Column> heights(const Model& model) {
   if (const auto& datum = model.job.ordnanceDatum) {
     columns.push_back({"above ordnance datum m", true, false, {}});
     for (const ScheduledLevel& line : schedule)
-      columns.back().cells.push_back(number(line.level + *datum, 3));
+      columns.back().cells.push_back(decimalText(line.level + *datum, 3));
   }
   return columns;
 }
@@ -52,7 +45,7 @@ void addNames(const Model& model, std::vector<Column>& columns) {
       key{"key", false, true, {}};
   for (const ScheduledLevel& line : model.settingOut.schedule) {
     name.cells.push_back(line.name);
-    course.cells.push_back(number(line.course, line.wholeCourse ? 0 : 2));
+    course.cells.push_back(decimalText(line.course, line.wholeCourse ? 0 : 2));
     whole.cells.emplace_back(line.wholeCourse ? "yes" : "no");
     where.cells.push_back(line.where);
     key.cells.push_back(line.key);

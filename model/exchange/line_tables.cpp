@@ -3,17 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
+
+#include "model/decimal_text.h"
 
 namespace model {
 namespace {
-
-std::string fixed(double value, int places) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.*f", places, value);
-  const bool zero = std::string_view(text).find_first_of("123456789") == std::string_view::npos;
-  return zero && text[0] == '-' ? text + 1 : text;
-}
 
 void addSite(std::vector<std::string>& row, const LineToSite& to) {
   const auto square = [](const std::optional<double>& d) { return d ? lengthText(*d) : ""; };
@@ -110,7 +104,7 @@ LinePart tapePart(const Model& model, const SetOutLines& lines) {
   for (const TapeFix& fix : tape.fixes) {
     const std::string what = "fix corner " + letter(fix.corner);
     addTape(what, fix.tapes[0], "", "first tape");
-    addTape(what, fix.tapes[1], fixed(fix.angle, 1),
+    addTape(what, fix.tapes[1], decimalText(fix.angle, 1),
             fix.weak ? "second tape; flat crossing, check it twice" : "second tape");
     if (fix.check) addTape(what, *fix.check, "", "check");
   }
@@ -119,7 +113,8 @@ LinePart tapePart(const Model& model, const SetOutLines& lines) {
     const std::string before = model.settingOut.walls[(t.corner + n - 1) % n].name;
     const std::string after = model.settingOut.walls[t.corner].name;
     if (t.across <= 0) {
-      table.rows.push_back({"corner " + letter(t.corner), before, after, "", fixed(t.angle, 1), "",
+      table.rows.push_back({"corner " + letter(t.corner), before, after, "",
+                            decimalText(t.angle, 1), "",
                             t.inLine ? "in line: one string through" : "walls too short"});
       continue;
     }
@@ -128,7 +123,7 @@ LinePart tapePart(const Model& model, const SetOutLines& lines) {
     table.rows.push_back({(t.square ? "square corner " : "corner ") + letter(t.corner),
                           lengthText(t.before) + " along " + before,
                           lengthText(t.after) + " along " + after, lengthText(t.across),
-                          fixed(t.angle, t.square ? 0 : 2), "",
+                          decimalText(t.angle, t.square ? 0 : 2), "",
                           t.square ? ratio : "not square: the drawing's angle"});
   }
   return part;

@@ -4,19 +4,13 @@
 #include <string>
 #include <vector>
 
-#include "model/exchange/tables.h"
+#include "model/exchange/table_part.h"
 #include "model/lines/set_out_lines.h"
 
 namespace model {
 
-struct LinePart {
-  std::string key;  // "boards", "lines", "tape", "limits"
-  Table table;
-  // For people besides, below the table: what it leaves out for them as too wide, and sentences
-  // without their full stops.
-  std::vector<Table> more;
-  std::vector<std::string> words;
-};
+// Keys: "boards", "lines", "tape", "limits".
+using LinePart = TablePart;
 
 // In that order.
 std::vector<LinePart> lineParts(const Model& model, const SetOutLines& lines);

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <map>
 
 #include "model/asbuilt/words.h"
+#include "model/decimal_text.h"
 
 namespace model {
 
@@ -32,12 +32,6 @@ ReadingPart partWith(const char* key, std::string title, const std::vector<Colum
 std::string bare(double metres) {
   const std::string text = millimetres(metres);
   return text == "-0" ? "0" : text;
-}
-
-std::string degrees(double value) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.2f", value);
-  return text;
 }
 
 ReadingPart deviationsPart(const Job& job, const AsBuilt& built) {
@@ -192,12 +186,12 @@ ReadingPart raftersPart(const Job& job, const SettingOut& out, const AsBuilt& bu
   for (const RafterChange& r : built.roof.rafters) {
     const WallLine& wall = out.walls[r.wall];
     const std::string number = r.id.substr(r.id.find_last_of('/') + 1);
-    part.table.rows.push_back({wall.name + " " + number, out.corners[wall.from].letter,
-                               lengthText(r.s), lengthText(r.length), bare(r.run), plateText(r),
-                               bare(r.out), bare(r.up), longerText(r.ridgeHeld), bare(r.ridgeHeld),
-                               degrees(r.pitchThen), longerText(r.pitchHeld), bare(r.pitchHeld),
-                               offText(ReadingKind::Level, r.topUp), bare(r.topUp),
-                               r.beyond ? "past the readings: the nearest is held" : ""});
+    part.table.rows.push_back(
+        {wall.name + " " + number, out.corners[wall.from].letter, lengthText(r.s),
+         lengthText(r.length), bare(r.run), plateText(r), bare(r.out), bare(r.up),
+         longerText(r.ridgeHeld), bare(r.ridgeHeld), decimalText(r.pitchThen, 2),
+         longerText(r.pitchHeld), bare(r.pitchHeld), offText(ReadingKind::Level, r.topUp),
+         bare(r.topUp), r.beyond ? "past the readings: the nearest is held" : ""});
   }
   part.words = {
       "Ridge held: ridges, hips and valleys stay as drawn and the pitch gives way",

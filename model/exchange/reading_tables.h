@@ -5,15 +5,12 @@
 #include <vector>
 
 #include "model/asbuilt/as_built.h"
-#include "model/exchange/tables.h"
+#include "model/exchange/table_part.h"
 
 namespace model {
 
-struct ReadingPart {
-  std::string key;  // "deviations", "changes", "beds", "walls", "rafters"
-  Table table;
-  std::vector<std::string> words;  // for people, below the table; sentences without full stops
-};
+// Keys: "deviations", "changes", "beds", "walls", "rafters".
+using ReadingPart = TablePart;
 
 // In that order; a part without rows says so in words. `built` is deriveAsBuilt() of this job.
 std::vector<ReadingPart> readingParts(const Job& job, const SettingOut& settingOut,

@@ -3,15 +3,10 @@
 
 #include <cstdio>
 
+#include "model/decimal_text.h"
+
 namespace model {
 namespace {
-
-std::string number(double value, int places) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.*f", places, value);
-  const bool zero = std::string_view(text).find_first_of("123456789") == std::string_view::npos;
-  return zero && text[0] == '-' ? text + 1 : text;
-}
 
 // Whole days without a point, halves with one place.
 std::string daysText(double days) {
@@ -22,7 +17,7 @@ std::string daysText(double days) {
 
 // Things that are counted are whole; the rest to two places.
 std::string amountText(double amount, const std::string& unit) {
-  return number(amount, unit == nameOf(Unit::Each) ? 0 : 2);
+  return decimalText(amount, unit == nameOf(Unit::Each) ? 0 : 2);
 }
 
 std::string joined(const std::vector<size_t>& stages) {
@@ -50,7 +45,7 @@ Table takeoffTable(const Model& model, bool byStage) {
     std::vector<std::string> cells{row.item,
                                    amountText(row.amount, row.unit),
                                    row.unit,
-                                   number(row.waste * 100, 0),
+                                   decimalText(row.waste * 100, 0),
                                    amountText(row.order, row.unit),
                                    row.basis};
     if (byStage) cells.insert(cells.begin(), row.stage);

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "model/decimal_text.h"
 #include "model/exchange/text_width.h"
 #include "tests/support/csv_reader.h"
 
@@ -107,6 +108,13 @@ TEST(LevelText, LengthsAreWholeMillimetres) {
   EXPECT_EQ(lengthText(0.1025), "103");
   EXPECT_EQ(lengthText(3.7 - 2.1525), "1548") << "halves go up whatever the last digits";
   EXPECT_EQ(lengthText(12.3456), "12346");
+}
+
+TEST(DecimalText, HasNoNegativeZero) {
+  EXPECT_EQ(decimalText(12.3456, 3), "12.346");
+  EXPECT_EQ(decimalText(-12.5, 1), "-12.5");
+  EXPECT_EQ(decimalText(-0.0004, 3), "0.000");
+  EXPECT_EQ(decimalText(-0.0, 0), "0");
 }
 
 TEST(TextWidth, MarksAndWideCharactersCountAsTheyAreSeen) {
