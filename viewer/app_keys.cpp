@@ -18,7 +18,12 @@ void Session::handleKeys() {
     const KeyPress press = pressed_.front();
     const bool waits =
         press.key == 0 ? freshField() && !ofShortcut_ : letters && leavesField(press);
-    if (waits) break;  // until the field that it is for has the keyboard, or its letters
+    // Until the field that it is for has the keyboard, or its letters; the widget may have seen the
+    // key and let go by then.
+    if (waits) {
+      midWord_ = letters;
+      break;
+    }
     pressed_.pop_front();
     if (press.key == 0) {
       // The letter of a key that has done something else is no letter.
@@ -28,7 +33,10 @@ void Session::handleKeys() {
     }
     const bool types = typing() && press.key != GLFW_KEY_ESCAPE;
     ofShortcut_ = !types;
-    if (!typingKey(press) && !types) handleKey(press);
+    const bool taken = typingKey(press);
+    midWord_ = false;
+    if (!taken && !types) handleKey(press);
+    if (taken && leavesField(press)) break;  // where it leads is known once this frame is drawn
   }
 }
 

@@ -145,6 +145,7 @@ class Session {
   int framesDue_ = 3;  // to draw although nothing moves: what has just changed must settle
   float lettered_ = 0;
   std::deque<KeyPress> pressed_;  // keys and letters that wait for their turn
+  bool midWord_ = false;          // the next key waited for the letters before it
   bool ofShortcut_ = false;       // the letter that comes next is that of a key which did something
   std::string typed_;             // what the lettering has been asked for while it was typed
   bool gone_ = false;             // the job file is

@@ -12,7 +12,8 @@ bool Session::freshField() const {
 }
 
 bool Session::typing() const {
-  return titleEdit_.open() || levelEdit_.open() || sheets_.fresh() || ImGui::GetIO().WantTextInput;
+  return titleEdit_.open() || levelEdit_.open() || sheets_.fresh() || midWord_ ||
+         ImGui::GetIO().WantTextInput;
 }
 
 bool Session::leavesField(const KeyPress& press) {

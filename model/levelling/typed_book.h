@@ -46,8 +46,9 @@ void fillKnownLevels(TypedBook& book, const BookSettings& settings);
 // What stands beside one typed row.
 struct WorkedRow {
   std::optional<double> rise, fall, collimation, level, adjusted;
-  std::vector<std::string> wrong;   // what is wrong and what would be right, as readBook says it
-  std::vector<std::string> lookAt;  // warnings
+  std::vector<std::string> wrong;  // what is wrong and what would be right, as readBook says it
+  std::vector<std::string> unfinished;  // the same, of what is right as soon as the book goes on
+  std::vector<std::string> lookAt;      // warnings
 };
 
 struct WorkedBook {

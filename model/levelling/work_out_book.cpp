@@ -27,7 +27,7 @@ class BookWorker {
   WorkedBook workOut(bool adjust) {
     if (typed_.rows.empty()) return std::move(worked_);
     const ReadBookResult read = readBook(typedBookText(typed_), file_, settings_);
-    tell(read.problems);
+    tell(read.problems, wrongHowever());
     worked_.whole = read.book.has_value();
     if (read.book)
       finish(*read.book, adjust);
@@ -44,13 +44,26 @@ class BookWorker {
     return &worked_.rows[from_[static_cast<size_t>(index)]];
   }
 
-  void tell(const Problems& problems) {
+  // What is wrong even if the book went on behind its last row.
+  Problems wrongHowever() const {
+    TypedBook closed = typed_;
+    if (!endsOnForesight(closed)) closed.rows.push_back(anEnd());
+    return readBook(typedBookText(closed), file_, settings_).problems;
+  }
+
+  void tell(const Problems& problems, const Problems& however) {
     for (const Problem& problem : problems) {
       WorkedRow* row = rowOfLine(problem.place.line);
       // The headings are the program's own, and columns that it does not read are kept.
       if (!row && problem.place.line > 0) continue;
       const bool error = problem.severity == Severity::Error;
-      auto& list = !row ? worked_.sentences : error ? row->wrong : row->lookAt;
+      const bool stays = std::any_of(however.begin(), however.end(), [&](const Problem& other) {
+        return other.place.line == problem.place.line && other.what == problem.what;
+      });
+      auto& list = !row     ? worked_.sentences
+                   : !error ? row->lookAt
+                   : stays  ? row->wrong
+                            : row->unfinished;
       list.push_back(inOneLine(problem));
     }
   }

@@ -37,7 +37,7 @@ int cellOf(BookColumn column) {
 }
 
 std::vector<Column> columnsOf(const BookEntry& book) {
-  constexpr float kSight = 56, kLevel = 66;
+  constexpr float kSight = 54, kLevel = 70;
   const auto typed = [](const char* heading, BookColumn column, float width) {
     return Column{heading, width, cellOf(column)};
   };
@@ -53,8 +53,8 @@ std::vector<Column> columnsOf(const BookEntry& book) {
   }
   columns.push_back({"level", kLevel, -1, &WorkedRow::level, true});
   if (book.adjust) columns.push_back({"adjusted", kLevel, -1, &WorkedRow::adjusted, true});
-  columns.push_back(typed("dist", BookColumn::Distance, 46));
-  columns.push_back(typed("known", BookColumn::Known, kLevel));
+  columns.push_back(typed("dist", BookColumn::Distance, 44));
+  columns.push_back(typed("known", BookColumn::Known, 66));
   columns.push_back(typed("remark", BookColumn::Remark, 0));
   return columns;
 }
@@ -152,7 +152,7 @@ class Page {
     float fixed = number;
     for (const Column& column : columns_) fixed += column.width * unit_ + gap;
     const float bar = ImGui::GetStyle().ScrollbarSize;
-    const float left = std::max(150 * unit_, ImGui::GetContentRegionAvail().x - bar - fixed);
+    const float left = std::max(120 * unit_, ImGui::GetContentRegionAvail().x - bar - fixed);
     float x = number;
     for (const Column& column : columns_) {
       const bool point = column.cell == cellOf(BookColumn::Point);
@@ -167,7 +167,7 @@ class Page {
     const float from = ImGui::GetCursorPosX();
     for (size_t i = 0; i < columns_.size(); ++i) {
       // Over figures at the right, as they stand.
-      const float room = places_[i].width - ImGui::CalcTextSize(columns_[i].heading).x;
+      const float room = places_[i].width - 4 * unit_ - ImGui::CalcTextSize(columns_[i].heading).x;
       const float aside = columns_[i].figure ? std::max(0.0f, room) : 0;
       ImGui::SetCursorPosX(from + places_[i].left + aside);
       ImGui::TextDisabled("%s", columns_[i].heading);
@@ -191,13 +191,12 @@ class Page {
            (focus_.at() && BookEntry::rowOf(focus_.at()) == row);
   }
 
-  // The last row that says something, while the hand is on it or on the empty one behind it: what
-  // it lacks yet is no alarm.
+  // The row that is just being typed, before it has a sight: that it has none is no alarm yet.
   bool underHand(size_t row) const {
-    const auto& rows = book_.rows();
-    if (!focus_.at() || BookEntry::rowOf(focus_.at()) < row) return false;
-    return std::all_of(rows.begin() + std::ptrdiff_t(row) + 1, rows.end(),
-                       [](const model::TypedBooking& other) { return other.empty(); });
+    if (!focus_.at() || BookEntry::rowOf(focus_.at()) != row) return false;
+    const model::TypedBooking& typed = book_.rows()[row];
+    return typed[BookColumn::Backsight].empty() && typed[BookColumn::Intermediate].empty() &&
+           typed[BookColumn::Foresight].empty();
   }
 
   void row(size_t index, const WorkedRow& figures) {
@@ -217,6 +216,7 @@ class Page {
     ImGui::Indent(indent);
     for (const std::string& words : figures.wrong)
       underHand(index) ? quietWords(words) : cautionWords(words);
+    for (const std::string& words : figures.unfinished) quietWords(words);
     for (const std::string& words : figures.lookAt) wrappedWords(words);
     ImGui::Unindent(indent);
   }
@@ -241,18 +241,31 @@ class Page {
       if (focus_.field(BookEntry::fieldOf(row, size_t(column.cell)), hint(row, column), text, width,
                        left))
         book_.touched();
+      showWhole(text, width);
       return;
     }
     const auto& value = figures.*column.figure;
     if (!value) return;
-    const bool level = column.width > 60;
+    const bool level = column.figure != &WorkedRow::rise && column.figure != &WorkedRow::fall;
     const std::string text = level ? model::levelText(*value) : model::staffText(*value);
     ImGui::AlignTextToFramePadding();
     if (column.bold) ImGui::PushFont(letteringNow().bold);
-    const float room = width - ImGui::CalcTextSize(text.c_str()).x;
+    const float room = width - 4 * unit_ - ImGui::CalcTextSize(text.c_str()).x;
     ImGui::SetCursorPosX(ImGui::GetCursorPosX() + std::max(0.0f, room));
     ImGui::TextUnformatted(text.c_str());
     if (column.bold) ImGui::PopFont();
+  }
+
+  // What is too long for its field ends in dots, and is whole under the pointer.
+  void showWhole(const std::string& text, float width) const {
+    const bool fits = ImGui::CalcTextSize(text.c_str()).x <= width - 8 * unit_;
+    if (fits || ImGui::IsItemActive()) return;
+    const Pen pen(ImGui::GetWindowDrawList());
+    const ImVec2 from = ImGui::GetItemRectMin(), to = ImGui::GetItemRectMax();
+    const float in = 1.5f * unit_, pad = 4 * unit_;
+    pen.fill({from.x + in, from.y + in, to.x - in, to.y - in}, ink::kPaper);
+    pen.text({from.x + pad, from.y + pad}, ink::kInk, shortenedWords(text, width - 2 * pad));
+    if (ImGui::IsItemHovered()) ImGui::SetTooltip("%s", asSeen(text).c_str());
   }
 
   // The level of a mark of the job, which is written down with the book.

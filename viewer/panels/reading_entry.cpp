@@ -10,6 +10,7 @@
 #include "model/job/reading_columns.h"
 #include "model/job/reading_files.h"
 #include "model/job/text_file.h"
+#include "model/levelling/level_book.h"
 #include "model/problem_lines.h"
 #include "viewer/panels/names_like.h"
 
@@ -28,6 +29,12 @@ std::optional<double> metresOf(const std::string& typed) {
   const auto [at, error] = std::from_chars(text.data(), end, value);
   if (error != std::errc() || at != end) return std::nullopt;
   return model::fromMillimetres(value);
+}
+
+bool beginsOne(const std::string& text, const std::vector<model::PointName>& points) {
+  return std::any_of(points.begin(), points.end(), [&](const model::PointName& point) {
+    return model::sameName(point.name.substr(0, text.size()), text);
+  });
 }
 
 // The set's file as it is; empty for a new one, and nothing when it cannot be read.
@@ -119,7 +126,9 @@ bool ReadingEntry::needs(ReadingField field) const {
       if (!isLevel(now)) return now == ReadingKind::Corner;
       if (onWall()) return false;
       const model::PointName* point = pointNamed(typed_.at);
-      return point ? point->at.has_value() : !typed_.at.empty() || !typed_.x.empty();
+      if (point) return point->at.has_value();
+      // A name of its own is one that no known name begins with: those are still being typed.
+      return !typed_.x.empty() || (!typed_.at.empty() && !beginsOne(typed_.at, points_));
     }
     case ReadingField::Value:
       return now != ReadingKind::Corner;
@@ -229,9 +238,20 @@ ReadingPreview ReadingEntry::previewOf(const ReadyJob& job, const std::string& j
   const auto x = metresOf(row.x), y = metresOf(row.y);
   if (x && y) reading.position = model::Vec2{*x, *y};
   said.drawn = model::drawnThereText(of, job.model.settingOut, reading);
-  if (lacking() != ReadingField::None) return said;
+  const ReadingField lack = lacking();
+  const bool pointOnly =
+      lack == ReadingField::Value && kind() != ReadingKind::Side && kind() != ReadingKind::Diagonal;
+  if (lack != ReadingField::None && !pointOnly) return said;
   const auto text = textOfSet(of, jobPath, set(of));
   if (!text) return said;
+  if (pointOnly) {
+    // With a value that is never wrong: what is told then is the point's.
+    model::TypedReading trial = row;
+    trial.value = "0";
+    said.wrongPoint =
+        model::firstError(model::addReading(*text, trial, "", of).problems).value_or("");
+    return said;
+  }
   const model::AddedReading added = model::addReading(*text, row, "", of);
   for (const model::Problem& problem : added.problems)
     if (problem.severity == model::Severity::Warning)

@@ -20,6 +20,7 @@ struct ReadingPreview {
   std::string drawn;                     // "drawn -0.975: read 2.400"
   std::optional<model::Deviation> held;  // once it is whole
   std::string wrong;                     // what the reader of its file would say
+  std::string wrongPoint;                // the same while only the value is lacking
   std::vector<std::string> lookAt;       // the same, of what is only unlikely
 };
 

@@ -244,6 +244,9 @@ class Form {
     if (preview.held) heldWords(*preview.held);
     const std::string& wrong = entry_.problem().empty() ? preview.wrong : entry_.problem();
     if (!wrong.empty()) cautionWords(wrong);
+    // Not while its name is still being typed.
+    if (wrong.empty() && focus_.at() != int(ReadingField::Point) && !preview.wrongPoint.empty())
+      cautionWords(preview.wrongPoint);
     for (const std::string& words : preview.lookAt) wrappedWords(words);
     ImGui::EndChild();
   }

@@ -52,7 +52,12 @@ void readingLine(SheetsInput& input, const model::Deviation& d, size_t index) {
   ImGui::TableNextRow();
   ImGui::TableNextColumn();
   ImGui::PushID(int(index));
-  if (ImGui::Selectable("##reading", false, ImGuiSelectableFlags_SpanAllColumns)) goThere(input, d);
+  // As tall as its words, so that it can be hit anywhere.
+  const float wrapped =
+      ImGui::CalcTextSize(d.what.c_str(), nullptr, false, ImGui::GetContentRegionAvail().x).y;
+  const float tall = std::max(wrapped, ImGui::GetTextLineHeightWithSpacing() * 2);
+  if (ImGui::Selectable("##reading", false, ImGuiSelectableFlags_SpanAllColumns, {0, tall}))
+    goThere(input, d);
   if (ImGui::IsItemHovered()) ImGui::SetTooltip("%s", d.allowed.source.c_str());
   ImGui::SameLine(0, 0);
   ImGui::PopID();

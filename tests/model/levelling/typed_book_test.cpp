@@ -86,6 +86,20 @@ TEST(TypedBook, MarksAWrongRowInTheReadersWordsAndStopsThere) {
   for (const size_t i : {0u, 1u, 4u}) EXPECT_TRUE(bad.rows[i].wrong.empty()) << i;
 }
 
+TEST(TypedBook, TellsWhatIsOnlyUnfinishedApartFromWhatIsWrong) {
+  TypedBook one{{typed("Mark", "1.500", "", "", "10.000")}, {}, ','};
+  const WorkedBook begun = worked(one);
+  EXPECT_TRUE(begun.rows[0].wrong.empty());
+  EXPECT_EQ(begun.rows[0].unfinished.size(), 1u) << "there is one row only";
+  one.rows[0][BookColumn::Backsight] = "1500";
+  EXPECT_EQ(worked(one).rows[0].wrong.size(), 1u);
+  TypedBook open = round();
+  open.rows.resize(2);
+  EXPECT_TRUE(worked(open).rows[1].wrong.empty());
+  EXPECT_EQ(worked(open).rows[1].unfinished.size(), 1u) << "it ends on an intermediate sight";
+  EXPECT_FALSE(worked(open).whole);
+}
+
 TEST(TypedBook, TellsTheRowBehindAnEmptyOneApart) {
   TypedBook book = round();
   book.rows[4][BookColumn::Foresight] = "high";

@@ -108,6 +108,16 @@ TEST_F(ReadingEntryTest, AsksForTheDistanceAlongAWallOnly) {
   EXPECT_FALSE(entry_.needs(Field::Along));
 }
 
+TEST_F(ReadingEntryTest, SaysThatAPointIsNoneBeforeItsValueIsTyped) {
+  level("top of concrete");
+  entry_.text(Field::Point) = "Q";
+  EXPECT_NE(said().wrongPoint.find("there is no corner or wall \"Q\""), std::string::npos);
+  entry_.text(Field::Point) = "E";
+  EXPECT_NE(said().wrongPoint.find("was read already"), std::string::npos);
+  entry_.text(Field::Point) = "C";
+  EXPECT_EQ(said().wrongPoint, "");
+}
+
 TEST_F(ReadingEntryTest, AMistypedValueIsToldAndNothingIsWritten) {
   level("top of concrete");
   const std::string before = concrete();
@@ -211,6 +221,11 @@ TEST_F(ReadingEntryTest, APointOfItsOwnAndACornerNeedTheirPlace) {
   EXPECT_TRUE(saved_) << entry_.problem();
   EXPECT_NE(concrete().find("corner,outer-face,A,,,3,-4,"), std::string::npos);
   level("oversite formation");
+  entry_.text(Field::Point) = "nail in";
+  entry_.refer(*job_, path_);
+  EXPECT_FALSE(entry_.needs(Field::X)) << "still being typed";
+  entry_.text(Field::Point) = "middle of the slab";
+  EXPECT_TRUE(entry_.needs(Field::X)) << "a point of its own";
   entry_.text(Field::Point) = "Nail in kerb";  // a bench mark has a place
   entry_.refer(*job_, path_);
   entry_.complete(Field::Point);
