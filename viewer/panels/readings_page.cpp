@@ -93,8 +93,7 @@ void ways(SheetsState& sheets, SheetsInput& input) {
   if (ImGui::Button("Level book (K)")) toggleBook(sheets, input.state);
 }
 
-// The table of a set, or of the latest of every point; while it is typed into, the last row first
-// and of no set nothing.
+// The table of a set, or of the latest of every point; while it is typed into, the last row first.
 void readingsOf(SheetsInput& input, std::optional<size_t> set, bool typed) {
   const model::AsBuilt& asBuilt = input.job->asBuilt;
   ImGui::BeginChild("readings");
@@ -107,12 +106,12 @@ void readingsOf(SheetsInput& input, std::optional<size_t> set, bool typed) {
     const auto& all = asBuilt.deviations;
     for (size_t i = 0; i < all.size(); ++i) {
       const size_t at = typed ? all.size() - 1 - i : i;
-      if (set ? all[at].set == *set : all[at].latest && !typed) readingLine(input, all[at], at);
+      if (set ? all[at].set == *set : all[at].latest) readingLine(input, all[at], at);
     }
     ImGui::EndTable();
   }
   for (const model::Unheld& row : asBuilt.unheld)
-    if (set ? row.set == *set : !typed) quietWords(row.why);
+    if (!set || row.set == *set) quietWords(row.why);
   ImGui::EndChild();
 }
 
@@ -130,8 +129,10 @@ void readingsPage(SheetsState& sheets, SheetsInput& input) {
   const auto& sets = job.model.job.readings;
   if (sheets.entry.open()) {
     readingForm(sheets, input);
+    const auto set = sheets.entry.set(job.model.job);
+    if (!set) return;  // a new one has none yet
     ImGui::Separator();
-    readingsOf(input, sheets.entry.set(job.model.job), true);
+    readingsOf(input, set, true);
     return;
   }
   ways(sheets, input);
