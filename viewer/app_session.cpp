@@ -129,6 +129,7 @@ void Session::takeJob(std::unique_ptr<ReadyJob> job) {
 }
 
 void Session::firstLook() {
+  drawing_ = {};  // what was drawn while the file was read had another layout: nothing steps aside
   const int last = playback_.stageCount() - 1;
   state_.goToStageView(stageView(job_->model, playWhenLoaded_ ? 0 : last), job_->scene,
                        layoutNow());
