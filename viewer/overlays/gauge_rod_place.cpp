@@ -67,7 +67,8 @@ std::optional<StandingRod> standRod(const OverlaySheet& sheet, const CornerRod& 
                                     float wide) {
   const model::SettingOut& out = sheet.model.settingOut;
   StandingRod rod;
-  rod.asBuilt = corner.asBuilt && corner.poured <= sheet.frame.time + 1e-6;
+  rod.stands = corner.poured <= sheet.frame.time + 1e-6;
+  rod.asBuilt = corner.asBuilt && rod.stands;
   rod.rod = rod.asBuilt ? &*corner.asBuilt : &corner.drawn;
   rod.half = wide / 2;
   const model::Vec2 arris = out.corners[rod.rod->corner].at;

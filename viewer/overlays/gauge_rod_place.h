@@ -14,11 +14,12 @@ namespace viewer {
 struct StandingRod {
   const model::GaugeRod* rod = nullptr;
   bool asBuilt = false;
-  glm::vec2 at{0, 0};  // local, on plan
-  float half = 0;      // pixels: half its width on the sheet
-  float way = 1;       // 1: it stands right of its corner on the sheet, -1: left
-  float seen = 0;      // share of it that is in the drawing with nothing in front
-  float depth = 0;     // metres before the eye
+  bool stands = false;  // what it stands on is there
+  glm::vec2 at{0, 0};   // local, on plan
+  float half = 0;       // pixels: half its width on the sheet
+  float way = 1;        // 1: it stands right of its corner on the sheet, -1: left
+  float seen = 0;       // share of it that is in the drawing with nothing in front
+  float depth = 0;      // metres before the eye
 
   glm::vec3 point(double level) const { return {at.x, at.y, float(level)}; }
 };

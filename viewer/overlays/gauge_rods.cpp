@@ -177,9 +177,10 @@ std::vector<Named> namesOf(const OverlaySheet& sheet, const StandingRod& rod) {
     if (!words.empty())
       names.push_back({(course.bottom + course.top()) / 2, "", words, Cut::Text, 3, true});
   }
-  const std::string& letter = sheet.model.settingOut.corners[rod.rod->corner].letter;
-  names.push_back({rod.rod->top, "", "Gauge rod " + letter + (rod.asBuilt ? ", as built" : ""),
-                   Cut::Bold, 5, false});
+  std::string which = "Gauge rod " + sheet.model.settingOut.corners[rod.rod->corner].letter;
+  if (rod.asBuilt) which += ", as built";
+  if (!rod.stands) which += ", nothing to stand on yet";
+  names.push_back({rod.rod->top, "", which, Cut::Bold, 5, false});
   return names;
 }
 

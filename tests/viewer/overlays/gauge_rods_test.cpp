@@ -34,6 +34,17 @@ TEST_F(GaugeRods, NameEveryMarkOfTheNearestOne) {
     EXPECT_TRUE(says(all, model::levelText(mark.level))) << mark.name;
 }
 
+TEST_F(GaugeRods, SayWhenThereIsNothingToStandOnYet) {
+  open(test_support::demoJob("garage"));
+  const auto yet = [&](double time) {
+    const auto all = texts("south-west", time);
+    return says(all, "Gauge rod " + named(all) + ", nothing to stand on yet");
+  };
+  const double poured = facts_.rods[0].poured;
+  EXPECT_TRUE(yet(poured - 0.1));
+  EXPECT_FALSE(yet(poured));
+}
+
 TEST_F(GaugeRods, NameAnotherCornerFromEverySide) {
   open(test_support::demoJob("garage"));
   std::vector<std::string> corners;
