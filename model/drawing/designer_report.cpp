@@ -15,7 +15,7 @@ namespace {
 constexpr double kAnswerLine = 8;  // to write on by hand, mm
 constexpr int kAnswerLines = 3;
 constexpr Letters kSummary{2.5, false};
-constexpr double kPlan = 125, kLeastPlan = 80, kBelowPlan = 8;  // heights of a plan
+constexpr double kPlan = 125, kLeastPlan = 65, kBelowPlan = 8;  // heights of a plan
 
 std::string counted(size_t number, const std::string& one) {
   return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
@@ -144,7 +144,7 @@ void drawReadings(ReportFlow& flow, const ReportData& data, const TextWidth& wid
   flow.tables({setUpsTable(data)});
   for (size_t i = 0; i < data.job.readings.size(); ++i) {
     const ReadingSet& set = data.job.readings[i];
-    flow.heading(set.name, kLeastPlan + kBelowPlan + 16);
+    flow.heading(set.name, kLeastPlan + kBelowPlan + 31);
     flow.paragraph(setWords(set, countReadings(data.built, i)));
     drawSetPlan(flow, data, i, widthOf);
     flow.tables({readingsTable(data, i)});
