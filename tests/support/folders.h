@@ -1,5 +1,5 @@
-// Where the sources and the build lie. Only folders.cpp is told, so that what a test compiles to is the
-// same in every clone.
+// Where the sources and the build lie. Only folders.cpp is told, so that what a test compiles to is
+// the same in every clone.
 #pragma once
 
 #include <string>
