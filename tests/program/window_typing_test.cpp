@@ -106,6 +106,11 @@ TEST_F(TypingWindow, ALevelBookIsTypedSavedAndReadByTheCommand) {
   }
   const std::string path = (folder_ / "level-book.csv").string();
   EXPECT_FALSE(std::filesystem::exists(path)) << "not saved yet";
+  // Out of its field, then the sheet away: nothing is lost.
+  press("Escape", 2);
+  ASSERT_TRUE(eventually([&] { return paper(screen_->shot()) < 20000; }));
+  press("k");
+  ASSERT_TRUE(eventually([&] { return paper(screen_->shot()) > 80000; }));
   press("ctrl+s");
   ASSERT_TRUE(eventually([&] { return std::filesystem::exists(path); }));
   EXPECT_EQ(read(path),
@@ -118,6 +123,31 @@ TEST_F(TypingWindow, ALevelBookIsTypedSavedAndReadByTheCommand) {
   EXPECT_NE(book.out.find("closes 3 high on Bolt in gate pier; 7 is allowed over 2 set-ups"),
             std::string::npos)
       << book.out;
+}
+
+TEST_F(TypingWindow, ANewSetIsWrittenIntoTheJobFileWithItsFirstReading) {
+  write(read(demo("garage.toml")));
+  openJob(job_);
+  waitForTape();
+  screen_->hand("mousemove 600 60");
+  const std::string before = read(job_);
+  ASSERT_EQ(before.find("[[readings]]"), std::string::npos);
+  beginReading();
+  // Name of the set, what is read, where, how high.
+  for (const char* text : {"First lift", "damp", "c"}) {
+    type(text);
+    press("Return");
+  }
+  type("0.004");
+  settle();
+  EXPECT_EQ(read(job_), before) << "not before the first reading";
+  press("Return");
+  ASSERT_TRUE(eventually([&] { return read(job_) != before; }));
+  const std::string after = read(job_);
+  EXPECT_EQ(after.find(before.substr(0, before.find_last_not_of("\n"))), 0u) << "kept as it was";
+  EXPECT_NE(after.find("[[readings]]\nname = \"First lift\""), std::string::npos) << after;
+  EXPECT_NE(read((folder_ / "house-first-lift.csv").string()).find("level,damp-course,C,,0.004"),
+            std::string::npos);
 }
 
 TEST_F(TypingWindow, ABadBookingIsMarkedInItsRow) {

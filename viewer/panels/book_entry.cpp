@@ -69,6 +69,7 @@ BookEntry::BookEntry() { become({}); }
 void BookEntry::become(model::TypedBook book) {
   book_ = std::move(book);
   clean_ = model::typedBookText(book_);
+  out_.reset();
   keepEmptyRow();
 }
 
@@ -83,9 +84,21 @@ void BookEntry::insertRow(size_t before) {
 }
 
 void BookEntry::takeOut(size_t row) {
-  if (row < book_.rows.size()) book_.rows.erase(book_.rows.begin() + std::ptrdiff_t(row));
+  if (row < book_.rows.size()) {
+    const auto at = book_.rows.begin() + std::ptrdiff_t(row);
+    if (!at->empty()) out_ = TakenOut{row, std::move(*at)};
+    book_.rows.erase(at);
+  }
   keepEmptyRow();
   touched();
+}
+
+void BookEntry::putBack() {
+  if (!out_) return;
+  insertRow(out_->at);
+  book_.rows.at(std::min(out_->at, book_.rows.size() - 1)) = std::move(out_->row);
+  out_.reset();
+  keepEmptyRow();
 }
 
 int BookEntry::fieldOf(size_t row, size_t cell) { return int(row) * kCells + int(cell) + 1; }

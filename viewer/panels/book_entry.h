@@ -31,6 +31,9 @@ class BookEntry {
   void keepEmptyRow();
   void insertRow(size_t before);
   void takeOut(size_t row);
+  // The row that was taken out last, back where it was, when it said something.
+  bool canPutBack() const { return out_.has_value(); }
+  void putBack();
 
   // Fields are numbered row by row, from 1; the hand-worked level has no field.
   static int fieldOf(size_t row, size_t cell);
@@ -73,6 +76,11 @@ class BookEntry {
   std::string path_;                 // whose they are
   std::string asked_, notice_;
   bool warns_ = false;
+  struct TakenOut {
+    size_t at = 0;
+    model::TypedBooking row;
+  };
+  std::optional<TakenOut> out_;
   std::string key_;
   model::WorkedBook worked_;
 };

@@ -309,6 +309,9 @@ class Page {
       book_.takeOut(row);
       focus_.goTo(BookEntry::fieldOf(std::min(row, book_.rows().size() - 1), 0));
     }
+    if (!book_.canPutBack()) return;
+    ImGui::SameLine();
+    if (ImGui::Button("Put it back")) book_.putBack();
   }
 
   void sentences(const model::WorkedBook& worked) const {

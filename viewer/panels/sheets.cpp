@@ -216,6 +216,8 @@ void drawSheets(SheetsState& sheets, SheetsInput& input) {
                input.job ? "The job file is gone from disk; what you see is the last good one"
                          : "The job file is gone from disk",
                true);
+  else if (input.job && sheets.shown() != Tab::Book && sheets.book.unsaved())
+    drawNotice(input, "The level book is not saved; K brings it back", false);
 }
 
 }  // namespace viewer

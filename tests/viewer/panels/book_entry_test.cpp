@@ -133,8 +133,13 @@ TEST_F(BookEntryTest, RowsComeAndGoAndOneIsAlwaysEmpty) {
   EXPECT_EQ(book_.rows()[2][BookColumn::Point], "TP");
   EXPECT_TRUE(book_.worked(settings_).whole) << "an empty row says nothing";
   book_.takeOut(2);
-  EXPECT_FALSE(book_.worked(settings_).rows[2].level.has_value() &&
-               book_.rows()[2][BookColumn::Point] == "TP");
+  EXPECT_NE(book_.rows()[2][BookColumn::Point], "TP");
+  ASSERT_TRUE(book_.canPutBack());
+  book_.putBack();
+  EXPECT_EQ(book_.rows()[2][BookColumn::Point], "TP");
+  EXPECT_TRUE(book_.worked(settings_).whole) << "as it was";
+  EXPECT_FALSE(book_.canPutBack());
+  book_.takeOut(2);
   while (book_.rows().size() > 1) book_.takeOut(0);
   book_.takeOut(0);
   EXPECT_EQ(book_.rows().size(), 1u);
