@@ -107,6 +107,8 @@ TEST_F(TypingWindow, ALevelBookIsTypedSavedAndReadByTheCommand) {
   const std::string path = (folder_ / "level-book.csv").string();
   EXPECT_FALSE(std::filesystem::exists(path)) << "not saved yet";
   // Out of its field, then the sheet away: nothing is lost.
+  press("Up");
+  type("Bolt in gate pier");
   press("Escape", 2);
   ASSERT_TRUE(eventually([&] { return paper(screen_->shot()) < 20000; }));
   press("k");

@@ -17,6 +17,7 @@ void TypingFocus::goTo(int field) {
 void TypingFocus::leave() {
   wish_ = at_ = 0;
   entered_ = false;
+  ++tries_;  // the widget that has the keyboard is gone
 }
 
 bool TypingFocus::field(int number, const char* hint, std::string& text, float width, bool& left) {
