@@ -6,6 +6,7 @@
 
 #include <glm/geometric.hpp>
 
+#include "viewer/overlays/gauge_rod_parts.h"
 #include "viewer/overlays/words.h"
 
 namespace viewer {
@@ -62,6 +63,12 @@ float towardsOutside(const OverlaySheet& sheet, const glm::vec2& corner) {
 }
 
 }  // namespace
+
+std::optional<Across> acrossAt(const OverlaySheet& sheet, const StandingRod& rod, double level) {
+  const auto at = sheet.onSheet(rod.point(level));
+  if (!at) return std::nullopt;
+  return Across{*at - glm::vec2(rod.half, 0), *at + glm::vec2(rod.half, 0)};
+}
 
 std::optional<StandingRod> standRod(const OverlaySheet& sheet, const CornerRod& corner,
                                     float wide) {
