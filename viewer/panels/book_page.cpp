@@ -262,8 +262,9 @@ class Page {
     if (fits || ImGui::IsItemActive()) return;
     const Pen pen(ImGui::GetWindowDrawList());
     const ImVec2 from = ImGui::GetItemRectMin(), to = ImGui::GetItemRectMax();
-    const float in = 1, pad = 4 * unit_;  // the border is a pixel
-    pen.fill({from.x + in, from.y + in, to.x - in, to.y - in}, ink::kPaper);
+    const float pad = 4 * unit_;
+    pen.fill({from.x, from.y, to.x, to.y}, ink::kPaper);
+    pen.list()->AddRect(from, to, ImGui::GetColorU32(ImGuiCol_Border));
     pen.text({from.x + pad, from.y + pad}, ink::kInk, shortenedWords(text, width - 2 * pad));
     if (ImGui::IsItemHovered()) ImGui::SetTooltip("%s", asSeen(text).c_str());
   }
