@@ -4,6 +4,7 @@
 
 #include "model/job/lengths.h"
 #include "model/level_text.h"
+#include "model/levelling/book_findings.h"
 #include "model/levelling/check_book_known.h"
 #include "model/levelling/check_book_levels.h"
 #include "model/levelling/staff_text.h"
@@ -14,12 +15,9 @@ namespace {
 constexpr double kFarthestLevel = 9000;  // no ground on earth is higher, so it is millimetres
 constexpr size_t kLongestName = 60;
 
-bool isReadable(const std::optional<double>& value) { return value && std::isfinite(*value); }
-
-class BookChecker {
+class BookChecker : public BookFindings {
  public:
-  BookChecker(const LevelBook& book, const std::string& file, const BookSettings& settings)
-      : book_(book), file_(file), settings_(settings) {}
+  using BookFindings::BookFindings;
 
   Problems check() {
     if (book_.bookings.empty()) {
@@ -37,14 +35,6 @@ class BookChecker {
   }
 
  private:
-  const Booking& row(size_t i) const { return book_.bookings[i]; }
-
-  static std::string named(const Booking& booking) { return "\"" + booking.point + "\""; }
-
-  void error(Place place, const std::string& what, const std::string& instead) {
-    problems_.push_back({file_, place, Severity::Error, what, instead});
-  }
-
   void checkPoint(const Booking& booking) {
     if (booking.point.empty()) {
       error(booking.places.point, "nothing says which point this is", "give the point a name");
@@ -166,11 +156,6 @@ class BookChecker {
             "read a mark at the end, as a foresight");
     }
   }
-
-  const LevelBook& book_;
-  const std::string& file_;
-  const BookSettings& settings_;
-  Problems problems_;
 };
 
 }  // namespace
