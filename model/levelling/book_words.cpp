@@ -1,5 +1,6 @@
 #include "model/levelling/book_words.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "model/level_text.h"
@@ -76,6 +77,17 @@ std::vector<std::string> bookSentences(const LevelBook& book, const ReducedBook&
         ".");
   }
   return sentences;
+}
+
+std::string marksText(const LevelBook& book, const std::vector<Mark>& marks) {
+  std::string text;
+  for (const Mark& mark : marks) {
+    const bool read = std::any_of(book.bookings.begin(), book.bookings.end(),
+                                  [&](const auto& b) { return sameName(b.point, mark.name); });
+    if (read) text += (text.empty() ? "" : "; ") + mark.name + " " + levelText(mark.level);
+  }
+  return text.empty() ? "No point of the book is a bench mark of the job"
+                      : "Known from the job: " + text;
 }
 
 std::string methodName(BookMethod method) {

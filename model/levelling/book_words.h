@@ -27,6 +27,10 @@ std::vector<std::string> knownPointTexts(const LevelBook& book, const ReducedBoo
 std::vector<std::string> bookSentences(const LevelBook& book, const ReducedBook& reduced,
                                        const std::optional<Closing>& closing, bool adjusted);
 
+// "Known from the job: Bolt in gate pier +0.185; Nail in kerb -0.860", or that no point is one of
+// the marks.
+std::string marksText(const LevelBook& book, const std::vector<Mark>& marks);
+
 // "rise and fall", "height of collimation".
 std::string methodName(BookMethod method);
 

@@ -4,16 +4,16 @@
 
 #include "model/job/nearest.h"
 #include "model/level_text.h"
+#include "model/levelling/book_findings.h"
 
 namespace model {
 namespace {
 
-bool isReadable(const std::optional<double>& value) { return value && std::isfinite(*value); }
+constexpr double kSameLevel = 0.0005;
 
-class KnownChecker {
+class KnownChecker : public BookFindings {
  public:
-  KnownChecker(const LevelBook& book, const std::string& file, const BookSettings& settings)
-      : book_(book), file_(file), settings_(settings) {}
+  using BookFindings::BookFindings;
 
   Problems check() {
     if (book_.bookings.empty()) return {};
@@ -23,14 +23,6 @@ class KnownChecker {
   }
 
  private:
-  const Booking& row(size_t i) const { return book_.bookings[i]; }
-
-  static std::string named(const Booking& booking) { return "\"" + booking.point + "\""; }
-
-  void error(Place place, const std::string& what, const std::string& instead) {
-    problems_.push_back({file_, place, Severity::Error, what, instead});
-  }
-
   void checkDistances() {
     const Booking* before = nullptr;
     const Booking* missing = nullptr;
@@ -64,7 +56,11 @@ class KnownChecker {
       const auto agreed = knownLevel(book_, i, settings_);
       for (const Mark& mark : settings_.marks) {
         if (!sameName(mark.name, booking.point)) continue;
-        tellOther(booking, mark.level, "the job has " + levelText(mark.level));
+        if (isAboveOrdnance(*booking.known, mark.level)) {
+          tellOrdnance(booking, mark.level);
+        } else {
+          tellOther(booking, mark.level, "the job has " + levelText(mark.level));
+        }
       }
       if (agreed && !overruled(i)) {
         tellOther(booking, *agreed, "another row has " + levelText(*agreed));
@@ -80,8 +76,20 @@ class KnownChecker {
     return settings_.start && sameName(row(i).point, row(0).point);
   }
 
+  bool isAboveOrdnance(double known, double level) const {
+    const auto& datum = settings_.ordnanceDatum;
+    return datum && std::abs(*datum) > kSameLevel && std::abs(known - level - *datum) < kSameLevel;
+  }
+
+  void tellOrdnance(const Booking& booking, double level) {
+    error(booking.places.known,
+          "the known level of " + named(booking) + ", " + levelText(*booking.known) +
+              ", is above ordnance datum; the job has " + levelText(level),
+          "leave known out, or give it above the job's 0.000");
+  }
+
   void tellOther(const Booking& booking, double other, const std::string& who) {
-    if (std::abs(*booking.known - other) < 0.0005 || !std::isfinite(other)) return;
+    if (std::abs(*booking.known - other) < kSameLevel || !std::isfinite(other)) return;
     error(booking.places.known,
           "the known level of " + named(booking) + " is " + levelText(*booking.known) + " here; " +
               who,
@@ -101,11 +109,6 @@ class KnownChecker {
     error(first.places.point, "the level of the first point, " + named(first) + ", is not known",
           instead);
   }
-
-  const LevelBook& book_;
-  const std::string& file_;
-  const BookSettings& settings_;
-  Problems problems_;
 };
 
 }  // namespace

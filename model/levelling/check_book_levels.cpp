@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "model/job/nearest.h"
 #include "model/level_text.h"
 #include "model/levelling/book_words.h"
 
@@ -56,6 +57,14 @@ void tellHandWorked(const LevelBook& book, const ReducedBook& reduced, const std
   }
 }
 
+std::string endInstead(const std::string& point, const BookSettings& settings) {
+  std::vector<std::string> names;
+  for (const Mark& mark : settings.marks) names.push_back(mark.name);
+  const auto meant = nearest(point, names);
+  return "end on a mark, or come back to the first point" +
+         (meant ? "; or is it " + *meant + "?" : "");
+}
+
 }  // namespace
 
 Problems checkBookLevels(const LevelBook& book, const std::string& file,
@@ -69,7 +78,7 @@ Problems checkBookLevels(const LevelBook& book, const std::string& file,
     problems.push_back({file, last.places.point, Severity::Warning,
                         "the book ends on \"" + last.point +
                             "\", whose level is not known, so a wrong reading would not show",
-                        "end on a mark, or come back to the first point"});
+                        endInstead(last.point, settings)});
   }
   return problems;
 }

@@ -58,6 +58,8 @@ struct Allowance {
 // What is known besides the book.
 struct BookSettings {
   std::vector<Mark> marks;  // looked up by name
+  // Of the marks' 0.000 above ordnance datum: to tell a level that is counted from there.
+  std::optional<double> ordnanceDatum;
   std::optional<double> start,
       close;             // levels of the first and the last point, in place of all else
   double staff = 5;      // its length

@@ -73,6 +73,48 @@ TEST_F(Book, ItsOwnCsvReadsBackAsTheSameBook) {
   EXPECT_EQ(again.out, csv);
 }
 
+TEST_F(Book, TakesKnownLevelsFromTheJobsBenchMarks) {
+  const std::string file = writeFile("site.csv",
+                                     "point,backsight,intermediate,foresight\n"
+                                     "bolt in gate pier,1.240,,\nPin 1,,2.625,\n"
+                                     "CP,1.000,,1.285\nNail in kerb,,,2.004\n");
+  const ProgramRun unknown = stringcourse({"book", file});
+  EXPECT_EQ(unknown.exitCode, 1);
+  const ProgramRun run = stringcourse({"book", file, "--job", demoPath("orchard-house")});
+  ASSERT_EQ(run.exitCode, 0) << run.err;
+  EXPECT_EQ(run.err, "");
+  for (const char* words : {"-1.200", "The book closes 4 low on Nail in kerb",
+                            "Known from the job: Bolt in gate pier +0.185; Nail in kerb -0.860"}) {
+    EXPECT_TRUE(says(run.out, words)) << words << "\n" << run.out;
+  }
+  const auto rows = nlohmann::json::parse(
+      stringcourse({"book", file, "--job", demoPath("orchard-house"), "--adjust", "--json"}).out);
+  EXPECT_EQ(rows[3]["adjusted m"], -0.860);
+}
+
+TEST_F(Book, NamesTheRowThatHasAnotherLevelOfTheJobsMark) {
+  const std::string file = writeFile("site.csv",
+                                     "point,backsight,foresight,known\n"
+                                     "Bolt in gate pier,1.240,,\nNail in kerb,,2.285,-0.850\n");
+  const ProgramRun run = stringcourse({"book", file, "--job", demoPath("orchard-house")});
+  EXPECT_EQ(run.exitCode, 1);
+  EXPECT_TRUE(says(run.err, file + ":3:")) << run.err;
+  EXPECT_TRUE(says(run.err, "the job has -0.860")) << run.err;
+}
+
+TEST_F(Book, NeedsAJobThatReadsAndHasAMark) {
+  const std::string file = writeFile("monday.csv", kBook);
+  const ProgramRun none = stringcourse({"book", file, "--job", demoPath("smallest")});
+  EXPECT_EQ(none.exitCode, 1);
+  EXPECT_TRUE(says(none.err, "smallest.toml")) << none.err;
+  EXPECT_TRUE(says(none.err, "no bench mark")) << none.err;
+  EXPECT_EQ(stringcourse({"book", file, "--job", "/no/such/job.toml"}).exitCode, 1);
+  const ProgramRun broken =
+      stringcourse({"book", file, "--job", writeFile("broken.toml", "[outline]\ncorners = 3\n")});
+  EXPECT_EQ(broken.exitCode, 1);
+  EXPECT_TRUE(says(broken.err, "broken.toml:2:")) << broken.err;
+}
+
 TEST_F(Book, TakesLevelsFromTheCommandLine) {
   const std::string file = writeFile("site.csv",
                                      "point,backsight,intermediate,foresight\n"

@@ -11,6 +11,7 @@ namespace viewer {
 
 struct BookCommand {
   std::string file;
+  std::string job;  // whose bench marks are known; empty: none
   model::TableStyle style = model::TableStyle::People;
   std::string method = "rise-and-fall";  // or "collimation"
   std::optional<double> start, close;    // levels in place of the book's

@@ -120,6 +120,11 @@ void addBook(CLI::App& app, BookCommand& options, Action& action) {
   command->add_option("--method", options.method, "rise-and-fall, or collimation: by its height")
       ->check(CLI::IsMember({"rise-and-fall", "collimation"}))
       ->capture_default_str();
+  command
+      ->add_option("--job", options.job,
+                   "a job file: levels of points that are its bench marks, by name, are known, and "
+                   "all others come out above its 0.000")
+      ->type_name("JOB");
   command->add_option("--start", options.start, "level of the first point, in place of the book's")
       ->type_name("LEVEL");
   command->add_option("--close", options.close, "level of the last point, in place of the book's")
@@ -136,6 +141,7 @@ void addBook(CLI::App& app, BookCommand& options, Action& action) {
   command->add_flag("--anyway", options.anyway, "adjust whatever the closing error")->needs(adjust);
   command->callback([&] { action = [&options] { return runBook(options); }; });
   examples(command,
+           "  stringcourse book monday.csv --job house.toml\n"
            "  stringcourse book monday.csv --start 49.872\n"
            "  stringcourse book monday.csv --method collimation --adjust\n"
            "  stringcourse book monday.csv --adjust --csv > levels.csv\n");
