@@ -7,10 +7,10 @@
 #include <glm/geometric.hpp>
 #include "model/level_text.h"
 
-#include "model/levelling/carry_level.h"
 #include "model/levelling/cut_fill.h"
 #include "model/levelling/level_book.h"
 #include "model/levelling/staff_text.h"
+#include "model/lines/level_sights.h"
 
 namespace viewer {
 namespace {
@@ -97,10 +97,8 @@ std::vector<std::string> carryWords(const model::Job& job, const model::SettingO
   for (const model::Corner& corner : settingOut.corners)
     if (!nearest || away(corner) < away(*nearest)) nearest = &corner;
   if (!nearest) return {};
-  const model::CarryPlan plan =
-      model::carryLevel(*instrument, setUp.at, nearest->at, level,
-                        [&](const model::Vec2& at) { return settingOut.terrain.levelAt(at); });
-  std::vector<std::string> words = model::carryTexts(plan, level);
+  const auto sight = model::sightOfPoint(job, settingOut, setUp, {nearest->at, level});
+  std::vector<std::string> words = model::carryTexts(sight->carry, level);
   words.insert(words.begin(), "At corner " + nearest->letter + ":");
   return words;
 }

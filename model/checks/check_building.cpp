@@ -76,6 +76,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkOpeningsFacingBuildings(checking);
   checkEavesOverOpenings(checking);
   checkEavesOverGround(checking);
+  checkSetUps(checking);
   return problems;
 }
 

@@ -42,6 +42,8 @@ void checkEavesOverOpenings(const Checking&);
 void checkEavesOverGround(const Checking&);
 void checkRoofOnSite(const Checking&);  // eaves over the boundary or another building
 
+void checkSetUps(const Checking&);  // each instrument on what it stands on
+
 // "A-B", "A-B and B-C", "A-B, B-C and C-D"; beyond a few only how many more there are.
 std::string listed(const std::vector<std::string>& names);
 // The same between phrases that have commas of their own, "a; b; c".

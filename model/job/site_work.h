@@ -16,8 +16,10 @@ struct SettingOutInput {
   // Of profile boards from the edge of the dig and its working space. Canadian Wood-Frame House
   // Construction (CMHC): at least 1.2 m.
   double boardClear = 1.200;
-  double pinSpacing = 1.800;  // of level pins along foundations; common practice, no source
-  double tape = 30;           // its length: no distance to set out is longer
+  // Of level pins along foundations, and of both ways of their grid over slabs; common practice, no
+  // source.
+  double pinSpacing = 1.800;
+  double tape = 30;  // its length: no distance to set out is longer
 };
 
 // The drawing in the coordinates of a survey. A point (x, y) of the drawing, turned clockwise by
@@ -38,6 +40,9 @@ struct Limit {
   std::string note;             // where it comes from: "permission, condition 4"
 };
 
+// What a set-up calls the cellar's floor.
+inline constexpr const char* kCellarFloor = "cellar";
+
 // One standing of the levelling instrument or laser. Its height of collimation is the mark's level
 // plus the backsight.
 struct SetUp {
@@ -47,6 +52,7 @@ struct SetUp {
   std::string mark;      // bench mark's name; empty: the job's first
   double backsight = 0;  // staff reading on it, metres
   double staff = 5;      // length of the staff
+  std::string floor;     // that it stands on: a storey's name, or kCellarFloor; empty: the ground
 };
 
 // ---- readings ---------------------------------------------------------------

@@ -132,12 +132,28 @@ void validateMarkOf(const Validation& v, const std::string& path, const std::str
           near ? "did you mean \"" + *near + "\"?" : "the marks are " + inQuotes(marks));
 }
 
+void validateFloorOf(const Validation& v, const std::string& path, const std::string& who,
+                     const SetUp& setUp) {
+  if (setUp.floor.empty() || !v.known.has(path + ".floor") ||
+      !v.known.hasOfEach("storey", v.job.storeys.size(), "name"))
+    return;
+  std::vector<std::string> floors;
+  for (const Storey& storey : v.job.storeys) floors.push_back(storey.name);
+  if (v.job.cellar) floors.emplace_back(kCellarFloor);
+  if (std::find(floors.begin(), floors.end(), setUp.floor) != floors.end()) return;
+  const auto near = nearest(setUp.floor, floors);
+  v.error(path + ".floor", who + ": there is no floor \"" + setUp.floor.substr(0, 60) + "\"",
+          near ? "did you mean \"" + *near + "\"?"
+               : "the floors are " + inQuotes(floors) + "; leave it out on the ground");
+}
+
 void validateSetUps(const Validation& v) {
   differentNames(v, v.job.setUps, "set_up", "set-up", "set-ups");
   for (size_t i = 0; i < v.job.setUps.size(); ++i) {
     const SetUp& setUp = v.job.setUps[i];
     const std::string path = item("set_up", i), who = called("set-up", setUp.name, i);
     validateMarkOf(v, path, who, setUp);
+    validateFloorOf(v, path, who, setUp);
     onSite(v, path + ".at", who, setUp.at);
     if (v.known.has(path + ".backsight") && v.known.has(path + ".staff") &&
         setUp.backsight > setUp.staff) {

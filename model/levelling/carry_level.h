@@ -25,6 +25,7 @@ struct CarryStep {
     double backsight = 0;    // on the mark, then
   };
   std::optional<Standing> next;
+  bool onFloor = false;  // the change point, not on the ground: for its words, by whoever knows
 };
 
 struct CarryPlan {

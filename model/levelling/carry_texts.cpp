@@ -8,8 +8,8 @@ namespace {
 
 std::string moveText(const CarryStep& step, size_t number) {
   const std::string name = "change point " + std::to_string(number);
-  std::string text = name + " on the ground at " + levelText(step.changeLevel) + ": foresight " +
-                     staffText(step.foresight);
+  std::string text = name + (step.onFloor ? " on the floor at " : " on the ground at ") +
+                     levelText(step.changeLevel) + ": foresight " + staffText(step.foresight);
   if (step.tape) {
     text += "; tape plumb " + std::string(*step.tape < 0 ? "down " : "up ") +
             lengthText(*step.tape < 0 ? -*step.tape : *step.tape) + " to " + levelText(step.mark);

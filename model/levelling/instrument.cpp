@@ -56,17 +56,17 @@ std::string staffReadingText(const Instrument& instrument, const StaffReading& s
 }
 
 std::optional<std::string> standingFault(const Instrument& instrument, double ground,
-                                         const Tripod& tripod) {
+                                         const Tripod& tripod, const std::string& on) {
   const double height = instrument.collimation - ground;
   if (height < -kDust) {
-    return "the line runs " + lengthText(-height) + " below the ground where the instrument stands";
+    return "the line runs " + lengthText(-height) + " below " + on + " where the instrument stands";
   }
   if (height < tripod.least - kDust) {
-    return "the line is only " + lengthText(height) +
-           " above the ground; a tripod stands at least " + lengthText(tripod.least) + " high";
+    return "the line is only " + lengthText(height) + " above " + on +
+           "; a tripod stands at least " + lengthText(tripod.least) + " high";
   }
   if (height > tripod.most + kDust) {
-    return "the line is " + lengthText(height) + " above the ground; a tripod reaches " +
+    return "the line is " + lengthText(height) + " above " + on + "; a tripod reaches " +
            lengthText(tripod.most);
   }
   return std::nullopt;

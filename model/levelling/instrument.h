@@ -51,9 +51,10 @@ struct Tripod {
   double most = 1.700;
 };
 
-// What is wrong with an instrument over this ground, in words ("the line runs 200 below the ground
-// where the instrument stands"); nothing when it can stand so.
+// What is wrong with an instrument over this ground, or what else it stands on, in words ("the line
+// runs 200 below the ground where the instrument stands"); nothing when it can stand so.
 std::optional<std::string> standingFault(const Instrument& instrument, double ground,
-                                         const Tripod& tripod = {});
+                                         const Tripod& tripod = {},
+                                         const std::string& on = "the ground");
 
 }  // namespace model

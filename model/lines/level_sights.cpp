@@ -7,6 +7,7 @@
 
 #include "model/levelling/level_book.h"
 #include "model/levelling/staff_text.h"
+#include "model/lines/stands_on.h"
 
 namespace model {
 
@@ -57,7 +58,12 @@ bool isCellar(const ScheduledLevel& line) {
 class Sights {
  public:
   Sights(const Job& job, const SettingOut& out, const SetUp& setUp, const Instrument& instrument)
-      : job_(job), out_(out), setUp_(setUp), instrument_(instrument) {
+      : job_(job),
+        out_(out),
+        setUp_(setUp),
+        instrument_(instrument),
+        floor_(floorOf(job, out, setUp)),
+        inside_(floorArea(job, out, setUp)) {
     // The dig's bottom reaches past the walls by the toe and the working space.
     if (job.cellar)
       dig_ = offsetMitred(out.cellarOutline,
@@ -67,8 +73,9 @@ class Sights {
   LevelSight of(const ScheduledLevel& line) const {
     return of(placeOf(line), toMillimetre(line.level), isCellar(line));
   }
-
-  LevelSight ofPoint(const Vec2& at, double level) const {
+  LevelSight of(const Vec3& point) const {
+    const Vec2 at(point);
+    const double level = toMillimetre(point.z);
     return of(at, level, contains(dig_, at) && level < toMillimetre(out_.terrain.levelAt(at)));
   }
 
@@ -77,21 +84,29 @@ class Sights {
     LevelSight sight;
     sight.at = at;
     const auto ground = [&](const Vec2& p) {
-      const double terrain = toMillimetre(out_.terrain.levelAt(p));
       const bool here = glm::distance(p, sight.at) < kSame || (dug && contains(dig_, p));
-      return here ? std::min(terrain, level) : terrain;
+      const double open = openGround(p);
+      return here ? std::min(open, level) : open;
     };
     sight.reading = readStaff(instrument_, level, ground(sight.at));
     if (sight.reading.reach == Reach::Upright) return sight;
     sight.words.push_back(staffReadingText(instrument_, sight.reading));
     if (sight.reading.canBeRead()) return sight;
     sight.carry = carryLevel(instrument_, setUp_.at, sight.at, level, ground);
+    for (CarryStep& step : sight.carry.steps) step.onFloor = onFloor(step.changePoint);
     const std::string other = otherSetUp(level, ground(sight.at));
     if (sight.carry.reached || other.empty())
       for (std::string& text : carryTexts(sight.carry, level))
         sight.words.push_back(std::move(text));
     if (!other.empty()) sight.words.push_back(other);
     return sight;
+  }
+
+  // The floor that the instrument stands on goes to the walls; beyond them, and without one, there
+  // is the ground.
+  bool onFloor(const Vec2& p) const { return floor_ && contains(inside_, p); }
+  double openGround(const Vec2& p) const {
+    return toMillimetre(onFloor(p) ? *floor_ : out_.terrain.levelAt(p));
   }
 
   Vec2 placeOf(const ScheduledLevel& line) const {
@@ -142,25 +157,37 @@ class Sights {
   const SettingOut& out_;
   const SetUp& setUp_;
   Instrument instrument_;
-  Polygon dig_;
+  std::optional<double> floor_;
+  Polygon dig_, inside_;
 };
 
-}  // namespace
-
-std::vector<LevelSight> sightsOfLevels(const Job& job, const SettingOut& out, const SetUp& setUp) {
+template <typename Point>
+std::vector<LevelSight> sightsOf(const Job& job, const SettingOut& out, const SetUp& setUp,
+                                 const std::vector<Point>& points) {
   std::vector<LevelSight> sights;
   const auto instrument = instrumentOf(job, setUp);
   if (!instrument) return sights;
   const Sights all(job, out, setUp, *instrument);
-  for (const ScheduledLevel& line : out.schedule) sights.push_back(all.of(line));
+  for (const Point& point : points) sights.push_back(all.of(point));
   return sights;
+}
+
+}  // namespace
+
+std::vector<LevelSight> sightsOfLevels(const Job& job, const SettingOut& out, const SetUp& setUp) {
+  return sightsOf(job, out, setUp, out.schedule);
+}
+
+std::vector<LevelSight> sightsOfPoints(const Job& job, const SettingOut& out, const SetUp& setUp,
+                                       const std::vector<Vec3>& points) {
+  return sightsOf(job, out, setUp, points);
 }
 
 std::optional<LevelSight> sightOfPoint(const Job& job, const SettingOut& out, const SetUp& setUp,
                                        const Vec3& point) {
-  const auto instrument = instrumentOf(job, setUp);
-  if (!instrument) return std::nullopt;
-  return Sights(job, out, setUp, *instrument).ofPoint({point.x, point.y}, toMillimetre(point.z));
+  std::vector<LevelSight> sights = sightsOfPoints(job, out, setUp, {point});
+  if (sights.empty()) return std::nullopt;
+  return std::move(sights.front());
 }
 
 }  // namespace model

@@ -1,4 +1,4 @@
-// The schedule of levels as it is read from one set-up of the instrument.
+// Levels as they are read from one set-up of the instrument: the schedule's, or those of points.
 #pragma once
 
 #include <optional>
@@ -23,12 +23,16 @@ struct LevelSight {
 };
 
 // One for each line of the schedule, in its order; empty without a mark. Open ground is as it was
-// before the work, but for the cellar's dig, which is open down to the level that is wanted there.
+// before the work, but for the cellar's dig, which is open down to the level that is wanted there,
+// and for the floor that the instrument stands on.
 std::vector<LevelSight> sightsOfLevels(const Job& job, const SettingOut& out, const SetUp& setUp);
 
 // The same of any point of the job, to the millimetre; nothing without a mark. Where it lies under
 // the ground inside the cellar's dig, that is open.
 std::optional<LevelSight> sightOfPoint(const Job& job, const SettingOut& out, const SetUp& setUp,
                                        const Vec3& point);
+// Of each of the points, in their order; empty without a mark.
+std::vector<LevelSight> sightsOfPoints(const Job& job, const SettingOut& out, const SetUp& setUp,
+                                       const std::vector<Vec3>& points);
 
 }  // namespace model

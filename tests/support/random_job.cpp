@@ -211,7 +211,8 @@ void drawSiteWork(Dice& dice, Job& job) {
     for (int i = dice.between(1, 3); i > 0; --i) {
       job.setUps.push_back({"Set-up " + std::to_string(i), "2027-05-0" + std::to_string(i),
                             beside(), job.site.marks.front().name, toMm(dice.real(1.2, 1.6)),
-                            dice.pick<double>({4, 5})});
+                            dice.pick<double>({4, 5}),
+                            i == 3 ? job.storeys.front().name : std::string()});
     }
   }
   if (dice.chance(30)) job.tolerances.push_back({"top-of-concrete", 0.008, 0.012, "specification"});

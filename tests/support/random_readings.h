@@ -73,7 +73,7 @@ inline model::Reading randomReading(Dice& dice, const model::Job& job) {
 inline RandomReadings randomReadings(unsigned seed) {
   Dice dice(seed + 77);
   RandomReadings drawn{seededJob(seed % 200), {}};
-  drawn.job.setUps.push_back({"Site", "", {0, 0}, "", 1.2, 5});
+  drawn.job.setUps.push_back({"Site", "", {0, 0}, "", 1.2, 5, ""});
   std::set<std::string> points;
   for (int i = dice.between(1, 25); i > 0; --i) {
     const model::Reading reading = randomReading(dice, drawn.job);

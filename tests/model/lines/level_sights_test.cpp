@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/lines/pegs.h"
+#include "model/lines/stands_on.h"
 #include "tests/support/demo_job.h"
 #include "tests/support/random_job.h"
 
@@ -116,6 +118,57 @@ TEST(LevelSights, NameTheSetUpOfTheJobThatReadsWhatThisOneDoesNot) {
   const auto sights = sightsOfLevels(job, out, job.setUps.at(2));
   EXPECT_EQ(sightOf(out, sights, "top-of-concrete").words.back(), "set-up Site reads it: 2.400");
   EXPECT_EQ(sightOf(out, sights, "wall-top").reading.reach, Reach::UpsideDown);
+}
+
+// Every peg and pin is read or carried to, and gives its level back.
+TEST(LevelSights, GiveEveryPegBackWhetherReadOrCarried) {
+  size_t read = 0, carried = 0;
+  for (const Job& job : jobsWithMark()) {
+    const SettingOut out = deriveSettingOut(job);
+    SCOPED_TRACE(job.name);
+    std::vector<Vec3> points;
+    for (const SetOutPeg& peg : derivePegs(job, out, deriveBoards(job, out)))
+      points.emplace_back(peg.at, peg.level);
+    const model::SetUp setUp = standing({-2, -2}, 1.3, 3);
+    const auto instrument = instrumentOf(job, setUp);
+    const auto sights = sightsOfPoints(job, out, setUp, points);
+    ASSERT_EQ(sights.size(), points.size());
+    for (size_t i = 0; i < sights.size(); ++i) {
+      const double level = std::round(points[i].z * 1000) / 1000;
+      EXPECT_EQ(sights[i].at, Vec2(points[i]));
+      EXPECT_NEAR(sights[i].reading.reading, instrument->collimation - level, 1e-9);
+      if (sights[i].reading.canBeRead()) {
+        ++read;
+      } else if (sights[i].carry.reached) {
+        expectCarried(*instrument, sights[i], level);
+        ++carried;
+      }
+    }
+  }
+  EXPECT_GT(read, 500u);
+  EXPECT_GT(carried, 20u);
+}
+
+// Levels are carried from an upper floor over that floor, not over the ground under it.
+TEST(LevelSights, FromAnUpperFloorAreCarriedOverIt) {
+  Job job = demoJob("orchard-house");
+  const SettingOut out = deriveSettingOut(job);
+  model::SetUp plate = job.setUps.at(2);
+  ASSERT_EQ(plate.floor, "First floor");
+  EXPECT_EQ(standsOn(job, out, plate), out.levels.structuralFloor.at(1));
+  job.setUps = {plate};
+  const auto from = sightsOfLevels(job, out, plate);
+  const LevelSight& concrete = sightOf(out, from, "top-of-concrete");
+  ASSERT_FALSE(concrete.carry.steps.empty());
+  const CarryStep& step = concrete.carry.steps.at(0);
+  EXPECT_TRUE(step.onFloor);
+  EXPECT_NEAR(step.changeLevel, out.levels.structuralFloor.at(1), 0.0006);
+  EXPECT_NE(concrete.words.at(1).find("change point 1 on the floor at"), std::string::npos)
+      << concrete.words.at(1);
+  plate.floor.clear();
+  EXPECT_EQ(standsOn(job, out, plate), out.terrain.levelAt(plate.at));
+  plate.floor = "cellar";
+  EXPECT_EQ(standsOn(job, out, plate), out.levels.cellarSlabTop);
 }
 
 TEST(LevelSights, StandOnTheNamedMarkOrTheMainOne) {
