@@ -98,7 +98,7 @@ void checkProfileRoom(const Checking& check) {
   for (size_t i = 0; i < places.size(); ++i) {
     const WallLine& wall = check.settingOut.walls[i];
     for (const bool atEnd : {false, true}) {
-      if (atEnd ? places[i].atEnd : places[i].atStart) continue;
+      if (!(atEnd ? places[i].noRoomAtEnd : places[i].noRoomAtStart)) continue;
       const auto found = inTheWay(check.job, check.settingOut, wall, atEnd, kBoardsReach);
       Ends& ends = byObstacle[found ? found->what : "the other boards"];
       const std::string& corner = check.settingOut.corners[atEnd ? wall.to : wall.from].letter;

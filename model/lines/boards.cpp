@@ -89,7 +89,7 @@ class BoardMaker {
   std::string why(size_t wall, const LineEnds& ends) const {
     std::string text;
     for (const bool atEnd : {false, true}) {
-      if (atEnd ? ends.atEnd.has_value() : ends.atStart.has_value()) continue;
+      if (!(atEnd ? ends.noRoomAtEnd : ends.noRoomAtStart)) continue;
       const auto found = inTheWay(job_, out_, out_.walls[wall], atEnd, kReach);
       if (!text.empty()) text += "; ";
       text +=

@@ -31,7 +31,13 @@ class Placer {
       ends[i].atEnd = find(out_.walls[i], true);
     }
     for (size_t i = 0; i < out_.walls.size(); ++i) {
-      if (!ends[i].atStart || !ends[i].atEnd) ends[i].offset = findOffset(out_.walls[i]);
+      LineEnds& each = ends[i];
+      each.noRoomAtStart = !each.atStart;
+      each.noRoomAtEnd = !each.atEnd;
+      if (each.atStart && each.atEnd) continue;
+      each.offset = findOffset(out_.walls[i]);
+      // No string goes from one board to nothing.
+      if (each.offset) each.atStart = each.atEnd = std::nullopt;
     }
     return ends;
   }

@@ -32,8 +32,11 @@ struct OffsetLine {
 };
 
 struct LineEnds {
-  std::optional<LineEnd> atStart, atEnd;  // nothing where no board can stand
-  std::optional<OffsetLine> offset;       // where a board is missing and there is room for one
+  // Nothing where no board can stand, or where an offset line does for both. One alone stands
+  // opposite something that can carry the other ends of its lines, such as a neighbour's wall.
+  std::optional<LineEnd> atStart, atEnd;
+  bool noRoomAtStart = false, noRoomAtEnd = false;  // no board can stand there
+  std::optional<OffsetLine> offset;                 // where that is so and there is room for one
 };
 
 // By wall. Boards stand clear of the dig by what the job asks for where the site allows, else as

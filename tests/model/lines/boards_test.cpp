@@ -115,6 +115,9 @@ TEST(OffsetLines, StandInForBoardsThatHaveNoRoom) {
             std::string::npos)
       << pair.why;
   // Parallel to the wall, a whole 100 mm off it.
+  EXPECT_EQ(pair.why.find("beyond A"), std::string::npos) << pair.why;
+  for (const Board& board : blocked.lines.boards.boards)
+    EXPECT_NE(board.wall, pair.wall) << "a board that no string goes from: " << board.name;
   for (const auto& stake : pair.stakes) EXPECT_NEAR(stake.at.y, -pair.out, 1e-9);
   EXPECT_NEAR(std::remainder(pair.out, 0.1), 0, 1e-9);
   for (const auto& face : pair.faces) {
@@ -158,8 +161,10 @@ TEST(OffsetLines, CanBeBuiltInEveryJob) {
                          {high.x + 0.7, high.y + 0.7},
                          {low.x - 0.7, high.y + 0.7}};
     const SettingOut out = deriveSettingOut(job);
-    for (const OffsetPair& pair : deriveBoards(job, out).offsets) {
+    const BoardPlan plan = deriveBoards(job, out);
+    for (const OffsetPair& pair : plan.offsets) {
       if (!pair.found) continue;
+      for (const Board& board : plan.boards) ASSERT_NE(board.wall, pair.wall) << seed << board.name;
       ++found;
       const Vec2 a = pair.stakes[0].at, b = pair.stakes[1].at;
       for (int k = 0; k <= 50; ++k) {
