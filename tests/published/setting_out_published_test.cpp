@@ -1,8 +1,12 @@
 // Squaring and diagonals against published figures.
 #include <gtest/gtest.h>
 
+#include <array>
+
 #include <glm/geometric.hpp>
 
+#include "model/levelling/cut_fill.h"
+#include "model/lines/level_sights.h"
 #include "model/lines/set_out_lines.h"
 #include "tests/published/rectangle_job.h"
 
@@ -89,6 +93,51 @@ TEST(PublishedSettingOut, BoardsAreLevelledFromTheHighCorner) {
   for (const Board& board : plan.boards) {
     EXPECT_EQ(board.top, high->top);
     EXPECT_GT(board.top, groundAt(board));
+  }
+}
+
+// C. D. Ghilani and P. R. Wolf, Elementary Surveying, 15th edition, problem 23.18 with its
+// solution: mark A 1070.58 ft, 5.34 read on it, so the line is at 1075.92; batter boards 1.00 ft
+// over the floor at 1069.31 stand at 1070.31, and 5.61 is read on their tops.
+TEST(PublishedSettingOut, StaffReadingOnTheTopsOfBatterBoards) {
+  constexpr double kHundredth = 0.005;
+  const Instrument instrument = setUpInstrument(1070.58 * kFoot, 5.34 * kFoot);
+  EXPECT_NEAR(instrument.collimation / kFoot, 1075.92, kHundredth);
+  const double top = (1069.31 + 1.00) * kFoot;
+  EXPECT_NEAR(top / kFoot, 1070.31, kHundredth);
+  EXPECT_NEAR(readStaff(instrument, top).reading / kFoot, 5.61, kHundredth);
+}
+
+// The same through a job: its board tops, whose level the ground decides, have the reading that the
+// line less their level gives, whatever the board.
+TEST(PublishedSettingOut, StaffReadingsOnTheBoardsOfAJob) {
+  Job job = rectangleJob(10, 8);
+  job.site.benchMark = BenchMark{"A", {-6, -6}, 1.27 * kFoot};  // 1070.58 over a floor at 1069.31
+  SetUp setUp;
+  setUp.at = {-5, -5};
+  setUp.backsight = 5.34 * kFoot;
+  job.setUps = {setUp};
+  const SettingOut out = deriveSettingOut(job);
+  const BoardPlan plan = deriveBoards(job, out);
+  ASSERT_FALSE(plan.boards.empty());
+  const auto reading = [&](double level) {
+    return sightsOfPoints(job, out, setUp, {{plan.boards[0].from, level}}).at(0).reading.reading;
+  };
+  EXPECT_NEAR(reading(1.00 * kFoot) / kFoot, 5.61, 0.005);
+  for (const Board& board : plan.boards)
+    EXPECT_NEAR(reading(board.top), (1.27 + 5.34) * kFoot - board.top, 0.0006);
+}
+
+// NAVEDTRA 14070, Engineering Aid, figure 10-19 and its text: hubs at 126.94 and 127.33 ft over
+// inverts at 122.87 and 121.78 are marked C 4.07 and C 5.55; the second invert lies 50 ft on at
+// 2.18 percent.
+TEST(PublishedSettingOut, CutsFromOffsetHubs) {
+  EXPECT_NEAR(122.87 - 0.50 * 2.18, 121.78, 0.005);
+  for (const auto& [hub, invert, cut] :
+       {std::array{126.94, 122.87, 4.07}, std::array{127.33, 121.78, 5.55}}) {
+    const CutFill difference = cutFill(hub * kFoot, invert * kFoot);
+    EXPECT_EQ(difference.word, CutFillWord::Cut);
+    EXPECT_NEAR(difference.amount / kFoot, cut, 0.005);
   }
 }
 
