@@ -129,8 +129,8 @@ std::vector<Key> Origins::levelKeys(bool top) const {
   const auto storey = static_cast<std::size_t>(element_.placed.stage.storey);
   switch (element_.kind) {
     case ElementKind::Foundation:
-    case ElementKind::LevelPin:
-      return top ? concreteKeys() : std::vector<Key>{};
+    case ElementKind::LevelPin:  // over a slab it has no wall, and its level is worked out
+      return top && !element_.wall.empty() ? concreteKeys() : std::vector<Key>{};
     case ElementKind::OuterLeaf:
     case ElementKind::InnerLeaf: {
       std::vector<Key> keys;

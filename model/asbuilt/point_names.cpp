@@ -17,9 +17,12 @@ constexpr double kAtCorner = 0.5, kAtPin = 0.25, kAtWall = 1.0;  // metres
 
 bool isLevel(ReadingKind kind) { return kind == ReadingKind::Level || kind == ReadingKind::Staff; }
 
-TargetPlace placeOf(const std::string& target) {
+TargetPlace placeOf(const Job& job, const std::string& target) {
   const ReadingTarget* found = findReadingTarget(target);
-  return found ? found->place : TargetPlace::Walls;
+  if (!found) return TargetPlace::Walls;
+  // Only the lowest storey's floor is a slab.
+  const bool upper = storeyOfTarget(target, job.storeys.size()).value_or(0) > 0;
+  return found->place == TargetPlace::SlabPins && upper ? TargetPlace::Walls : found->place;
 }
 
 // Gathers names, each once.
@@ -36,9 +39,8 @@ class Names {
   void openings() {
     for (const auto& opening : out_.openings) add(opening.name);
   }
-  void pins() {
-    const size_t count = ReadPoints(job_, out_).pins().size();
-    for (size_t i = 1; i <= count; ++i) add("pin " + std::to_string(i));
+  void pins(TargetPlace place) {
+    for (const LevelPin& pin : pinsFor(levelPins(job_, out_), place)) add("pin " + pin.name);
   }
   void diagonals() {
     const size_t n = out_.corners.size();
@@ -93,15 +95,15 @@ std::optional<PointName> openingNear(const SettingOut& out, bool heads, const Ve
   return near;
 }
 
-std::optional<PointName> pinNear(const Job& job, const SettingOut& out, const Vec2& place) {
-  ReadPoints points(job, out);
+std::optional<PointName> pinNear(const Job& job, const SettingOut& out, TargetPlace where,
+                                 const Vec2& place) {
   std::optional<PointName> near;
   double reach = kAtPin;
-  for (size_t i = 0; i < points.pins().size(); ++i) {
-    const double away = glm::distance(points.pins()[i], place);
+  for (const LevelPin& pin : pinsFor(levelPins(job, out), where)) {
+    const double away = glm::distance(pin.at, place);
     if (away > reach) continue;
     reach = away;
-    near = {"pin " + std::to_string(i + 1), std::nullopt, std::nullopt};
+    near = {"pin " + pin.name, std::nullopt, std::nullopt};
   }
   return near;
 }
@@ -121,11 +123,9 @@ std::optional<PointName> wallNear(const SettingOut& out, const Vec2& place, doub
 std::optional<PointName> levelNear(const Job& job, const SettingOut& out, const std::string& target,
                                    const Vec3& at) {
   const Vec2 place(at);
-  const TargetPlace where = placeOf(target);
+  const TargetPlace where = placeOf(job, target);
   if (where == TargetPlace::Openings) return openingNear(out, target == "head", at);
-  if (where == TargetPlace::Pins) {
-    if (auto pin = pinNear(job, out, place)) return pin;
-  }
+  if (auto pin = pinNear(job, out, where, place)) return pin;
   if (auto corner = cornerNear(out, place, kAtCorner)) return corner;
   if (auto wall = wallNear(out, place, kAtWall)) return wall;
   return PointName{"", std::nullopt,
@@ -168,12 +168,12 @@ std::vector<PointName> pointNames(const Job& job, const SettingOut& settingOut, 
     names.corners();
   } else if (!isLevel(kind)) {
     names.walls();
-  } else if (placeOf(target) == TargetPlace::Openings) {
+  } else if (placeOf(job, target) == TargetPlace::Openings) {
     names.openings();
   } else {
     names.corners();
     names.walls();
-    if (placeOf(target) == TargetPlace::Pins) names.pins();
+    names.pins(placeOf(job, target));
     names.ownPoints();
   }
   return names.take();

@@ -8,9 +8,19 @@
 #include "model/job/reading_points.h"
 #include "model/job/reading_targets.h"
 #include "model/level_text.h"
-#include "model/works/parts.h"
 
 namespace model {
+
+std::vector<LevelPin> pinsFor(const std::vector<LevelPin>& all, TargetPlace place) {
+  std::vector<LevelPin> pins;
+  for (const LevelPin& pin : all) {
+    const TargetPlace own = pin.concrete == PinnedConcrete::Foundation   ? TargetPlace::Pins
+                            : pin.concrete == PinnedConcrete::GroundSlab ? TargetPlace::SlabPins
+                                                                         : TargetPlace::CellarPins;
+    if (own == place) pins.push_back(pin);
+  }
+  return pins;
+}
 
 std::optional<ReadAt> ReadPoints::find(const Reading& reading, std::string& why) {
   const bool level = reading.kind == ReadingKind::Level || reading.kind == ReadingKind::Staff;
@@ -56,34 +66,30 @@ std::optional<ReadAt> ReadPoints::findLevel(const Reading& reading, std::string&
     place.at = out_.walls[opening.wall].at(place.s);
     return place;
   }
-  if (pinNumber(reading.at)) return atPin(reading, why);
+  if (pinOf(reading.at)) return atPin(reading, why);
   why = "there is no place \"" + reading.at + "\" on the building";
   return std::nullopt;
 }
 
-const std::vector<Vec2>& ReadPoints::pins() {
-  if (pins_) return *pins_;
-  pins_.emplace();
-  Works works;
-  buildLevelPins(job_, out_, works);
-  for (const Element& pin : works.elements) {
-    const Bounds box = bounds(pin.solid);
-    pins_->emplace_back((box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2);
-  }
-  return *pins_;
-}
-
 std::optional<ReadAt> ReadPoints::atPin(const Reading& reading, std::string& why) {
-  const int number = *pinNumber(reading.at);
-  if (number > static_cast<int>(pins().size())) {
-    why = pins().empty() ? "this job has no level pins"
-                         : "the level pins are 1 to " + std::to_string(pins().size());
-    return std::nullopt;
+  const PinWord word = *pinOf(reading.at);
+  if (!pins_) pins_ = levelPins(job_, out_);
+  const std::vector<LevelPin> pins = pinsFor(*pins_, word.place);
+  const auto pin = std::find_if(pins.begin(), pins.end(),
+                                [&](const LevelPin& each) { return each.name == word.name; });
+  if (pin != pins.end()) {
+    ReadAt place;
+    place.words = reading.at;
+    place.at = pin->at;
+    return place;
   }
-  ReadAt place;
-  place.words = reading.at;
-  place.at = pins()[static_cast<size_t>(number - 1)];
-  return place;
+  const std::string over = word.place == TargetPlace::SlabPins     ? " over the ground slab"
+                           : word.place == TargetPlace::CellarPins ? " over the cellar slab"
+                                                                   : "";
+  why = pins.empty()
+            ? "this job has no level pins" + over
+            : "the level pins" + over + " are " + pins.front().name + " to " + pins.back().name;
+  return std::nullopt;
 }
 
 std::optional<ReadAt> ReadPoints::findOnPlan(const Reading& reading, std::string& why) const {

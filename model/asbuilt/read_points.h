@@ -6,8 +6,13 @@
 #include <vector>
 
 #include "model/asbuilt/deviation.h"
+#include "model/job/reading_targets.h"
+#include "model/works/level_pins.h"
 
 namespace model {
+
+// Those that a level of such a place is read at; none for walls and openings.
+std::vector<LevelPin> pinsFor(const std::vector<LevelPin>& all, TargetPlace place);
 
 class ReadPoints {
  public:
@@ -31,9 +36,6 @@ class ReadPoints {
   // What the wall stands on there; two at a corner.
   std::vector<const FoundationRun*> runsAt(const ReadAt& place) const;
 
-  // Where the level pins stand, the first is pin 1.
-  const std::vector<Vec2>& pins();
-
   // Of the wall that a tolerance goes by: at a corner the longer of its two.
   double wallLengthAt(const ReadAt& place) const;
 
@@ -48,7 +50,7 @@ class ReadPoints {
 
   const Job& job_;
   const SettingOut& out_;
-  std::optional<std::vector<Vec2>> pins_;  // built when one is asked for
+  std::optional<std::vector<LevelPin>> pins_;  // built when one is asked for
 };
 
 }  // namespace model

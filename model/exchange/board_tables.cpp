@@ -1,10 +1,8 @@
-// Boards and offset lines as a table, and every peg.
+// Boards and offset lines as a table.
 #include "model/exchange/line_tables.h"
 
 #include <algorithm>
 #include <cmath>
-
-#include "model/decimal_text.h"
 
 namespace model {
 namespace {
@@ -122,7 +120,7 @@ LinePart boardsPart(const Model& model, const SetOutLines& lines) {
     addMarks(row, columns, board.marks, [](const BoardMark& mark) { return mark.along; });
     row.push_back(lengthText(board.downToConcrete));
     row.push_back(lengthText(board.downToFormation));
-    row.push_back(board.opposite.empty() ? "no board: see the offset line"
+    row.push_back(board.opposite.empty() ? "no board: a mark on what stands there"
                                          : "board " + board.opposite);
     table.rows.push_back(std::move(row));
   }
@@ -160,28 +158,6 @@ LinePart boardsPart(const Model& model, const SetOutLines& lines) {
         "boards stand at one level");
   part.more.push_back(marksTable(table, columns.size()));
   return part;
-}
-
-Table pegsTable(const Model& model, const SetOutLines& lines) {
-  Table table;
-  table.title = "Pegs of " + model.job.name +
-                (model.job.site.grid ? ", in the site's grid"
-                                     : ", east and north as x and y of the drawing: the job gives "
-                                       "no site grid");
-  table.columns = {"name", "east m", "north m", "level m", "code"};
-  table.numeric = {false, true, true, true, false};
-  const auto& datum = model.job.ordnanceDatum;
-  if (datum) {
-    table.columns.emplace_back("above ordnance datum m");
-    table.numeric.push_back(true);
-  }
-  for (const SetOutPeg& peg : lines.pegs) {
-    std::vector<std::string> row{peg.name, decimalText(peg.east, 3), decimalText(peg.north, 3),
-                                 decimalText(peg.level, 3), peg.code};
-    if (datum) row.push_back(decimalText(peg.level + *datum, 3));
-    table.rows.push_back(std::move(row));
-  }
-  return table;
 }
 
 }  // namespace model

@@ -1,8 +1,7 @@
 // The schedule of levels as a table.
-
 #include "model/decimal_text.h"
+#include "model/exchange/sight_cells.h"
 #include "model/exchange/tables.h"
-#include "model/levelling/staff_text.h"
 #include "model/lines/level_sights.h"
 
 namespace model {
@@ -56,10 +55,9 @@ void addNames(const Model& model, std::vector<Column>& columns) {
 std::vector<Column> staffColumns(const Model& model, const SetUp& setUp) {
   Column staff{"staff m", true, false, {}}, words{"from there", false, false, {}};
   for (const LevelSight& sight : sightsOfLevels(model.job, model.settingOut, setUp)) {
-    staff.cells.push_back(sight.reading.canBeRead() ? staffText(sight.reading.reading) : "");
-    std::string text;
-    for (const std::string& each : sight.words) text += (text.empty() ? "" : "; ") + each;
-    words.cells.push_back(text);
+    const SightCells cells(sight);
+    staff.cells.push_back(cells.staff);
+    words.cells.push_back(cells.words);
   }
   return {staff, words};
 }
@@ -100,10 +98,8 @@ Table levelsTable(const Model& model, const SetUp& setUp) {
   for (Column& column : columns)
     if (column.heading == "courses from damp course") column.detail = true;
   columns.push_back(read[1]);
-  std::string from = ", read from set-up " + setUp.name;
-  if (const auto instrument = instrumentOf(model.job, setUp))
-    from += ", line at " + levelText(instrument->collimation);
-  return tableOf(title(model) + from, columns, model.settingOut.schedule.size());
+  return tableOf(title(model) + readFromText(model.job, setUp), columns,
+                 model.settingOut.schedule.size());
 }
 
 }  // namespace model

@@ -158,9 +158,9 @@ LinePart limitsPart(const Model& model, const SetOutLines& lines) {
 
 }  // namespace
 
-std::vector<LinePart> lineParts(const Model& model, const SetOutLines& lines) {
+std::vector<LinePart> lineParts(const Model& model, const SetOutLines& lines, const SetUp* setUp) {
   return {boardsPart(model, lines), linesPart(model, lines), tapePart(model, lines),
-          limitsPart(model, lines)};
+          limitsPart(model, lines), pinsPart(model, setUp)};
 }
 
 }  // namespace model

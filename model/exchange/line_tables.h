@@ -9,15 +9,18 @@
 
 namespace model {
 
-// Keys: "boards", "lines", "tape", "limits".
+// Keys: "boards", "lines", "tape", "limits", "pins".
 using LinePart = TablePart;
 
-// In that order.
-std::vector<LinePart> lineParts(const Model& model, const SetOutLines& lines);
+// In that order. With a set-up of the job, what is read of every pin from there.
+std::vector<LinePart> lineParts(const Model& model, const SetOutLines& lines,
+                                const SetUp* setUp = nullptr);
 
-// The first of them.
+// The first and the last of them.
 LinePart boardsPart(const Model& model, const SetOutLines& lines);
+LinePart pinsPart(const Model& model, const SetUp* setUp);
 
-Table pegsTable(const Model& model, const SetOutLines& lines);
+// Every peg; with a set-up, what is read of its level from there.
+Table pegsTable(const Model& model, const SetOutLines& lines, const SetUp* setUp = nullptr);
 
 }  // namespace model

@@ -128,8 +128,9 @@ bool ReadingChecks::placeOfLevel(const ReadingRow& row, const Reading& reading) 
     if (reading.along) return along(row, reading, *wall);
     return fail(row, ReadingColumn::Along, "this row does not say how far along wall " + at,
                 "give along in mm from corner " + at.substr(0, at.find('-')));
-  } else if (target.place == TargetPlace::Pins && pinNumber(at)) {
+  } else if (const auto pin = pinOf(at)) {
     // Where the pins stand is not known here.
+    if (!isOfPin(reading, *pin)) return wrongPin(row, *pin);
   } else if (!points_.corner(at)) {
     std::vector<std::string> names = points_.walls();
     names.insert(names.end(), points_.letters().begin(), points_.letters().end());
@@ -139,6 +140,21 @@ bool ReadingChecks::placeOfLevel(const ReadingRow& row, const Reading& reading) 
   if (!reading.along) return true;
   return fail(row, ReadingColumn::Along, at + " is a point, with nothing along it",
               "leave along out, or name a wall");
+}
+
+bool ReadingChecks::isOfPin(const Reading& reading, const PinWord& pin) const {
+  return findReadingTarget(reading.target)->place == pin.place &&
+         storeyOfTarget(reading.target, job_.storeys.size()).value_or(0) == 0;
+}
+
+bool ReadingChecks::wrongPin(const ReadingRow& row, const PinWord& pin) {
+  const char* target = pin.place == TargetPlace::Pins       ? "top-of-concrete"
+                       : pin.place == TargetPlace::SlabPins ? "structural-floor"
+                                                            : "cellar-slab-top";
+  return fail(row, ReadingColumn::At,
+              std::string(findReadingTarget(row.text(ReadingColumn::Target))->words) +
+                  " is not read at pin " + pin.name,
+              std::string("of that pin write ") + target + ", or name a corner or a wall");
 }
 
 bool ReadingChecks::placeOnPlan(const ReadingRow& row, const Reading& reading) {

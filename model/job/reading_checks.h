@@ -21,6 +21,8 @@ class ReadingChecks {
   bool target(const ReadingRow& row, const Reading& reading);
   bool placeOfLevel(const ReadingRow& row, const Reading& reading);
   bool placeOnPlan(const ReadingRow& row, const Reading& reading);
+  bool isOfPin(const Reading& reading, const PinWord& pin) const;
+  bool wrongPin(const ReadingRow& row, const PinWord& pin);
   bool along(const ReadingRow& row, const Reading& reading, size_t wall);
   bool setUp(const ReadingRow& row, const Reading& reading);
   bool value(const ReadingRow& row, const Reading& reading);

@@ -1,12 +1,19 @@
 #include "model/job/reading_points.h"
 
 #include <algorithm>
+#include <string_view>
 
 #include <glm/geometric.hpp>
 
 #include "model/job/job_names.h"
 
 namespace model {
+
+namespace {
+
+constexpr const char* kLetters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
+
+}  // namespace
 
 ReadingPoints::ReadingPoints(const Job& job) : job_(job) {
   const size_t corners = job.outline.size();
@@ -53,14 +60,23 @@ double ReadingPoints::distance(const std::pair<size_t, size_t>& two) const {
   return glm::distance(job_.outline[two.first], job_.outline[two.second]);
 }
 
-std::optional<int> pinNumber(const std::string& name) {
-  const std::string word = "pin ";
-  if (!name.starts_with(word)) return std::nullopt;
-  const std::string digits = name.substr(word.size());
-  if (digits.empty() || digits.size() > 5 || digits[0] == '0' ||
-      digits.find_first_not_of("0123456789") != std::string::npos)
+std::optional<PinWord> pinOf(const std::string& at) {
+  static constexpr std::string_view kWord = "pin ", kCellar = "K-";
+  if (!at.starts_with(kWord)) return std::nullopt;
+  PinWord pin{at.substr(kWord.size()), TargetPlace::Pins};
+  std::string_view rest = pin.name;
+  if (rest.starts_with(kCellar)) {
+    pin.place = TargetPlace::CellarPins;
+    rest.remove_prefix(kCellar.size());
+  }
+  const size_t letters = std::min(rest.size(), rest.find_first_not_of(kLetters));
+  if (letters > 0 && pin.place == TargetPlace::Pins) pin.place = TargetPlace::SlabPins;
+  const bool lettered = pin.place != TargetPlace::Pins;
+  const std::string_view digits = rest.substr(letters);
+  if (lettered != (letters > 0) || digits.empty() || digits.size() > 5 || digits[0] == '0' ||
+      digits.find_first_not_of("0123456789") != std::string_view::npos)
     return std::nullopt;
-  return std::stoi(digits);
+  return pin;
 }
 
 }  // namespace model

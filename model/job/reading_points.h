@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "model/job/job.h"
+#include "model/job/reading_targets.h"
 
 namespace model {
 
@@ -37,7 +38,13 @@ class ReadingPoints {
   std::vector<std::string> letters_, walls_, openings_;
 };
 
-// "pin 3" to 3; nothing for any other word.
-std::optional<int> pinNumber(const std::string& name);
+// A level pin as a reading names it: "pin 3" in a trench, "pin B3" over the ground slab, "pin K-B3"
+// over the cellar's.
+struct PinWord {
+  std::string name;   // "3", "B3", "K-B3"
+  TargetPlace place;  // Pins, SlabPins or CellarPins
+};
+// Nothing for any other word. Whether the job has that pin is not known here.
+std::optional<PinWord> pinOf(const std::string& at);
 
 }  // namespace model

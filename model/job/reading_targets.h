@@ -16,9 +16,11 @@ enum class TargetKind {
 
 // Where on the building a level is taken. Every level may also be taken at a point of its own.
 enum class TargetPlace {
-  Walls,     // at a corner, or along a wall
-  Openings,  // at an opening
-  Pins,      // at a corner, along a wall, or at a level pin
+  Walls,       // at a corner, or along a wall
+  Openings,    // at an opening
+  Pins,        // as Walls, or at a level pin in a trench
+  SlabPins,    // as Walls, or on the lowest storey at a level pin over the ground slab
+  CellarPins,  // as Walls, or at a level pin over the cellar slab
 };
 
 // Of targets that every storey has: the lowest storey with one. Readings of another storey name it

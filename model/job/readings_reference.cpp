@@ -34,8 +34,9 @@ that are not used may be left out. At most 5,000 rows.
 
 Levels are read at a corner (`C`), on a wall (`A-B`, and under along the mm from A; `B-A` counts from
 B), or at any point that x and y give in the drawing's own mm; sills and lintels at an opening, by
-its name; top of concrete also at a level pin (`pin 3`). One set reads a point once. A photo is the
-name of its file alone.
+its name; concrete also at its level pins: `top-of-concrete` at `pin 3`, `structural-floor` of the
+ground slab at `pin B3`, `cellar-slab-top` at `pin K-B3` (`lines JOB --part pins` lists them). One set
+reads a point once. A photo is the name of its file alone.
 
 | target | what it is | kind |
 |---|---|---|

@@ -7,7 +7,7 @@
 #include <glm/trigonometric.hpp>
 
 #include "model/lines/face_list.h"
-#include "model/works/parts.h"
+#include "model/works/level_pins.h"
 
 namespace model {
 
@@ -55,14 +55,8 @@ class PegList {
   }
 
   void addPins() {
-    Works works;
-    buildLevelPins(job_, out_, works);
-    for (size_t i = 0; i < works.elements.size(); ++i) {
-      const Element& pin = works.elements[i];
-      const Bounds box = bounds(pin.solid);
-      const Vec3 middle = (box.low + box.high) / 2.0;
-      add("P" + std::to_string(i + 1), "level-pin", {middle.x, middle.y}, pin.top);
-    }
+    for (const LevelPin& pin : levelPins(job_, out_))
+      add("P" + pin.name, "level-pin", pin.at, pin.top);
   }
 
   std::vector<SetOutPeg> take() { return std::move(pegs_); }

@@ -137,6 +137,24 @@ void addFootings(const Job& job, const SettingOut& out, const Works& works, Fact
                                              " under the damp course";
 }
 
+// Over slabs: pins are set when their bed is laid, or first of all where they have none.
+void addSlabPins(const SettingOut& out, const Works& works, Facts& facts) {
+  const auto set = [&](StageKind stage) {
+    return std::any_of(works.elements.begin(), works.elements.end(), [&](const Element& e) {
+      return e.kind == ElementKind::LevelPin && e.placed.stage.kind == stage;
+    });
+  };
+  const std::string toCellar =
+      "level pins to top of concrete " + levelText(out.levels.cellarSlabTop);
+  const std::string toSlab =
+      "level pins to top of slab " + levelText(out.levels.structuralFloor[0]);
+  facts["pins-in-blinding"] =
+      set(StageKind::CellarBlinding) ? " While it is green set the " + toCellar + "." : "";
+  facts["pins-on-hardcore"] = set(StageKind::Oversite) ? " Then set the " + toSlab + "." : "";
+  facts["cellar-pins-first"] = set(StageKind::CellarSlab) ? "Set the " + toCellar + ". " : "";
+  facts["slab-pins-first"] = set(StageKind::GroundSlab) ? "Set the " + toSlab + ". " : "";
+}
+
 }  // namespace
 
 bool isLeanFill(const Element& element) { return element.id.rfind("lean concrete/", 0) == 0; }
@@ -147,6 +165,7 @@ void addGroundFacts(const Job& job, const SettingOut& out, const Works& works, F
   addCellar(job, out, facts);
   addTrenches(job, out, works, facts);
   addFootings(job, out, works, facts);
+  addSlabPins(out, works, facts);
   const Levels& levels = out.levels;
   facts["oversite"] = levelText(levels.oversite);
   facts["or-lower"] = levels.groundLow - job.ground.topsoil < levels.oversite - kTolerance

@@ -38,11 +38,12 @@ constexpr std::array kGroundWords{
     StageWords{
         K::CellarBlinding, "blind-cellar", "Blind the cellar bottom",
         "Pour a thin layer of lean concrete over the trimmed bottom, from {cellar-formation} "
-        "up to {cellar-slab-underside}.",
+        "up to {cellar-slab-underside}.{pins-in-blinding}",
         "A clean, hard floor to work from at {cellar-slab-underside}."},
     StageWords{
         K::CellarSlab, "cellar-slab", "Pour the cellar slab",
-        "Fix the steel, starter bars and sleeves as the engineer has drawn them, then pour in "
+        "{cellar-pins-first}Fix the steel, starter bars and sleeves as the engineer has drawn "
+        "them, then pour in "
         "one go up to top of concrete {cellar-slab-top}.",
         "The cellar slab, top of concrete {cellar-slab-top}."},
     StageWords{K::CellarForms, "cellar-forms", "Put up the cellar wall forms",
@@ -101,10 +102,10 @@ constexpr std::array kGroundWords{
     StageWords{K::Oversite, "oversite", "Make up under the floor",
                "From formation at {oversite}{or-lower} up to "
                "{slab-underside}: stone in compacted layers, blinded, with drains and sleeves in "
-               "place first.",
+               "place first.{pins-on-hardcore}",
                "A firm, level bed at {slab-underside}."},
     StageWords{K::GroundSlab, "ground-slab", "Lay the ground floor",
-               "Check the depth on a grid, then bring the floor up to "
+               "{slab-pins-first}Check the depth on a grid, then bring the floor up to "
                "{structural-floor}{finish-later}.",
                "Ground floor at {structural-floor}, ready to walk on next day."},
     StageWords{K::DampCourse, "damp-course", "Bed the damp course",

@@ -140,7 +140,7 @@ void countOpenings(const TakeoffInput& in, Tally& tally) {
 void countTemporary(const TakeoffInput& in, Tally& tally) {
   for (const Element& e : in.works.elements) {
     if (e.kind == ElementKind::LevelPin) {
-      tally.add({"Level pins", Unit::Each, 0, 1, "1.5 to 2 m apart"},
+      tally.add({"Level pins", Unit::Each, 0, 1, "in trenches and over slabs"},
                 static_cast<double>(pieceCount(e.solid)), e.placed.stage);
     } else if (e.kind == ElementKind::ProfileBoard) {
       tally.add({"Profile boards", Unit::Each, 0, 1, "one at each end of every line"}, 1,

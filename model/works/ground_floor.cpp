@@ -1,5 +1,7 @@
 // The ground floor: a slab on hardcore or beams over a void, beams over the cellar, and what
 // finishes it.
+#include "model/works/ground_floor.h"
+
 #include <algorithm>
 
 #include "model/works/edge_protection.h"
@@ -29,25 +31,6 @@ Placement acrossPlan(StageKind stage, const Polygon& area, double begin, double 
     placement.high = std::max(placement.high, p.x);
   }
   return placement;
-}
-
-// Concrete of the foundations that comes up into a floor's thickness.
-struct HighConcrete {
-  Regions area;
-  double top = 0;
-};
-
-std::vector<HighConcrete> concreteAbove(const SettingOut& out, double level) {
-  std::vector<HighConcrete> high;
-  const bool any =
-      std::any_of(out.foundations.begin(), out.foundations.end(),
-                  [&](const auto& run) { return !run.onCellar && run.top > level + 1e-6; });
-  if (!any) return high;
-  for (size_t i = 0; i < out.foundations.size(); ++i) {
-    const FoundationRun& run = out.foundations[i];
-    if (!run.onCellar && run.top > level + 1e-6) high.push_back({foundationArea(out, i), run.top});
-  }
-  return high;
 }
 
 // The floor from `bottom` to `top`, thinner where the foundations' concrete stands up into it.
@@ -81,22 +64,45 @@ void put(const SettingOut& out, Works& works, const FloorPart& part, const Regio
 
 }  // namespace
 
+std::vector<HighConcrete> concreteAbove(const SettingOut& out, double level) {
+  std::vector<HighConcrete> high;
+  const bool any =
+      std::any_of(out.foundations.begin(), out.foundations.end(),
+                  [&](const auto& run) { return !run.onCellar && run.top > level + 1e-6; });
+  if (!any) return high;
+  for (size_t i = 0; i < out.foundations.size(); ++i) {
+    const FoundationRun& run = out.foundations[i];
+    if (!run.onCellar && run.top > level + 1e-6) high.push_back({foundationArea(out, i), run.top});
+  }
+  return high;
+}
+
+Regions groundSlabArea(const SettingOut& settingOut) {
+  const Regions whole{{settingOut.ring(settingOut.faceDistances.innerFace), {}}};
+  if (settingOut.cellarOutline.empty()) return whole;
+  return subtract(whole, {{settingOut.cellarOutline, {}}});
+}
+
+Placement groundFloorLaid(const Job& job, const SettingOut& settingOut) {
+  const bool slab = job.groundFloor.kind == GroundFloorKind::Slab;
+  return acrossPlan(StageKind::GroundSlab, settingOut.ring(settingOut.faceDistances.innerFace),
+                    slab ? kBeforePour : 0, 1);
+}
+
 void buildGroundFloor(const Job& job, const SettingOut& settingOut, Works& works) {
   const Levels& levels = settingOut.levels;
   const Polygon inside = settingOut.ring(settingOut.faceDistances.innerFace);
   const Regions whole{{inside, {}}};
-  Regions overCellar, rest = whole;
-  if (!settingOut.cellarOutline.empty()) {
-    const Regions cellar{{settingOut.cellarOutline, {}}};
-    overCellar = intersect(whole, cellar);
-    rest = subtract(whole, cellar);
-  }
+  const Regions rest = groundSlabArea(settingOut);
+  Regions overCellar;
+  if (!settingOut.cellarOutline.empty())
+    overCellar = intersect(whole, {{settingOut.cellarOutline, {}}});
   const double top = levels.structuralFloor[0], bottom = levels.slabUnderside;
   put(settingOut, works,
       {"floor over cellar", "Floor over the cellar", ElementKind::BeamFloor, Material::Concrete,
        Unit::SquareMetre},
       overCellar, bottom, top, acrossPlan(StageKind::FloorOverCellar, inside, 0, 1));
-  const Placement laid = acrossPlan(StageKind::GroundSlab, inside, 0, 1);
+  const Placement laid = groundFloorLaid(job, settingOut);
   if (job.groundFloor.kind == GroundFloorKind::Slab) {
     put(settingOut, works,
         {"ground slab", "Ground floor slab", ElementKind::GroundSlab, Material::Concrete,

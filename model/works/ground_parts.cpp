@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "model/works/ground_floor.h"
+
 namespace model {
 
 namespace {
@@ -83,11 +85,13 @@ class Maker {
                                      ElementKind::Spoil, Material::Earth,
                                      sinking(StageKind::CellarDig, at / count, (at + 1) / count)));
     }
-    result_.cellarBlinding = part(
-        "cellar/blinding", "Cellar blinding", ElementKind::Blinding, Material::LeanConcrete,
-        [](Element& e, const Bounds& b) { e.placed = acrossPlan(StageKind::CellarBlinding, b); });
+    result_.cellarBlinding = part("cellar/blinding", "Cellar blinding", ElementKind::Blinding,
+                                  Material::LeanConcrete, [](Element& e, const Bounds& b) {
+                                    e.placed = acrossPlan(StageKind::CellarBlinding, b);
+                                    e.placed.end = kBedLaid;
+                                  });
     result_.cellarSlab = part("cellar/slab", "Cellar slab", ElementKind::CellarSlab,
-                              Material::Concrete, rising(StageKind::CellarSlab));
+                              Material::Concrete, rising(StageKind::CellarSlab, kBeforePour));
     result_.cellarWall = part("cellar/walls", "Cellar walls", ElementKind::CellarWall,
                               Material::Concrete, rising(StageKind::CellarWalls, 0, 0.8));
     result_.cellarMembrane =
@@ -164,7 +168,7 @@ class Maker {
         part("backfill/trenches inside", "Backfill inside the walls", ElementKind::Backfill,
              Material::Earth, refilling(StageKind::TrenchBackfill));
     result_.hardcore = part("hardcore", "Hardcore under the floor", ElementKind::Hardcore,
-                            Material::Hardcore, rising(StageKind::Oversite));
+                            Material::Hardcore, rising(StageKind::Oversite, 0, kBedLaid));
     result_.topsoilBack = part(
         "topsoil/put back", "Topsoil put back", ElementKind::Topsoil, Material::Topsoil,
         [](Element& e, const Bounds& b) { e.placed = acrossPlan(StageKind::OutsideWorks, b); });

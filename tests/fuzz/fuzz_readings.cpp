@@ -18,7 +18,7 @@ model::Job job() {
   job.ordnanceDatum = 61.35;
   job.outline = {{0, 0}, {6.74, 0}, {6.74, 4.49}, {0, 4.49}};
   job.storeys.push_back({"First floor", 2.7});
-  job.setUps.push_back({"Site", "", {-2, 2}, "", 1.2, 5});
+  job.setUps.push_back({"Site", "", {-2, 2}, "", 1.2, 5, ""});
   job.openings.emplace_back().name = "Front door";
   return job;
 }

@@ -12,7 +12,7 @@ namespace {
 
 using test_support::demoNames;
 
-const std::vector<std::string> kParts{"boards", "lines", "tape", "limits"};
+const std::vector<std::string> kParts{"boards", "lines", "tape", "limits", "pins"};
 
 TEST(LinesCommand, EveryPartOfEveryDemoReadsAsCsvAndAsJsonAndTheyAgree) {
   for (const std::string& demo : demoNames()) {
@@ -65,6 +65,64 @@ TEST(PegsCommand, GivesATotalStationNamesAndCoordinates) {
     EXPECT_EQ(corner->at(4), "outer-face");
     EXPECT_GT(rows.size(), 8u);
   }
+}
+
+// What is read on a peg and its level make the height of the instrument's line.
+void expectReadings(const nlohmann::json& rows, const std::string& level, size_t least) {
+  size_t read = 0;
+  for (const auto& row : rows) {
+    if (row.at("staff m").is_null()) {
+      EXPECT_NE(row.at("from there"), "") << row;
+      continue;
+    }
+    EXPECT_NEAR(row.at(level).get<double>() + row.at("staff m").get<double>(), 1.425, 0.0011)
+        << row;
+    ++read;
+  }
+  EXPECT_GT(read, least);
+}
+
+TEST(PegsCommand, FromASetUpHaveTheirStaffReadings) {
+  const ProgramRun run =
+      stringcourse({"pegs", demoPath("orchard-house"), "--set-up", "Site", "--json"});
+  ASSERT_EQ(run.exitCode, 0) << run.err;
+  expectReadings(nlohmann::json::parse(run.out), "level m", 80);
+  const ProgramRun none = stringcourse({"pegs", demoPath("orchard-house"), "--set-up", "Roof"});
+  EXPECT_EQ(none.exitCode, 2);
+  EXPECT_NE(none.err.find("Site, Cellar, Plate"), std::string::npos) << none.err;
+}
+
+TEST(LinesCommand, GivesThePinsOverTrenchesAndSlabsAndWhatIsReadOnThem) {
+  const ProgramRun run = stringcourse(
+      {"lines", demoPath("orchard-house"), "--part", "pins", "--set-up", "site", "--json"});
+  ASSERT_EQ(run.exitCode, 0) << run.err;
+  const auto rows = nlohmann::json::parse(run.out);
+  expectReadings(rows, "top m", 30);
+  const auto count = [&](const std::string& in) {
+    return std::count_if(rows.begin(), rows.end(),
+                         [&](const auto& row) { return row.at("in") == in; });
+  };
+  EXPECT_GT(count("trench F-A"), 2);
+  EXPECT_GT(count("ground slab"), 8);
+  EXPECT_GT(count("cellar slab"), 8);
+  // The pegs for the total station are the same pins.
+  const auto pegs =
+      nlohmann::json::parse(stringcourse({"pegs", demoPath("orchard-house"), "--json"}).out);
+  for (const auto& row : rows) {
+    const auto peg = std::find_if(pegs.begin(), pegs.end(), [&](const auto& each) {
+      return each.at("name") == "P" + row.at("pin").template get<std::string>();
+    });
+    ASSERT_NE(peg, pegs.end()) << row;
+    EXPECT_EQ(peg->at("east m"), row.at("east m"));
+    EXPECT_EQ(peg->at("level m"), row.at("top m"));
+  }
+  const ProgramRun people = stringcourse({"lines", demoPath("orchard-house"), "--part", "pins"});
+  EXPECT_NE(people.out.find("K-A1"), std::string::npos) << people.out;
+  EXPECT_NE(people.out.find("the letters go up the drawing"), std::string::npos) << people.out;
+  const ProgramRun boards =
+      stringcourse({"lines", demoPath("orchard-house"), "--part", "boards", "--set-up", "Site"});
+  EXPECT_EQ(boards.exitCode, 2);
+  EXPECT_NE(boards.err.find("--part pins"), std::string::npos) << boards.err;
 }
 
 }  // namespace

@@ -113,7 +113,7 @@ TEST(PublishedSettingOut, StaffReadingOnTheTopsOfBatterBoards) {
 TEST(PublishedSettingOut, StaffReadingsOnTheBoardsOfAJob) {
   Job job = rectangleJob(10, 8);
   job.site.benchMark = BenchMark{"A", {-6, -6}, 1.27 * kFoot};  // 1070.58 over a floor at 1069.31
-  SetUp setUp;
+  model::SetUp setUp;
   setUp.at = {-5, -5};
   setUp.backsight = 5.34 * kFoot;
   job.setUps = {setUp};
@@ -121,7 +121,7 @@ TEST(PublishedSettingOut, StaffReadingsOnTheBoardsOfAJob) {
   const BoardPlan plan = deriveBoards(job, out);
   ASSERT_FALSE(plan.boards.empty());
   const auto reading = [&](double level) {
-    return sightsOfPoints(job, out, setUp, {{plan.boards[0].from, level}}).at(0).reading.reading;
+    return sightOfPoint(job, out, setUp, {plan.boards[0].from, level})->reading.reading;
   };
   EXPECT_NEAR(reading(1.00 * kFoot) / kFoot, 5.61, 0.005);
   for (const Board& board : plan.boards)

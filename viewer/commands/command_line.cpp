@@ -66,31 +66,47 @@ CLI::App* addTable(CLI::App& app, const char* name, const char* does, RunTable r
   return command;
 }
 
-void addTables(CLI::App& app, TableOptions& options, Action& action) {
-  addTable(app, "check", "Say everything that is wrong with a job", runCheck, options, action);
-  CLI::App* levels = addTable(app, "levels", "The schedule of levels", runLevels, options, action);
-  levels
+void addSetUp(CLI::App* command, TableOptions& options) {
+  command
       ->add_option(
           "--set-up", options.setUp,
           "a set-up of the job: what is read on the staff from there, and how a level that "
           "cannot be read is carried on")
       ->type_name("NAME");
+}
+
+void addLines(CLI::App& app, TableOptions& options, Action& action) {
+  CLI::App* lines = addTable(app, "lines",
+                             "What to set out: profile boards and their marks, lines against the "
+                             "site, checks by tape, limits, level pins",
+                             runLines, options, action);
+  lines
+      ->add_option("--part", options.part, "one of boards, lines, tape, limits, pins; default: all")
+      ->check(CLI::IsMember({"boards", "lines", "tape", "limits", "pins"}));
+  examples(lines,
+           "  stringcourse lines house.toml\n"
+           "  stringcourse lines house.toml --part tape\n"
+           "  stringcourse lines house.toml --part boards --csv > boards.csv\n"
+           "  stringcourse lines house.toml --part pins --set-up Site\n");
+  addSetUp(lines, options);
+  CLI::App* pegs =
+      addTable(app, "pegs", "Every peg and mark with its coordinates, for a total station", runPegs,
+               options, action);
+  addSetUp(pegs, options);
+  examples(pegs,
+           "  stringcourse pegs house.toml --csv > pegs.csv\n"
+           "  stringcourse pegs house.toml --set-up Site\n");
+}
+
+void addTables(CLI::App& app, TableOptions& options, Action& action) {
+  addTable(app, "check", "Say everything that is wrong with a job", runCheck, options, action);
+  CLI::App* levels = addTable(app, "levels", "The schedule of levels", runLevels, options, action);
+  addSetUp(levels, options);
   examples(levels,
            "  stringcourse levels house.toml\n"
            "  stringcourse levels house.toml --csv > levels.csv\n"
            "  stringcourse levels house.toml --set-up Site\n");
-  CLI::App* lines = addTable(app, "lines",
-                             "What to set out: profile boards and their marks, lines against the "
-                             "site, checks by tape, limits",
-                             runLines, options, action);
-  lines->add_option("--part", options.part, "one of boards, lines, tape, limits; default: all")
-      ->check(CLI::IsMember({"boards", "lines", "tape", "limits"}));
-  examples(lines,
-           "  stringcourse lines house.toml\n"
-           "  stringcourse lines house.toml --part tape\n"
-           "  stringcourse lines house.toml --part boards --csv > boards.csv\n");
-  addTable(app, "pegs", "Every peg and mark with its coordinates, for a total station", runPegs,
-           options, action);
+  addLines(app, options, action);
   CLI::App* takeoff =
       addTable(app, "takeoff", "Quantities, and what to order", runTakeoff, options, action);
   takeoff->add_flag("--by-stage", options.byStage, "the same, stage by stage");

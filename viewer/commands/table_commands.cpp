@@ -2,10 +2,10 @@
 
 #include <algorithm>
 
-#include "model/levelling/level_book.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_options.h"
+#include "viewer/commands/set_up_asked.h"
 #include "viewer/commands/stage_words.h"
 
 namespace viewer {
@@ -79,15 +79,9 @@ int runLevels(const TableOptions& options) {
     return printTable(options, [](const model::Model& m) { return model::levelsTable(m); });
   const auto model = loadAndTell(options.job);
   if (!model) return kProblems;
-  std::string names;
-  for (const model::SetUp& setUp : model->job.setUps) {
-    if (model::sameName(setUp.name, options.setUp))
-      return printOut(model::write(model::levelsTable(*model, setUp), options.style));
-    names += (names.empty() ? "" : ", ") + setUp.name;
-  }
-  return wrongUsage(
-      "there is no set-up \"" + options.setUp + "\" in this job" +
-      (names.empty() ? ": it has none; give [[set_up]] in the job file" : ": " + names));
+  const SetUpAsked asked(*model, options.setUp);
+  if (!asked.setUp) return wrongUsage(asked.wrong);
+  return printOut(model::write(model::levelsTable(*model, *asked.setUp), options.style));
 }
 
 int runTakeoff(const TableOptions& options) {

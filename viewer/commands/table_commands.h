@@ -11,8 +11,8 @@ struct TableOptions {
   std::string job;
   model::TableStyle style = model::TableStyle::People;
   bool byStage = false;  // takeoff only
-  std::string part;      // lines only: "boards", "lines", "tape", "limits"; empty for all
-  std::string setUp;     // levels only: a set-up's name, to read from
+  std::string part;      // lines only: "boards", "lines", "tape", "limits", "pins"; empty for all
+  std::string setUp;     // levels, lines and pegs: a set-up's name, to read from
   std::string stage;     // stages only: one to tell of in words, "all", or empty for the table
 };
 

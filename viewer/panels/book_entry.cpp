@@ -8,6 +8,7 @@
 #include "model/job/reading_files.h"
 #include "model/job/text_file.h"
 #include "model/job/write_job.h"
+#include "model/levelling/set_up.h"
 #include "model/problem_lines.h"
 
 namespace viewer {
@@ -43,11 +44,8 @@ bool endsInCsv(const std::string& name) {
 
 model::BookSettings bookSettings(const model::Job& job) {
   model::BookSettings settings;
-  const auto add = [&](const model::BenchMark& mark) {
-    settings.marks.push_back({mark.name, mark.level});
-  };
-  if (job.site.benchMark) add(*job.site.benchMark);
-  for (const model::BenchMark& mark : job.site.marks) add(mark);
+  settings.marks = model::marksOf(job);
+  settings.ordnanceDatum = job.ordnanceDatum;
   return settings;
 }
 

@@ -2,8 +2,9 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include "model/asbuilt/level_surface.h"
 #include "model/job/reading_targets.h"
-
+#include "model/works/level_pins.h"
 #include "tests/model/asbuilt/as_built_support.h"
 
 namespace asbuilt_test {
@@ -23,7 +24,7 @@ class Surveyor {
       : dice_(seed), job_(std::move(job)), out_(deriveSettingOut(job_)), most_(most) {
     job_.site.marks = {{"Peg", {0, 0}, 0.321}};
     job_.site.benchMark.reset();
-    job_.setUps = {{"1", "", {0, 0}, "Peg", 1.234, 5}};
+    job_.setUps = {{"1", "", {0, 0}, "Peg", 1.234, 5, ""}};
     job_.readings.clear();
     job_.tolerances.clear();
   }
@@ -254,20 +255,57 @@ TEST(Deviations, FollowTheStepsOfTheFoundation) {
 
 TEST(Deviations, AreNotMadeUpForWhatTheDrawingDoesNotHave) {
   Job job = rectangle(8, 6);
-  addSet(job, {levelAt("cellar-floor", "A", -2), levelAt("top-of-concrete", "pin 999", -1),
-               levelAt("sill", "A", 1), levelAt("ceiling", "A", 2.4)});
+  addSet(job,
+         {levelAt("cellar-floor", "A", -2), levelAt("top-of-concrete", "pin 999", -1),
+          levelAt("structural-floor", "pin Z9", -1), levelAt("cellar-slab-top", "pin K-A1", -1),
+          levelAt("sill", "A", 1), levelAt("ceiling", "A", 2.4)});
   Reading staff = levelAt("damp-course", "A", 1.5);
   staff.kind = ReadingKind::Staff;
   staff.setUp = "nowhere";
   job.readings[0].rows.push_back(staff);
   const auto built = derive(job);
   EXPECT_TRUE(built.deviations.empty());
-  ASSERT_EQ(built.unheld.size(), 5u);
+  ASSERT_EQ(built.unheld.size(), 7u);
   EXPECT_EQ(built.unheld[0].why, "the drawing has no cellar finished floor");
   EXPECT_TRUE(says(built.unheld[1].why, "the level pins are 1 to "));
-  EXPECT_TRUE(says(built.unheld[2].why, "held against an opening"));
-  EXPECT_EQ(built.unheld[3].why, "the drawing has no ceiling");
-  EXPECT_TRUE(says(built.unheld[4].why, "no set-up \"nowhere\""));
+  EXPECT_TRUE(says(built.unheld[2].why, "the level pins over the ground slab are A1 to "));
+  EXPECT_EQ(built.unheld[3].why, "this job has no level pins over the cellar slab");
+  EXPECT_TRUE(says(built.unheld[4].why, "held against an opening"));
+  EXPECT_EQ(built.unheld[5].why, "the drawing has no ceiling");
+  EXPECT_TRUE(says(built.unheld[6].why, "no set-up \"nowhere\""));
+}
+
+// Slabs read at their pins with known errors give those errors back, over the whole of the grid.
+TEST(Deviations, OfPinsOverSlabsAreTheErrorsThatWerePutIn) {
+  Job job = test_support::demoJob("orchard-house");
+  job.readings.clear();
+  const SettingOut out = deriveSettingOut(job);
+  std::vector<Reading> rows;
+  std::vector<LevelPin> read;
+  const auto error = [](const LevelPin& pin) {
+    return std::round(2 * pin.at.x - 3 * pin.at.y) / 1000;
+  };
+  for (const LevelPin& pin : slabPins(job, out)) {
+    const bool cellar = pin.concrete == PinnedConcrete::CellarSlab;
+    rows.push_back(levelAt(cellar ? "cellar-slab-top" : "structural-floor", "pin " + pin.name,
+                           pin.top + error(pin)));
+    read.push_back(pin);
+  }
+  addSet(job, rows);
+  const auto built = deriveAsBuilt(job, out);
+  EXPECT_TRUE(built.unheld.empty());
+  ASSERT_EQ(built.deviations.size(), read.size());
+  ASSERT_GT(read.size(), 16u);
+  for (size_t i = 0; i < read.size(); ++i) {
+    EXPECT_NEAR(built.deviations[i].off, error(read[i]), 1e-9) << read[i].name;
+    EXPECT_EQ(built.deviations[i].place.at, read[i].at) << read[i].name;
+  }
+  const LevelSurface slab = levelSurface(built.deviations, "structural-floor:0");
+  ASSERT_FALSE(slab.triangles.empty());
+  for (const LevelPin& pin : read)
+    if (pin.concrete == PinnedConcrete::GroundSlab) {
+      EXPECT_NEAR(slab.at(pin.at).value_or(1), error(pin), 1e-9) << pin.name;
+    }
 }
 
 TEST(Deviations, OfEveryReadingOfTheHouseAreKnown) {

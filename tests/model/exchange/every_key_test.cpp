@@ -7,6 +7,7 @@
 
 #include "model/exchange/glb.h"
 #include "model/exchange/line_tables.h"
+#include "model/exchange/reading_tables.h"
 #include "model/exchange/tables.h"
 #include "model/job/key_table.h"
 #include "model/job/read_job.h"
@@ -21,7 +22,9 @@ const std::set<std::string> kOnlyDrawn{"site.latitude", "site.north"};
 // Tables of keys that the setting out hands on, in tables of its own.
 const std::set<std::string> kOfTheLines{"site.mark", "site.grid", "setting_out", "limit"};
 // Where it was read from and what was read, which is told apart from what is built.
-const std::set<std::string> kOfTheReadings{"set_up", "readings", "tolerance", "question"};
+const std::set<std::string> kOfTheReadings{"set_up", "readings", "tolerance"};
+// Asked of the designer: the window and the report show it.
+const std::set<std::string> kOfTheReport{"question"};
 
 std::string pathOf(const KeySpec& key) { return std::string(key.table) + "." + key.name; }
 
@@ -30,6 +33,23 @@ std::string outputs(const Job& job) {
   std::string all;
   for (const Table& table : {levelsTable(model), takeoffTable(model, true), stagesTable(model)}) {
     all += write(table, TableStyle::Json) + write(table, TableStyle::People);
+  }
+  return all + glbBytes(model);
+}
+
+// What each set-up reads, and what each reading comes to.
+std::string readingsHandedOn(const Job& job) {
+  const Model model = buildModel(job);
+  const SetOutLines lines = deriveLines(job, model.settingOut);
+  std::string all;
+  for (const SetUp& setUp : job.setUps) {
+    all += write(levelsTable(model, setUp), TableStyle::Json) + levelsTable(model, setUp).title +
+           write(pegsTable(model, lines, &setUp), TableStyle::Json);
+  }
+  const AsBuilt built = deriveAsBuilt(job, model.settingOut);
+  for (const ReadingPart& part : readingParts(job, model.settingOut, built)) {
+    all += write(part.table, TableStyle::Json);
+    for (const std::string& words : part.words) all += words;
   }
   return all + glbBytes(model);
 }
@@ -46,6 +66,9 @@ std::string linesHandedOn(const Job& job) {
 std::vector<Job> jobs() {
   const Job demo = test_support::demoJob("orchard-house");
   std::vector<Job> all{demo};
+  // One reading is held against nothing, which names its file.
+  all[0].readings[0].rows.push_back(all[0].readings[0].rows[0]);
+  all[0].readings[0].rows.back().at = "pin 999";
   Job& render = all.emplace_back(demo);
   render.walls.render = 0.020;
   Job& battered = all.emplace_back(demo);
@@ -103,7 +126,9 @@ bool change(const KeySpec& key, const Slot& slot, int attempt) {
     setChoice(slot, attempt);
     return true;
   }
-  static const std::vector<std::string> kTexts{"Another", "A-B", "B-C", "A", "B", "3"};
+  static const std::vector<std::string> kTexts{
+      "Another",         "A-B",        "B-C", "A", "B", "3", "Nail in kerb", "cellar",
+      "cellar-slab-top", "another.csv"};
   if (attempt >= static_cast<int>(kTexts.size())) return false;
   const std::string& text = kTexts[static_cast<size_t>(attempt)];
   if (key.kind == ValueKind::Date) {
@@ -143,19 +168,22 @@ bool changesSomething(const KeySpec& key, const std::vector<Job>& all,
 
 TEST(EveryKey, ChangesSomethingThatIsHandedOn) {
   const std::vector<Job> all = jobs();
-  std::vector<std::string> before, linesBefore;
+  std::vector<std::string> before, linesBefore, readingsBefore;
   for (const Job& job : all) {
     for (const Problem& problem : validateJob(job, "", {})) {
       EXPECT_NE(problem.severity, Severity::Error) << format(problem);
     }
     before.push_back(outputs(job));
     linesBefore.push_back(linesHandedOn(job));
+    readingsBefore.push_back(readingsHandedOn(job));
   }
   for (const KeySpec& key : keyTable()) {
-    if (kOnlyDrawn.count(pathOf(key)) || kOfTheReadings.count(key.table)) continue;
+    if (kOnlyDrawn.count(pathOf(key)) || kOfTheReport.count(key.table)) continue;
     const bool lines = kOfTheLines.count(key.table) > 0;
-    EXPECT_TRUE(lines ? changesSomething(key, all, linesBefore, linesHandedOn)
-                      : changesSomething(key, all, before, outputs))
+    const bool readings = kOfTheReadings.count(key.table) > 0;
+    EXPECT_TRUE(readings ? changesSomething(key, all, readingsBefore, readingsHandedOn)
+                : lines  ? changesSomething(key, all, linesBefore, linesHandedOn)
+                         : changesSomething(key, all, before, outputs))
         << pathOf(key);
   }
 }

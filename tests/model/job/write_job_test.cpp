@@ -172,7 +172,11 @@ TEST(WriteJob, AKeyThatNoLongerHoldsGoesWithItsLine) {
 
 TEST(WriteJob, RenamingAStoreyRenamesItWhereOpeningsNameIt) {
   const std::string text = demo("orchard-house");
-  const std::string written = changed(text, [](Job& job) { job.storeys[1].name = "Upper floor"; });
+  const std::string written = changed(text, [](Job& job) {
+    job.storeys[1].name = "Upper floor";
+    for (model::SetUp& setUp : job.setUps)  // by a name of their own, as they name their mark
+      if (setUp.floor == "First floor") setUp.floor = "Upper floor";
+  });
   EXPECT_EQ(written.find("First floor"), std::string::npos);
   EXPECT_NE(written.find("storey = \"Upper floor\""), std::string::npos);
 }

@@ -63,6 +63,24 @@ TEST(TrueWords, LeanConcreteBesideTheCellarIsNoBlinding) {
   EXPECT_FALSE(says(text, "cellar")) << text;
 }
 
+TEST(TrueWords, PinsAreSetOverSlabsWhereThereAreAny) {
+  Job job = withCellar();
+  Model m = buildModel(job);
+  const std::string slab =
+      "level pins to top of slab " + levelText(m.settingOut.levels.structuralFloor[0]);
+  EXPECT_TRUE(says(said(m, StageKind::Oversite), "Then set the " + slab));
+  EXPECT_TRUE(says(said(m, StageKind::CellarBlinding), "While it is green set the level pins"));
+  EXPECT_FALSE(says(said(m, StageKind::GroundSlab), "level pins"));
+  EXPECT_FALSE(says(said(m, StageKind::CellarSlab), "level pins"));
+  job.groundFloor.hardcore = job.cellar->blinding = 0;
+  m = buildModel(job);
+  EXPECT_TRUE(says(said(m, StageKind::GroundSlab), "Set the level pins"));
+  EXPECT_TRUE(says(said(m, StageKind::CellarSlab), "Set the level pins"));
+  job.groundFloor.kind = GroundFloorKind::Suspended;
+  m = buildModel(job);
+  EXPECT_FALSE(says(said(m, StageKind::GroundSlab), "pins"));
+}
+
 TEST(TrueWords, AFloorOfBeamsIsNotPoured) {
   Job job = oblong();
   job.groundFloor.kind = GroundFloorKind::Suspended;

@@ -17,7 +17,7 @@ using namespace model;
 std::vector<std::vector<double>> pinRows(const Model& m) {
   std::map<std::pair<std::string, long>, std::vector<double>> rows;
   for (const Element& element : m.works.elements) {
-    if (element.kind != ElementKind::LevelPin) continue;
+    if (element.kind != ElementKind::LevelPin || element.wall.empty()) continue;
     const WallLine& wall = m.settingOut.walls[m.settingOut.wallNamed(element.wall).value()];
     double low = 1e9, high = -1e9, top = -1e9;
     for (const Vec3& p : element.solid.points) {
