@@ -54,12 +54,15 @@ std::string placeOf(const Model& model, const LevelPin& pin) {
 }
 
 void addPinWords(const Model& model, const std::vector<LevelPin>& pins, LinePart& part) {
-  const bool slab = std::any_of(pins.begin(), pins.end(), [](const LevelPin& pin) {
-    return pin.concrete != PinnedConcrete::Foundation;
-  });
-  if (slab)
+  const auto any = [&](PinnedConcrete concrete) {
+    return std::any_of(pins.begin(), pins.end(),
+                       [&](const LevelPin& pin) { return pin.concrete == concrete; });
+  };
+  const bool cellar = any(PinnedConcrete::CellarSlab);
+  if (cellar || any(PinnedConcrete::GroundSlab))
     part.words.push_back(
-        "Over a slab the letters go up the drawing and the numbers to the right; K is the cellar");
+        std::string("Over a slab the letters go up the drawing and the numbers to the right") +
+        (cellar ? "; K is the cellar" : ""));
   if (model.job.groundFloor.kind == GroundFloorKind::Suspended)
     part.words.emplace_back("The ground floor is beams and blocks: no pins");
   part.words.push_back("Pins stand " + lengthText(model.job.settingOut.pinSpacing) +
