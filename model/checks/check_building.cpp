@@ -59,6 +59,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   const Checking checking{job, settingOut, file, places, problems};
   checkLintels(checking);
   checkOpeningWidths(checking);
+  checkBond(checking);
   checkOpeningCourses(checking);
   checkConcreteInTheGround(checking);
   checkGoodGround(checking);

@@ -68,6 +68,9 @@ struct Ground {
 
 // ---- walls ----------------------------------------------------------------
 
+// What cross joints give either way: common practice, no source.
+inline constexpr double kJointGives = 0.002;
+
 // The wall from outside in. The outline is the outer face of the outer leaf.
 struct WallBuildUp {
   double render = 0;  // its thickness, outside the outline
@@ -80,6 +83,9 @@ struct WallBuildUp {
   double blockLength = 0.440;
   double blockHeight = 0.215;
   double joint = 0.010;
+  // Of the cross joints, when the bond is laid dry; default: `joint` less and more kJointGives.
+  std::optional<double> jointLeast, jointMost;
+  std::optional<double> leastCut;    // the shortest piece of brick; default: half a brick
   std::optional<double> dampCourse;  // level; default: a whole course at or under the floor
                                      // and 150 or more above the ground outside
   std::optional<double> top;         // level at which the wall plate beds; default: the last

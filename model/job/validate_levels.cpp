@@ -110,6 +110,29 @@ void validateBuildUp(const Validation& v) {
   }
 }
 
+void validateJoints(const Validation& v) {
+  const WallBuildUp& walls = v.job.walls;
+  const auto wrong = [&](const char* key, double value, const char* side) {
+    v.error(std::string("walls.") + key,
+            std::string("walls.") + key + " is " + lengthWords(value) + " with joints of " +
+                lengthWords(walls.joint),
+            std::string("it is ") + side + " `joint`");
+  };
+  if (!v.known.has({"walls.joint"})) return;
+  if (walls.jointLeast && v.known.has({"walls.joint_least"}) &&
+      *walls.jointLeast > walls.joint + kTolerance)
+    wrong("joint_least", *walls.jointLeast, "at most");
+  if (walls.jointMost && v.known.has({"walls.joint_most"}) &&
+      *walls.jointMost < walls.joint - kTolerance)
+    wrong("joint_most", *walls.jointMost, "at least");
+  if (!walls.leastCut || !v.known.has({"walls.cut_least", "walls.brick_length"})) return;
+  const double half = (walls.brickLength - walls.joint) / 2;
+  if (*walls.leastCut <= half + kTolerance) return;
+  v.error("walls.cut_least",
+          "walls.cut_least is " + lengthWords(*walls.leastCut) + ", longer than half a brick",
+          "half bricks are laid at every other jamb: at most " + lengthWords(half));
+}
+
 void validateDampCourse(const Validation& v, const LevelFacts& levels) {
   if (!v.known.dampCourse()) return;
   const double level = levels.dampCourse;
@@ -225,6 +248,7 @@ void validateLevels(const Validation& v, const LevelFacts& levels) {
             "the spacing is more than the joists' width");
   }
   validateBuildUp(v);
+  validateJoints(v);
   validateDampCourse(v, levels);
   validateWallTop(v, levels);
   validateGround(v, levels);

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cstdio>
 
 #include "model/job/write_job.h"
@@ -24,10 +25,13 @@ bool ofRoom(const Problem& problem) {
   return says(problem.what, "no room for a scaffold") || says(problem.what, "no room for profile");
 }
 
-// All but what is said of room for scaffold and boards, which most jobs with something near have.
+bool ofBond(const Problem& problem) { return says(problem.what, "not in brick sizes"); }
+
+// All but what is said of room for scaffold and boards, which most jobs with something near have,
+// and of piers, whose sizes these jobs do not mind.
 Problems found(const Job& job, const KeyPlaces& places = {}) {
   Problems problems = all(job, places);
-  std::erase_if(problems, ofRoom);
+  std::erase_if(problems, [](const Problem& p) { return ofRoom(p) || ofBond(p); });
   return problems;
 }
 
@@ -433,6 +437,10 @@ TEST(CheckLimits, WarnOfWhatIsOverAndAtTheLimit) {
 TEST(CheckBuilding, SaysLittleAndTrueThingsOfTheDemonstrationJobs) {
   for (const std::string& name : test_support::demoNames()) {
     const Problems problems = all(test_support::demoJob(name));
+    // A skew corner brings piers that are in no brick size.
+    const bool ofPiers = std::any_of(problems.begin(), problems.end(), ofBond);
+    EXPECT_EQ(ofPiers, name == "skew-corner") << name;
+    if (ofPiers) continue;
     EXPECT_EQ(problems.size(), name == "orchard-house" ? 2u : 0u) << name;
   }
 }

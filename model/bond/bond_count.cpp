@@ -1,0 +1,114 @@
+#include "model/bond/bond_count.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "model/works/leaf_plan.h"
+
+namespace model {
+namespace {
+
+constexpr double kSame = 0.003;  // metres: nobody cuts less
+constexpr double kHair = 1e-6;
+
+using Lengths = std::vector<std::array<double, 2>>;
+
+class WallCounter {
+ public:
+  WallCounter(const Job& job, const SettingOut& out, const DryBond& bond, size_t wall)
+      : job_(job),
+        out_(out),
+        bond_(bond),
+        wall_(wall),
+        plan_(leafPlan(job, out, wall, LeafSide::Outer)) {}
+
+  BondCount count() {
+    const double course = job_.walls.course(), datum = out_.levels.dampCourse;
+    double lowest = datum;
+    for (const FoundationRun& run : out_.foundations)
+      if (run.wall == wall_) lowest = std::min(lowest, run.top);
+    const int first = static_cast<int>(std::floor((lowest - datum) / course + 1e-3));
+    const int last =
+        static_cast<int>(std::floor((out_.levels.outerLeafTop - datum) / course + 1e-3));
+    counted_.leastLap = std::numeric_limits<double>::max();
+    for (int above = first; above < last; ++above) lay(above);
+    return counted_;
+  }
+
+  Lengths open(int above) const {
+    const double course = job_.walls.course();
+    const double bottom = out_.levels.dampCourse + above * course;
+    Lengths lengths;
+    for (const FoundationRun& run : out_.foundations)
+      if (run.wall == wall_ && run.top > bottom + course / 2)
+        lengths.push_back({run.from <= kHair ? -1e3 : run.from,
+                           run.to >= out_.walls[wall_].length - kHair ? 1e6 : run.to});
+    for (const Rect& cut : plan_.cuts())
+      if (cut.z0 < bottom + course / 2 && cut.z1 > bottom + course / 2)
+        lengths.push_back({cut.s0, cut.s1});
+    return lengths;
+  }
+
+ private:
+  void lay(int above) {
+    const Lengths here = open(above);
+    const std::vector<LaidBrick> laid = layCourse(bond_, wall_, courseParity(above), here);
+    if (laid.empty()) return;
+    ++counted_.courses;
+    for (const LaidBrick& brick : laid) add(brick);
+    // Against the course over it, between the same openings: others are a jamb's own matter.
+    const Lengths next = open(above + 1);
+    if (next == here) takeLap(laid, layCourse(bond_, wall_, courseParity(above + 1), here));
+  }
+
+  void add(const LaidBrick& brick) {
+    const BrickSizes& sizes = bond_.sizes;
+    const double length = brick.length();
+    if (brick.special) {
+      if (length > sizes.module() / 2) ++counted_.special;
+    } else if (std::fabs(length - sizes.brick) < kSame) {
+      ++counted_.whole;
+    } else if (std::fabs(length - sizes.halfBrick()) < kSame) {
+      ++counted_.half;
+    } else {
+      ++counted_.cut[static_cast<int>(std::lround(length * 1000))];
+    }
+  }
+
+  void takeLap(const std::vector<LaidBrick>& lower, const std::vector<LaidBrick>& upper) {
+    const auto jointsOf = [&](const std::vector<LaidBrick>& laid) {
+      std::vector<double> joints;
+      for (size_t i = 0; i + 1 < laid.size(); ++i)
+        if (laid[i + 1].from - laid[i].to < 2 * bond_.sizes.most)
+          joints.push_back((laid[i].to + laid[i + 1].from) / 2);
+      return joints;
+    };
+    const std::vector<double> below = jointsOf(lower), over = jointsOf(upper);
+    for (const double a : below)
+      for (const double b : over) counted_.leastLap = std::min(counted_.leastLap, std::fabs(a - b));
+  }
+
+  const Job& job_;
+  const SettingOut& out_;
+  const DryBond& bond_;
+  size_t wall_;
+  LeafPlan plan_;
+  BondCount counted_;
+};
+
+}  // namespace
+
+Lengths openAt(const Job& job, const SettingOut& settingOut, size_t wall, int above) {
+  return WallCounter(job, settingOut, DryBond{}, wall).open(above);
+}
+
+std::vector<BondCount> countBond(const Job& job, const SettingOut& settingOut,
+                                 const DryBond& bond) {
+  std::vector<BondCount> counts;
+  for (size_t wall = 0; wall < settingOut.walls.size(); ++wall)
+    counts.push_back(WallCounter(job, settingOut, bond, wall).count());
+  return counts;
+}
+
+}  // namespace model

@@ -1,0 +1,173 @@
+#include "model/bond/stretch.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace model {
+namespace {
+
+// Drawings are to the millimetre: what is nearer comes out.
+constexpr double kRounding = 0.001;
+constexpr double kHair = 1e-6;
+constexpr int kMostTaken = 3;   // whole bricks given up for cut ones
+constexpr int kMostPieces = 4;  // that take their place
+
+// One course's way to fill its part of the stretch.
+struct Filling {
+  int left = 0;  // whole bricks before the cut ones
+  int pieces = 0;
+  double piece = 0;  // module of a cut one: with its joint
+  int right = 0;
+};
+
+// What one of the two courses has between the middles of the bricks that straddle its ends.
+struct Room {
+  double from = 0, length = 0;
+};
+
+Room roomOf(const BrickSizes& sizes, double length, bool first, bool odd) {
+  const bool jointAtEnd = first != odd;
+  const double from = first ? 0 : sizes.half();
+  return {from, length - from - (jointAtEnd ? 0 : sizes.half())};
+}
+
+std::vector<Filling> fillings(const BrickSizes& sizes, const Room& room, double leastCut) {
+  std::vector<Filling> found;
+  const int whole = static_cast<int>(std::floor((room.length + kRounding) / sizes.module()));
+  for (int taken = 0; taken <= std::min(kMostTaken, std::max(0, whole)); ++taken) {
+    const int left = std::max(0, whole - taken);
+    const double gap = room.length - left * sizes.module();
+    for (const int before : {left / 2, left / 2 + 1, left / 2 - 1}) {
+      if (before < 0 || before > left) continue;
+      if (std::fabs(gap) < kRounding) {
+        found.push_back({before, 0, 0, left - before});
+        continue;
+      }
+      for (int pieces = 1; pieces <= kMostPieces; ++pieces) {
+        const double piece = gap / pieces;
+        if (piece < leastCut + sizes.joint - kRounding) continue;
+        if (piece > sizes.module() + kRounding) continue;
+        found.push_back({before, pieces, piece, left - before});
+      }
+    }
+  }
+  return found;
+}
+
+std::vector<CrossJoint> jointsOf(const BrickSizes& sizes, const Room& room, const Filling& filling,
+                                 double length) {
+  std::vector<CrossJoint> joints;
+  double at = room.from;
+  const auto put = [&] {
+    if (at > kRounding && at < length - kRounding) joints.push_back({at, sizes.joint});
+  };
+  put();
+  const auto lay = [&](int count, double module) {
+    for (int i = 0; i < count; ++i) {
+      at += module;
+      put();
+    }
+  };
+  lay(filling.left, sizes.module());
+  lay(filling.pieces, filling.piece);
+  lay(filling.right, sizes.module());
+  return joints;
+}
+
+// Least distance of a joint of one course from one of the other, the stations counted for the
+// course that has a joint there.
+double lapOf(const std::vector<CrossJoint>& a, const std::vector<CrossJoint>& b, double length,
+             bool odd) {
+  double least = std::numeric_limits<double>::max();
+  std::array<std::vector<double>, 2> places;
+  for (const CrossJoint& joint : a) places[0].push_back(joint.at);
+  for (const CrossJoint& joint : b) places[1].push_back(joint.at);
+  places[0].push_back(0);
+  places[odd ? 1 : 0].push_back(length);
+  for (const double one : places[0])
+    for (const double other : places[1]) least = std::min(least, std::fabs(one - other));
+  return least;
+}
+
+int nearestHalves(const BrickSizes& sizes, double length, bool odd) {
+  const double halves = length / sizes.half();
+  const int nearest =
+      2 * static_cast<int>(std::lround((halves - (odd ? 1 : 0)) / 2)) + (odd ? 1 : 0);
+  return std::max(nearest, odd ? 1 : 2);
+}
+
+StretchFit regularFit(const BrickSizes& sizes, double length, bool odd) {
+  StretchFit fit;
+  fit.odd = odd;
+  fit.halfBricks = nearestHalves(sizes, length, odd);
+  fit.over = length - fit.halfBricks * sizes.half();
+  const double joints = std::max(0.0, fit.halfBricks / 2.0 - 1);
+  fit.joint = joints > 0 ? sizes.joint + fit.over / joints : sizes.joint;
+  fit.regular = std::fabs(fit.over) < kRounding ||
+                (joints > 0 && fit.joint > sizes.least - kHair && fit.joint < sizes.most + kHair);
+  if (!fit.regular) return fit;
+  for (int i = 1; i < fit.halfBricks; ++i) {
+    const double at = sizes.joint / 2 + i * (sizes.brick + fit.joint) / 2 - fit.joint / 2;
+    fit.joints[i % 2].push_back({at, fit.joint});
+  }
+  fit.lap = sizes.half();
+  return fit;
+}
+
+void breakBond(const BrickSizes& sizes, double length, double leastCut, StretchFit& best) {
+  const Room one = roomOf(sizes, length, true, best.odd),
+             two = roomOf(sizes, length, false, best.odd);
+  const auto seconds = fillings(sizes, two, leastCut);
+  bool found = false;
+  for (const Filling& a : fillings(sizes, one, leastCut)) {
+    const auto joints = jointsOf(sizes, one, a, length);
+    for (const Filling& b : seconds) {
+      StretchFit fit = best;
+      fit.joints = {joints, jointsOf(sizes, two, b, length)};
+      fit.cuts = {std::vector<double>(a.pieces, a.piece - sizes.joint),
+                  std::vector<double>(b.pieces, b.piece - sizes.joint)};
+      fit.lap = lapOf(fit.joints[0], fit.joints[1], length, fit.odd);
+      if (found && !betterFit(sizes, fit, best)) continue;
+      best = std::move(fit);
+      found = true;
+    }
+  }
+}
+
+}  // namespace
+
+bool betterFit(const BrickSizes& sizes, const StretchFit& a, const StretchFit& b) {
+  if (a.regular != b.regular) return a.regular;
+  if (a.shortCut != b.shortCut) return b.shortCut;
+  const auto lap = [&](const StretchFit& fit) { return std::min(fit.lap, sizes.leastLap()); };
+  if (std::fabs(lap(a) - lap(b)) > kRounding) return lap(a) > lap(b);
+  const auto cuts = [](const StretchFit& fit) { return fit.cuts[0].size() + fit.cuts[1].size(); };
+  if (cuts(a) != cuts(b)) return cuts(a) < cuts(b);
+  return a.lap > b.lap + kRounding;
+}
+
+BrickSize nearestBrickSize(const BrickSizes& sizes, double length) {
+  const int halves = std::max(1, static_cast<int>(std::lround(length / sizes.half())));
+  return {halves, length - halves * sizes.half()};
+}
+
+StretchFit fitStretch(const BrickSizes& sizes, double length, bool odd) {
+  StretchFit fit = regularFit(sizes, length, odd);
+  if (fit.regular) return fit;
+  fit.joint = sizes.joint;
+  breakBond(sizes, length, sizes.leastCut, fit);
+  if (!fit.joints[0].empty() || !fit.joints[1].empty()) return fit;
+  // Too narrow for pieces that long: whatever fills it.
+  fit.shortCut = true;
+  breakBond(sizes, length, sizes.joint, fit);
+  return fit;
+}
+
+StretchFit fitStretch(const BrickSizes& sizes, double length) {
+  StretchFit even = fitStretch(sizes, length, false), odd = fitStretch(sizes, length, true);
+  if (even.regular && odd.regular) return std::fabs(even.over) <= std::fabs(odd.over) ? even : odd;
+  return betterFit(sizes, odd, even) ? odd : even;
+}
+
+}  // namespace model

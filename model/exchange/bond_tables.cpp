@@ -1,0 +1,167 @@
+#include "model/exchange/bond_tables.h"
+
+#include <cmath>
+#include <cstdio>
+#include <map>
+
+#include "model/bond/bond_count.h"
+#include "model/bond/bond_moves.h"
+#include "model/works/leaf_plan.h"
+
+namespace model {
+namespace {
+
+// Tenths of a millimetre matter to a joint.
+std::string tenths(double metres) {
+  const double mm = std::round(metres * 1e4) / 10;
+  char text[32];
+  std::snprintf(text, sizeof text, "%.1f", mm == 0 ? 0.0 : mm);
+  return text;
+}
+
+// 911.25 and 910: half millimetres and less are the drawing's own, so no rounding to whole ones.
+std::string millimetres(double metres) {
+  const std::string text = tenths(metres);
+  return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
+}
+
+std::string signedMillimetres(double metres) {
+  const std::string text = millimetres(metres);
+  return text == "0" || text[0] == '-' ? text : "+" + text;
+}
+
+// "11 1/2": bricks with their joints.
+std::string bricksText(int halfBricks) {
+  const std::string whole = std::to_string(halfBricks / 2);
+  if (halfBricks % 2 == 0) return whole;
+  return halfBricks == 1 ? "1/2" : whole + " 1/2";
+}
+
+std::string cutsText(const StretchFit& fit) {
+  std::string text;
+  for (const std::vector<double>& cuts : fit.cuts) {
+    if (cuts.empty()) continue;
+    text += text.empty() ? "" : ", then ";
+    if (cuts.size() > 1) text += std::to_string(cuts.size()) + " of ";
+    text += lengthText(cuts.front());
+  }
+  return text;
+}
+
+std::string comesOutText(const BrickSizes& sizes, const StretchFit& fit) {
+  if (fit.regular) return "comes out";
+  if (fit.joints[0].empty() && fit.joints[1].empty()) return "too narrow for a bond";
+  std::string text = "bond broken";
+  if (fit.lap < sizes.leastLap()) text += ", lap only " + lengthText(fit.lap);
+  if (fit.shortCut) text += ", pieces too short";
+  return text;
+}
+
+// From brick to brick, as it is taped: the joints at its stations are not brickwork.
+double faceLength(const BrickSizes& sizes, const DryStretch& stretch) {
+  return stretch.to - stretch.from + (stretch.opening ? sizes.joint : -sizes.joint);
+}
+
+BondPart stretchesPart(const Model& model, const DryBond& bond) {
+  BondPart part{"stretches", {}, {}};
+  Table& table = part.table;
+  table.title = "The bond of the outer leaf laid dry, " + model.job.name;
+  table.columns = {"wall",   "from",    "to",       "what", "length mm",
+                   "bricks", "over mm", "joint mm", "bond", "cut to mm"};
+  table.numeric = {false, false, false, false, true, false, true, true, false, false};
+  for (const WallBond& wall : bond.walls) {
+    for (const DryStretch& stretch : wall.stretches) {
+      const StretchFit& fit = stretch.fit;
+      const BrickSize nearest = nearestBrickSize(bond.sizes, stretch.to - stretch.from);
+      table.rows.push_back({model.settingOut.walls[wall.wall].name, stretch.first, stretch.last,
+                            stretch.opening ? "under and over" : "pier",
+                            millimetres(faceLength(bond.sizes, stretch)),
+                            bricksText(nearest.halfBricks), signedMillimetres(nearest.over),
+                            tenths(fit.joint), comesOutText(bond.sizes, fit), cutsText(fit)});
+    }
+  }
+  for (const auto& [wall, stretch] : bond.brokenToClose) {
+    const DryStretch& broken = bond.walls[wall].stretches[stretch];
+    part.words.push_back(
+        "The courses would not meet in order all round: the bond is broken once, in "
+        "wall " +
+        model.settingOut.walls[wall].name + " between " + broken.first + " and " + broken.last);
+  }
+  for (const WallBond& wall : bond.walls) {
+    for (const OffBond& off : wall.offBond) {
+      if (std::fabs(off.atStart) < 0.003 && std::fabs(off.atEnd) < 0.003) continue;
+      part.words.push_back(openingLabel(model.settingOut, off.opening) + " in wall " +
+                           model.settingOut.walls[wall.wall].name +
+                           " is not over the joints below: its jambs would be by " +
+                           signedMillimetres(off.atStart) + " and " + signedMillimetres(off.atEnd) +
+                           " along the wall");
+    }
+  }
+  return part;
+}
+
+BondPart bricksPart(const Model& model, const DryBond& bond) {
+  BondPart part{"bricks", {}, {}};
+  Table& table = part.table;
+  table.title = "Bricks of the outer leaf up to the eaves, counted, " + model.job.name;
+  table.columns = {"wall", "piece", "length mm", "number"};
+  table.numeric = {false, false, true, true};
+  const auto rows = [&](const std::string& wall, const BondCount& count) {
+    const auto row = [&](const std::string& piece, double length, int number) {
+      if (number > 0)
+        table.rows.push_back({wall, piece, millimetres(length), std::to_string(number)});
+    };
+    row("whole", bond.sizes.brick, count.whole);
+    row("half", bond.sizes.halfBrick(), count.half);
+    for (const auto& [length, number] : count.cut) row("cut", length / 1000.0, number);
+    if (count.special > 0)
+      table.rows.push_back({wall, "angle brick", "", std::to_string(count.special)});
+  };
+  BondCount all;
+  const std::vector<BondCount> counts = countBond(model.job, model.settingOut, bond);
+  for (size_t wall = 0; wall < counts.size(); ++wall) {
+    const BondCount& count = counts[wall];
+    rows(model.settingOut.walls[wall].name, count);
+    all.whole += count.whole;
+    all.half += count.half;
+    all.special += count.special;
+    for (const auto& [length, number] : count.cut) all.cut[length] += number;
+  }
+  rows("all", all);
+  part.words.push_back("Bricks of gables above the eaves, cut to the rake, are not among them");
+  return part;
+}
+
+BondPart movesPart(const Model& model, const DryBond& bond) {
+  BondPart part{"moves", {}, {}};
+  Table& table = part.table;
+  table.title = "What would come out in whole and half bricks, " + model.job.name;
+  table.columns = {"wall", "what", "move mm", "towards", "wider mm"};
+  table.numeric = {false, false, true, false, true};
+  const SettingOut& out = model.settingOut;
+  for (const WallMoves& moves : brickSizeMoves(bond)) {
+    const WallLine& line = out.walls[moves.wall];
+    for (const OpeningMove& move : moves.openings) {
+      const size_t end = move.shift < 0 ? line.from : line.to;
+      table.rows.push_back({line.name, openingLabel(out, move.opening),
+                            millimetres(std::fabs(move.shift)),
+                            move.shift == 0 ? "" : "corner " + out.corners[end].letter,
+                            signedMillimetres(move.wider)});
+    }
+    if (moves.longer != 0)
+      table.rows.push_back({line.name, "the wall itself", "", "", signedMillimetres(moves.longer)});
+  }
+  if (table.rows.empty())
+    part.words.push_back("Every wall comes out in brick sizes as drawn");
+  else
+    part.words.push_back("The drawing decides: ask the designer before anything moves");
+  return part;
+}
+
+}  // namespace
+
+std::vector<BondPart> bondParts(const Model& model, const DryBond& bond) {
+  return {stretchesPart(model, bond), bricksPart(model, bond), movesPart(model, bond)};
+}
+
+}  // namespace model
