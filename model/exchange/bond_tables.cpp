@@ -62,8 +62,9 @@ double faceLength(const BrickSizes& sizes, const DryStretch& stretch) {
   return stretch.to - stretch.from + (stretch.opening ? sizes.joint : -sizes.joint);
 }
 
-BondPart stretchesPart(const Model& model, const DryBond& bond) {
-  BondPart part{"stretches", {}, {}};
+TablePart stretchesPart(const Model& model, const DryBond& bond) {
+  TablePart part;
+  part.key = "stretches";
   Table& table = part.table;
   table.title = "The bond of the outer leaf laid dry, " + model.job.name;
   table.columns = {"wall",   "from",    "to",       "what", "length mm",
@@ -100,8 +101,9 @@ BondPart stretchesPart(const Model& model, const DryBond& bond) {
   return part;
 }
 
-BondPart bricksPart(const Model& model, const DryBond& bond) {
-  BondPart part{"bricks", {}, {}};
+TablePart bricksPart(const Model& model, const DryBond& bond) {
+  TablePart part;
+  part.key = "bricks";
   Table& table = part.table;
   table.title = "Bricks of the outer leaf up to the eaves, counted, " + model.job.name;
   table.columns = {"wall", "piece", "length mm", "number"};
@@ -132,8 +134,9 @@ BondPart bricksPart(const Model& model, const DryBond& bond) {
   return part;
 }
 
-BondPart movesPart(const Model& model, const DryBond& bond) {
-  BondPart part{"moves", {}, {}};
+TablePart movesPart(const Model& model, const DryBond& bond) {
+  TablePart part;
+  part.key = "moves";
   Table& table = part.table;
   table.title = "What would come out in whole and half bricks, " + model.job.name;
   table.columns = {"wall", "what", "move mm", "towards", "wider mm"};
@@ -160,7 +163,7 @@ BondPart movesPart(const Model& model, const DryBond& bond) {
 
 }  // namespace
 
-std::vector<BondPart> bondParts(const Model& model, const DryBond& bond) {
+std::vector<TablePart> bondParts(const Model& model, const DryBond& bond) {
   return {stretchesPart(model, bond), bricksPart(model, bond), movesPart(model, bond)};
 }
 

@@ -6,17 +6,11 @@
 #include <vector>
 
 #include "model/bond/dry_bond.h"
-#include "model/exchange/tables.h"
+#include "model/exchange/table_part.h"
 
 namespace model {
 
-struct BondPart {
-  std::string key;  // "stretches", "bricks", "moves"
-  Table table;
-  std::vector<std::string> words;  // for people, below the table; without their full stops
-};
-
-// In that order.
-std::vector<BondPart> bondParts(const Model& model, const DryBond& bond);
+// "stretches", "bricks" and "moves", in that order.
+std::vector<TablePart> bondParts(const Model& model, const DryBond& bond);
 
 }  // namespace model

@@ -7,6 +7,7 @@
 
 #include "model/exchange/reading_tables.h"
 #include "viewer/app.h"
+#include "viewer/commands/bond_command.h"
 #include "viewer/commands/book_command.h"
 #include "viewer/commands/drawing_command.h"
 #include "viewer/commands/example_job.h"
@@ -107,6 +108,17 @@ void addTables(CLI::App& app, TableOptions& options, Action& action) {
            "  stringcourse levels house.toml --csv > levels.csv\n"
            "  stringcourse levels house.toml --set-up Site\n");
   addLines(app, options, action);
+  CLI::App* bond =
+      addTable(app, "bond",
+               "The outer leaf laid dry: how each pier comes out in bricks, every cut, "
+               "and the small moves that save them",
+               runBond, options, action);
+  bond->add_option("--part", options.part, "one of stretches, bricks, moves; default: all")
+      ->check(CLI::IsMember({"stretches", "bricks", "moves"}));
+  examples(bond,
+           "  stringcourse bond house.toml\n"
+           "  stringcourse bond house.toml --part moves\n"
+           "  stringcourse bond house.toml --part bricks --csv > bricks.csv\n");
   CLI::App* takeoff =
       addTable(app, "takeoff", "Quantities, and what to order", runTakeoff, options, action);
   takeoff->add_flag("--by-stage", options.byStage, "the same, stage by stage");

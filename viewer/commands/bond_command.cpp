@@ -1,0 +1,17 @@
+#include "viewer/commands/bond_command.h"
+
+#include "model/exchange/bond_tables.h"
+#include "viewer/commands/load_job.h"
+#include "viewer/commands/output.h"
+#include "viewer/commands/print_parts.h"
+
+namespace viewer {
+
+int runBond(const TableOptions& options) {
+  const auto model = loadAndTell(options.job);
+  if (!model) return kProblems;
+  const model::DryBond bond = model::deriveDryBond(model->job, model->settingOut);
+  return printParts(model::bondParts(*model, bond), options.part, options.style);
+}
+
+}  // namespace viewer
