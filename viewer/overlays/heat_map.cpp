@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <map>
 #include <set>
 #include <string>
 
@@ -27,6 +29,15 @@ bool isOfStrips(const std::string& target) {
   return target == "top-of-concrete" || target == "formation" || target == "blinding";
 }
 
+// What a slab or floor lies in. The triangles between readings reach across the notch of an L.
+std::optional<model::Polygon> slabOf(const model::SettingOut& out, const std::string& target) {
+  const std::string family = target.substr(0, target.find(':'));
+  if (family == "cellar-slab-top" || family == "cellar-floor") return out.cellarOutline;
+  if (family == "oversite" || family == "structural-floor" || family == "finished-floor")
+    return out.ring(out.faceDistances.innerFace);
+  return std::nullopt;
+}
+
 // A strip of the foundation, from edge to edge.
 struct Strip {
   const model::WallLine* wall = nullptr;
@@ -49,6 +60,19 @@ std::vector<Strip> stripsOf(const model::Job& job, const model::SettingOut& out)
     if (strip.inner > strip.outer) strips.push_back(strip);
   }
   return strips;
+}
+
+// When the level that a reading is held against is made; 0 when the schedule does not have it.
+double madeAt(const model::SettingOut& out, const std::vector<double>& levelTimes,
+              const model::Deviation& d) {
+  constexpr double kSame = 5e-4;
+  const std::string family = d.target.substr(0, d.target.find(':'));
+  for (size_t i = 0; i < out.schedule.size(); ++i) {
+    const model::ScheduledLevel& line = out.schedule[i];
+    if (std::abs(line.level - d.design) < kSame && line.key.rfind(family, 0) == 0)
+      return levelTimes[i];
+  }
+  return 0;
 }
 
 // The reading nearest to a place tells the step that it lies on, and what is allowed.
@@ -80,6 +104,7 @@ HeatBand bandOf(double off, const model::Allowed& allowed) {
 }
 
 std::vector<HeatCell> heatCells(const model::Job& job, const model::SettingOut& settingOut,
+                                const std::vector<double>& levelTimes,
                                 const model::AsBuilt& asBuilt, std::optional<size_t> set) {
   std::set<std::string> targets;
   for (const model::Deviation& d : asBuilt.deviations)
@@ -92,16 +117,19 @@ std::vector<HeatCell> heatCells(const model::Job& job, const model::SettingOut& 
     for (const model::Deviation& d : asBuilt.deviations)
       if (d.target == target && (set ? d.set == *set : d.latest)) read.push_back(&d);
     const auto strips = isOfStrips(target) ? stripsOf(job, settingOut) : std::vector<Strip>{};
+    std::map<const model::Deviation*, double> made;
+    for (const model::Deviation* d : read) made[d] = madeAt(settingOut, levelTimes, *d);
+    const auto slab = slabOf(settingOut, target);
     for (size_t row = 0; row < grid.rows; ++row)
       for (size_t column = 0; column < grid.columns; ++column) {
         const auto off = grid.off[row * grid.columns + column];
         const model::Vec2 p = grid.middle(column, row);
-        if (!off) continue;
+        if (!off || (slab && !model::contains(*slab, p))) continue;
         if (isOfStrips(target) && std::none_of(strips.begin(), strips.end(),
                                                [&](const Strip& strip) { return strip.holds(p); }))
           continue;
         const model::Deviation* by = nearest(read, p);
-        cells.push_back({p, grid.cell / 2, by->design + *off, bandOf(*off, by->allowed)});
+        cells.push_back({p, grid.cell / 2, by->design + *off, made[by], bandOf(*off, by->allowed)});
       }
   }
   return cells;

@@ -20,12 +20,15 @@ struct HeatCell {
   model::Vec2 middle{0, 0};
   double half = 0;   // of its side, metres
   double level = 0;  // as built
+  double made = 0;   // when what was read is there, programme's clock
   HeatBand band = HeatBand::Within;
 };
 
 // Of concrete, slabs, floors and dug surfaces with three readings and more; of strips only where
-// there is concrete. Of the latest readings, or of one set of Job::readings.
+// there is concrete, of slabs not across a notch in the plan. Of the latest readings, or of one set
+// of Job::readings. `levelTimes` as timesOfLevels() gives them.
 std::vector<HeatCell> heatCells(const model::Job& job, const model::SettingOut& settingOut,
+                                const std::vector<double>& levelTimes,
                                 const model::AsBuilt& asBuilt, std::optional<size_t> set);
 
 }  // namespace viewer

@@ -40,7 +40,7 @@ JobFacts deriveJobFacts(const model::Model& model, const model::AsBuilt& asBuilt
   facts.offsets = model::deriveOffsets(model.job, model.settingOut);
   facts.rods = rodsOf(model, asBuilt, facts.levelTimes);
   const auto heat = [&](const std::optional<size_t>& set) {
-    return heatCells(model.job, model.settingOut, asBuilt, set);
+    return heatCells(model.job, model.settingOut, facts.levelTimes, asBuilt, set);
   };
   facts.heat = heat(std::nullopt);
   for (size_t set = 0; set < model.job.readings.size(); ++set) facts.sets.push_back(heat(set));

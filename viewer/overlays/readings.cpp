@@ -224,7 +224,7 @@ void drawReadings(OverlaySheet& sheet, const model::AsBuilt& asBuilt) {
   if (!isElevation(sheet.frame.camera)) {
     bool seen = false;
     for (const HeatCell& cell : sheet.options.facts->heatOf(set))
-      seen = drawCell(sheet, cell) || seen;
+      if (cell.made <= sheet.frame.time + 1e-6) seen = drawCell(sheet, cell) || seen;
     if (seen) drawScale(sheet);
   }
   for (const model::Deviation& d : asBuilt.deviations)

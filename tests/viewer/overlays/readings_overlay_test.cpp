@@ -3,12 +3,17 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/programme/level_made.h"
 #include "tests/support/demo_job.h"
 #include "tests/viewer/overlays/overlay_fixture.h"
 #include "viewer/overlays/heat_map.h"
 
 namespace viewer {
 namespace {
+
+std::vector<double> times(const model::Model& model) {
+  return model::timesOfLevels(model.settingOut, model.works, model.programme);
+}
 
 class ReadingsOverlay : public OverlayTest {
  protected:
@@ -64,6 +69,11 @@ TEST_F(ReadingsOverlay, ExplainsItsHeatMapInWords) {
   for (int i = 0; i < kHeatBands; ++i) EXPECT_EQ(count(all, nameOf(HeatBand(i))), 1) << i;
 }
 
+TEST_F(ReadingsOverlay, HasNoHeatMapBeforeThereIsConcrete) {
+  EXPECT_EQ(count(texts("plan", endOf("dig-cellar")), nameOf(HeatBand::Within)), 0);
+  EXPECT_EQ(count(texts("plan", endOf("cellar-slab")), nameOf(HeatBand::Within)), 1);
+}
+
 TEST(HeatBands, FollowTheVerdictToEitherSide) {
   const model::Allowed allowed{0.010, 0.005, ""};
   EXPECT_EQ(bandOf(0, allowed), HeatBand::Within);
@@ -74,7 +84,8 @@ TEST(HeatBands, FollowTheVerdictToEitherSide) {
 }
 
 TEST_F(ReadingsOverlay, SpreadsDeviationsOverConcreteOnly) {
-  const auto cells = heatCells(model_.job, model_.settingOut, asBuilt_, std::nullopt);
+  const auto cells =
+      heatCells(model_.job, model_.settingOut, times(model_), asBuilt_, std::nullopt);
   ASSERT_FALSE(cells.empty());
   bool nearE = false;
   for (const HeatCell& cell : cells) {
@@ -90,6 +101,27 @@ TEST_F(ReadingsOverlay, SpreadsDeviationsOverConcreteOnly) {
   EXPECT_TRUE(std::none_of(cells.begin(), cells.end(), [](const HeatCell& cell) {
     return cell.middle.x > 1.5 && cell.middle.x < 3.5 && cell.middle.y > 2 && cell.middle.y < 4;
   }));
+}
+
+// Readings at the ends of an L's arms: the triangle between them lies across the notch.
+TEST(HeatCells, OfASlabKeepOutOfTheNotch) {
+  model::Job job;
+  job.outline = {{0, 0}, {9, 0}, {9, 4}, {4, 4}, {4, 9}, {0, 9}};
+  const model::Model l = model::buildModel(job);
+  model::AsBuilt built;
+  for (const model::Vec2& at : {model::Vec2{1, 1}, {8.5, 1}, {8.5, 3.5}, {3.5, 8.5}, {1, 8.5}}) {
+    model::Deviation d;
+    d.target = "structural-floor";
+    d.kind = model::ReadingKind::Level;
+    d.place.at = at;
+    d.latest = true;
+    d.allowed = {0.005, 0.005, ""};
+    built.deviations.push_back(d);
+  }
+  const auto cells = heatCells(l.job, l.settingOut, times(l), built, std::nullopt);
+  const auto inNotch = [](const HeatCell& cell) { return cell.middle.x > 4 && cell.middle.y > 4; };
+  EXPECT_GT(cells.size(), 200u);
+  EXPECT_EQ(std::count_if(cells.begin(), cells.end(), inNotch), 0);
 }
 
 }  // namespace
