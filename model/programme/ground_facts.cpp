@@ -146,8 +146,9 @@ void addSlabPins(const SettingOut& out, const Works& works, Facts& facts) {
   };
   const std::string toCellar =
       "level pins to top of concrete " + levelText(out.levels.cellarSlabTop);
+  const std::vector<double>& floors = out.levels.structuralFloor;
   const std::string toSlab =
-      "level pins to top of slab " + levelText(out.levels.structuralFloor[0]);
+      "level pins to top of slab " + (floors.empty() ? "" : levelText(floors.front()));
   facts["pins-in-blinding"] =
       set(StageKind::CellarBlinding) ? " While it is green set the " + toCellar + "." : "";
   facts["pins-on-hardcore"] = set(StageKind::Oversite) ? " Then set the " + toSlab + "." : "";

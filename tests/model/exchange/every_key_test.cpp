@@ -5,6 +5,7 @@
 #include <functional>
 #include <set>
 
+#include "model/exchange/bond_tables.h"
 #include "model/exchange/glb.h"
 #include "model/exchange/line_tables.h"
 #include "model/exchange/reading_tables.h"
@@ -33,6 +34,8 @@ std::string outputs(const Job& job) {
   for (const Table& table : {levelsTable(model), takeoffTable(model, true), stagesTable(model)}) {
     all += write(table, TableStyle::Json) + write(table, TableStyle::People);
   }
+  for (const TablePart& part : bondParts(model, deriveDryBond(job, model.settingOut)))
+    all += write(part.table, TableStyle::Json);
   return all + glbBytes(model);
 }
 
@@ -89,6 +92,12 @@ std::vector<Job> jobs() {
   plain.foundations.steps = {{"A-B", 2, 6, -1.2}};
   plain.roof.edges = {{"D-A", EavesKind::Gable}};
   plain.programme.stages = {{"strip", "Strip", 3, "Keep it"}};
+  // Piers in no brick size, and an upper window 90 beside the one below it.
+  Job& askew = all.emplace_back();
+  askew.outline = {{0, 0}, {9.03, 0}, {9.03, 6.05}, {0, 6.05}};
+  askew.storeys = {Storey{}, Storey{"First floor", 2.7}};
+  askew.openings = {{"Below", OpeningKind::Window, "A-B", "A", 1.790, 0.910, {}, {}, 0},
+                    {"Above", OpeningKind::Window, "A-B", "A", 1.880, 0.910, {}, {}, 1}};
   return all;
 }
 

@@ -45,7 +45,8 @@ TEST(LevelsTable, IsRelativeToTheDatumToEachMarkAndToOrdnanceDatum) {
 TEST(LevelsTable, SaysWhatIsReadFromASetUpAndWhatToDoWhereNothingIs) {
   const Model model = buildModel(test_support::demoJob("orchard-house"));
   const Table table = levelsTable(model, model.job.setUps.at(0));
-  EXPECT_NE(table.title.find("read from set-up Site, line at +1.425"), std::string::npos);
+  EXPECT_NE(table.title.find("read from set-up Site of 2027-04-14, line at +1.425"),
+            std::string::npos);
   const size_t staff = columnOf(table, "staff m"), words = columnOf(table, "from there");
   EXPECT_EQ(rowOf(table, "damp-course")[staff], "1.425");
   EXPECT_EQ(rowOf(table, "damp-course")[words], "");
