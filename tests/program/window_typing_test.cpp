@@ -103,6 +103,7 @@ TEST_F(TypingWindow, ALevelBookIsTypedSavedAndReadByTheCommand) {
       press("Tab");
     }
     press("Return");
+    settle();  // the next row's first field
   }
   const std::string path = (folder_ / "level-book.csv").string();
   EXPECT_FALSE(std::filesystem::exists(path)) << "not saved yet";
