@@ -4,7 +4,7 @@
 #include <cmath>
 #include <limits>
 
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 
 namespace model {
 namespace {
@@ -53,16 +53,16 @@ class WallCounter {
  private:
   void lay(int above) {
     const Lengths here = open(above);
-    const std::vector<LaidBrick> laid = layCourse(bond_, wall_, courseParity(above), here);
+    const std::vector<LaidPiece> laid = layCourse(bond_, wall_, above, here);
     if (laid.empty()) return;
     ++counted_.courses;
-    for (const LaidBrick& brick : laid) add(brick);
+    for (const LaidPiece& brick : laid) add(brick);
     // Against the course over it, between the same openings: others are a jamb's own matter.
     const Lengths next = open(above + 1);
-    if (next == here) takeLap(laid, layCourse(bond_, wall_, courseParity(above + 1), here));
+    if (next == here) takeLap(laid, layCourse(bond_, wall_, above + 1, here));
   }
 
-  void add(const LaidBrick& brick) {
+  void add(const LaidPiece& brick) {
     const BrickSizes& sizes = bond_.sizes;
     const double length = brick.length();
     if (brick.special) {
@@ -76,8 +76,8 @@ class WallCounter {
     }
   }
 
-  void takeLap(const std::vector<LaidBrick>& lower, const std::vector<LaidBrick>& upper) {
-    const auto jointsOf = [&](const std::vector<LaidBrick>& laid) {
+  void takeLap(const std::vector<LaidPiece>& lower, const std::vector<LaidPiece>& upper) {
+    const auto jointsOf = [&](const std::vector<LaidPiece>& laid) {
       std::vector<double> joints;
       for (size_t i = 0; i + 1 < laid.size(); ++i)
         if (laid[i + 1].from - laid[i].to < 2 * bond_.sizes.most)

@@ -5,7 +5,7 @@
 #include <numbers>
 #include <optional>
 
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 
 namespace model {
 namespace {

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "model/bond/laid_piece.h"
 #include "model/bond/stretch.h"
 #include "model/settingout/setting_out.h"
 
@@ -59,15 +60,9 @@ inline size_t courseParity(int above) { return static_cast<size_t>(((above % 2) 
 // whose jambs leave room; what the others miss it by is in `offBond`.
 DryBond deriveDryBond(const Job& job, const SettingOut& settingOut);
 
-// One brick or piece of a course.
-struct LaidBrick {
-  double from = 0, to = 0;  // s of its ends on the outer face
-  bool special = false;     // a leg of an angle brick
-  double length() const { return to - from; }
-};
-
-// One course of a wall, around what is open at its level: `open` are lengths from jamb to jamb.
-std::vector<LaidBrick> layCourse(const DryBond& bond, size_t wall, size_t course,
+// Course number `above` of a wall over the damp course, from 0 (below it from -1 down), around what
+// is open at its level: `open` are lengths from jamb to jamb.
+std::vector<LaidPiece> layCourse(const DryBond& bond, size_t wall, int above,
                                  const std::vector<std::array<double, 2>>& open);
 
 }  // namespace model

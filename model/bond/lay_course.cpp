@@ -25,8 +25,8 @@ std::vector<Length> solidParts(double from, double to, std::vector<Length> open)
   return parts;
 }
 
-std::vector<LaidBrick> fromJointToJoint(const std::vector<CrossJoint>& joints, const Length& part) {
-  std::vector<LaidBrick> laid;
+std::vector<LaidPiece> fromJointToJoint(const std::vector<CrossJoint>& joints, const Length& part) {
+  std::vector<LaidPiece> laid;
   double from = part[0];
   for (const CrossJoint& joint : joints) {
     const double left = joint.at - joint.width / 2, right = joint.at + joint.width / 2;
@@ -39,7 +39,7 @@ std::vector<LaidBrick> fromJointToJoint(const std::vector<CrossJoint>& joints, c
 }
 
 // Puts one or two pieces in place of bricks i and i + 1.
-void share(const BrickSizes& sizes, std::vector<LaidBrick>& laid, size_t i) {
+void share(const BrickSizes& sizes, std::vector<LaidPiece>& laid, size_t i) {
   const double from = laid[i].from, to = laid[i + 1].to;
   if (to - from < sizes.brick + kOnJamb) {
     laid[i].to = to;
@@ -52,8 +52,8 @@ void share(const BrickSizes& sizes, std::vector<LaidBrick>& laid, size_t i) {
 }
 
 // No sliver beside a jamb: it and the brick next to it become one piece, or two alike.
-void noSlivers(const BrickSizes& sizes, std::vector<LaidBrick>& laid) {
-  const auto isShort = [&](const LaidBrick& brick) {
+void noSlivers(const BrickSizes& sizes, std::vector<LaidPiece>& laid) {
+  const auto isShort = [&](const LaidPiece& brick) {
     return brick.length() < sizes.leastCut - kOnJamb;
   };
   if (laid.size() > 1 && isShort(laid.front())) share(sizes, laid, 0);
@@ -61,7 +61,7 @@ void noSlivers(const BrickSizes& sizes, std::vector<LaidBrick>& laid) {
 }
 
 // Nothing longer than a brick, as where the next wall's leaf is thinner than half of one.
-void noLongOnes(const BrickSizes& sizes, std::vector<LaidBrick>& laid) {
+void noLongOnes(const BrickSizes& sizes, std::vector<LaidPiece>& laid) {
   for (size_t i = 0; i < laid.size(); ++i) {
     const double length = laid[i].length();
     if (length < sizes.brick + kOnJamb) continue;
@@ -75,12 +75,13 @@ void noLongOnes(const BrickSizes& sizes, std::vector<LaidBrick>& laid) {
 
 }  // namespace
 
-std::vector<LaidBrick> layCourse(const DryBond& bond, size_t wall, size_t course,
+std::vector<LaidPiece> layCourse(const DryBond& bond, size_t wall, int above,
                                  const std::vector<std::array<double, 2>>& open) {
   const WallBond& own = bond.walls[wall];
-  std::vector<LaidBrick> all;
+  const size_t course = courseParity(above);
+  std::vector<LaidPiece> all;
   for (const Length& part : solidParts(own.start.face[course], own.end.face[course], open)) {
-    std::vector<LaidBrick> laid = fromJointToJoint(own.joints[course], part);
+    std::vector<LaidPiece> laid = fromJointToJoint(own.joints[course], part);
     const bool atStart = own.start.special && part[0] == own.start.face[course];
     const bool atEnd = own.end.special && part[1] == own.end.face[course];
     // A short leg of an angle brick is no sliver.

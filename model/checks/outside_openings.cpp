@@ -7,7 +7,7 @@
 #include "model/checks/findings.h"
 #include "model/checks/parts.h"
 #include "model/job/value_words.h"
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 
 namespace model {
 namespace {

@@ -6,7 +6,7 @@
 
 #include "model/bond/bond_count.h"
 #include "model/bond/bond_moves.h"
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 
 namespace model {
 namespace {

@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "model/job/masonry.h"
 #include "model/job/site_work.h"
 #include "model/vec.h"
 
@@ -85,11 +86,14 @@ struct WallBuildUp {
   double joint = 0.010;
   // Of the cross joints, when the bond is laid dry; default: `joint` less and more kJointGives.
   std::optional<double> jointLeast, jointMost;
-  std::optional<double> leastCut;    // the shortest piece of brick; default: half a brick
-  std::optional<double> dampCourse;  // level; default: a whole course at or under the floor
-                                     // and 150 or more above the ground outside
-  std::optional<double> top;         // level at which the wall plate beds; default: the last
-                                     // storey's floor + 2.400, in whole courses
+  std::optional<double> leastCut;       // the shortest piece of brick; default: half a brick
+  std::optional<double> dampCourse;     // level; default: a whole course at or under the floor
+                                        // and 150 or more above the ground outside
+  std::optional<double> top;            // level at which the wall plate beds; default: the last
+                                        // storey's floor + 2.400, in whole courses
+  BondKind bond = BondKind::Stretcher;  // of the outer leaf
+  BlockBondKind blockBond = BlockBondKind::Half;  // of the inner leaf
+  BuiltIn builtIn;
 
   double total() const { return outerLeaf + cavity + innerLeaf; }
   double course() const { return brickHeight + joint; }
@@ -105,9 +109,13 @@ struct Opening {
   std::string from;  // the corner that `at` is measured from, "A"
   double at = 0;     // along the outer face from that corner to the nearer jamb
   double width = 0.910;
-  std::optional<double> sill;  // levels; defaults: window sill = floor + 1.050, door = floor;
-  std::optional<double> head;  // head = floor + 2.100
-  int storey = 0;              // index; whose floor the defaults are measured from
+  std::optional<double> sill;    // levels; defaults: window sill = floor + 1.050, door = floor;
+  std::optional<double> head;    // head = floor + 2.100
+  double lintelHeight = 0.150;   // common practice, no source
+  double lintelBearing = 0.150;  // each end: check M20
+  double padstone = 0;           // length of one under each end of the lintel; 0: none
+  double sillHeight = 0;         // of a sill laid under a window, in the outer leaf; 0: none
+  int storey = 0;                // index; whose floor the defaults are measured from
 };
 
 // ---- floors ---------------------------------------------------------------
@@ -226,6 +234,11 @@ struct Job {
   GroundFloor groundFloor;
   UpperFloor upperFloor;
   std::vector<Opening> openings;
+  std::vector<MovementJoint> movementJoints;
+  std::vector<AirBrick> airBricks;
+  std::vector<Junction> junctions;
+  std::vector<GardenWall> gardenWalls;
+  LayingRates laying;
   Roof roof;
   ProgrammeInput programme;
   SettingOutInput settingOut;

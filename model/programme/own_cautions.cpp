@@ -6,7 +6,7 @@
 #include "model/level_text.h"
 #include "model/programme/fact_text.h"
 #include "model/programme/stage_words.h"
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 #include "model/works/scaffold_plan.h"
 
 namespace model {

@@ -7,7 +7,7 @@
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
 #include "model/works/element.h"
-#include "model/works/elevation.h"
+#include "model/walls/elevation.h"
 
 namespace model {
 

@@ -5,12 +5,12 @@
 #include "model/level_text.h"
 #include "model/settingout/coursing.h"
 #include "model/works/cavity_closers.h"
-#include "model/works/gable_profile.h"
-#include "model/works/leaf_plan.h"
+#include "model/walls/gable_profile.h"
+#include "model/walls/leaf_plan.h"
 #include "model/works/parts.h"
 #include "model/works/racking.h"
 #include "model/works/wall_infill.h"
-#include "model/works/wall_names.h"
+#include "model/walls/wall_names.h"
 
 namespace model {
 

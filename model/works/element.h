@@ -1,69 +1,17 @@
 // The building as things a crew makes: each with its solid, its stage, its levels, its quantity.
 #pragma once
 
-#include <compare>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "model/bond/masonry_unit.h"
 #include "model/geometry/solid.h"
+#include "model/settingout/stage_key.h"
 
 namespace model {
 
 // ---- when -----------------------------------------------------------------
-
-// Kinds of stage in the order a builder works. A storey's lifts interleave: the programme sorts
-// StageKeys with `stageOrder`, not by this enum alone.
-enum class StageKind {
-  Existing,  // there before work starts; never a stage
-  SiteSetUp,
-  Demolition,
-  TopsoilStrip,
-  SettingOut,
-  CellarDig,
-  CellarBlinding,
-  CellarSlab,
-  CellarForms,
-  CellarWalls,
-  CellarMembrane,
-  TrenchDig,
-  TrenchBlinding,
-  LevelPins,
-  FoundationPour,
-  LinesBack,
-  WallsBelowDampCourse,
-  CavityFill,
-  FloorOverCellar,
-  CellarBackfill,
-  TrenchBackfill,
-  Oversite,
-  GroundSlab,
-  DampCourse,
-  ScaffoldLift,  // storey, lift: put up before that lift is built
-  RaiseCorners,  // storey, lift
-  RunIn,         // storey, lift
-  Lintels,       // storey
-  UpperFloor,    // storey: joists and deck of that storey's floor
-  ScaffoldRoof,  // rails or a platform at the eaves, platforms up the gables
-  WallPlate,
-  Gables,
-  Rafters,
-  Fascia,  // fascia and barge boards
-  RoofCovering,
-  WindowsAndDoors,
-  Render,
-  StrikeScaffold,
-  FloorFinish,  // insulation and screed
-  OutsideWorks,
-  Completion,
-};
-
-struct StageKey {
-  StageKind kind = StageKind::Existing;
-  int storey = 0;
-  int lift = 0;
-  auto operator<=>(const StageKey&) const = default;
-};
 
 // When inside a stage. A thing that grows is there, at a point p, from the fraction
 //   begin + (end - begin) * clamp((dot(direction, p) - low) / (high - low), 0, 1)
@@ -174,6 +122,10 @@ struct Element {
   std::optional<Placement> removed;
   double underside = 0, top = 0;  // levels of the solid's lowest and highest point
   std::string wall;               // wall's name when it belongs to one
+  // Of masonry: its units in Works::units, in the order they are laid, and their frame. They fill
+  // the solid but for the joints.
+  size_t firstUnit = 0, unitCount = 0;
+  size_t frame = 0;  // into Works::frames
 };
 
 // A string pulled between two profile boards; thinner than any solid, so kept as a line.
@@ -187,6 +139,8 @@ struct StringLine {
 struct Works {
   std::vector<Element> elements;
   std::vector<StringLine> strings;
+  std::vector<MasonryUnit> units;  // element after element
+  std::vector<UnitFrame> frames;   // one for each leaf of a wall
 };
 
 // Fills in underside and top from the solid and adds the element; drops one with an empty solid.

@@ -1,9 +1,9 @@
 // Lintels: one over each opening in each leaf.
 #include <algorithm>
 
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 #include "model/works/parts.h"
-#include "model/works/wall_names.h"
+#include "model/walls/wall_names.h"
 
 namespace model {
 

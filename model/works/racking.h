@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 
 namespace model {
 

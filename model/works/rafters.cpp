@@ -8,7 +8,7 @@
 #include "model/works/parts.h"
 #include "model/works/roof_frame.h"
 #include "model/works/stepped_prism.h"
-#include "model/works/wall_layer.h"
+#include "model/walls/wall_layer.h"
 
 namespace model {
 namespace {

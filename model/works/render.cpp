@@ -5,11 +5,11 @@
 
 #include <glm/geometric.hpp>
 
-#include "model/works/gable_profile.h"
-#include "model/works/leaf_plan.h"
+#include "model/walls/gable_profile.h"
+#include "model/walls/leaf_plan.h"
 #include "model/works/parts.h"
 #include "model/works/reveals.h"
-#include "model/works/wall_names.h"
+#include "model/walls/wall_names.h"
 
 namespace model {
 

@@ -5,7 +5,7 @@
 
 #include "model/works/parts.h"
 #include "model/works/scaffold_plan.h"
-#include "model/works/wall_layer.h"
+#include "model/walls/wall_layer.h"
 
 namespace model {
 

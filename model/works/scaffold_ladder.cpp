@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "model/works/scaffold_plan.h"
-#include "model/works/wall_layer.h"
+#include "model/walls/wall_layer.h"
 
 namespace model {
 

@@ -6,9 +6,9 @@
 
 #include <glm/geometric.hpp>
 
-#include "model/works/gable_profile.h"
-#include "model/works/wall_layer.h"
-#include "model/works/wall_names.h"
+#include "model/walls/gable_profile.h"
+#include "model/walls/wall_layer.h"
+#include "model/walls/wall_names.h"
 
 namespace model {
 

@@ -9,7 +9,7 @@
 
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
-#include "model/works/wall_layer.h"
+#include "model/walls/wall_layer.h"
 
 namespace model {
 

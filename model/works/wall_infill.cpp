@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "model/works/cavity_closers.h"
-#include "model/works/gable_profile.h"
-#include "model/works/leaf_plan.h"
-#include "model/works/wall_names.h"
+#include "model/walls/gable_profile.h"
+#include "model/walls/leaf_plan.h"
+#include "model/walls/wall_names.h"
 
 namespace model {
 

@@ -5,7 +5,7 @@
 
 #include "model/settingout/setting_out.h"
 #include "model/works/element.h"
-#include "model/works/wall_layer.h"
+#include "model/walls/wall_layer.h"
 
 namespace model {
 

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 #include "model/works/parts.h"
 #include "model/works/reveals.h"
-#include "model/works/wall_names.h"
+#include "model/walls/wall_names.h"
 
 namespace model {
 

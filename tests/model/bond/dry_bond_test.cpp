@@ -46,7 +46,7 @@ TEST(DryBond, OfARectangleInBrickSizesComesOutAndClosesRound) {
     ASSERT_EQ(wall.stretches.size(), 1u);
     EXPECT_TRUE(wall.stretches[0].fit.regular);
     for (const size_t course : {0u, 1u}) {
-      for (const LaidBrick& brick : layCourse(laid.bond, wall.wall, course, {}))
+      for (const LaidPiece& brick : layCourse(laid.bond, wall.wall, static_cast<int>(course), {}))
         EXPECT_NEAR(brick.length(), 0.215, 1e-6);
     }
   }
@@ -107,7 +107,7 @@ TEST(DryBond, LaysHalvesAtEveryOtherJamb) {
   const std::vector<std::array<double, 2>> open{{1.790, 2.700}};
   int halves = 0;
   for (const size_t course : {0u, 1u}) {
-    for (const LaidBrick& brick : layCourse(laid.bond, 0, course, open)) {
+    for (const LaidPiece& brick : layCourse(laid.bond, 0, static_cast<int>(course), open)) {
       EXPECT_TRUE(brick.to < 1.790 + 1e-6 || brick.from > 2.700 - 1e-6);
       if (std::fabs(brick.length() - 0.1025) < 1e-6) ++halves;
     }
@@ -160,8 +160,8 @@ RC_GTEST_PROP(DryBond, OfAnyPlanTurnsItsCornersAndLaysBricksApart, ()) {
       RC_ASSERT(wall.end.through[course] != next.start.through[course]);
       RC_ASSERT(wall.start.through[course] != wall.start.through[1 - course]);
       for (const int above : {0, 12, 20, 40}) {
-        const auto laidBricks =
-            layCourse(laid.bond, i, course, openAt(laid.job, laid.out, i, above));
+        const auto laidBricks = layCourse(laid.bond, i, above + static_cast<int>(course),
+                                          openAt(laid.job, laid.out, i, above));
         for (size_t k = 0; k < laidBricks.size(); ++k) {
           RC_ASSERT(laidBricks[k].length() > 0);
           RC_ASSERT(laidBricks[k].length() < laid.bond.sizes.brick + 0.0035);

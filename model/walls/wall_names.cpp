@@ -1,4 +1,4 @@
-#include "model/works/wall_names.h"
+#include "model/walls/wall_names.h"
 
 namespace model {
 

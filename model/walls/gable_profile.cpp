@@ -1,4 +1,4 @@
-#include "model/works/gable_profile.h"
+#include "model/walls/gable_profile.h"
 
 #include <algorithm>
 #include <cmath>

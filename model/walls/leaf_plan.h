@@ -6,8 +6,8 @@
 
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
-#include "model/works/element.h"
-#include "model/works/wall_layer.h"
+#include "model/settingout/stage_key.h"
+#include "model/walls/wall_layer.h"
 
 namespace model {
 

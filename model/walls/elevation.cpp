@@ -1,5 +1,5 @@
 // The rectangles' edges make a grid; cells are in or out; the outline between the two is traced.
-#include "model/works/elevation.h"
+#include "model/walls/elevation.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "model/settingout/setting_out.h"
-#include "model/works/wall_layer.h"
+#include "model/walls/wall_layer.h"
 
 namespace model {
 

@@ -1,11 +1,11 @@
-#include "model/works/leaf_plan.h"
+#include "model/walls/leaf_plan.h"
 
 #include <algorithm>
 #include <cmath>
 #include <optional>
 
 #include "model/settingout/coursing.h"
-#include "model/works/gable_profile.h"
+#include "model/walls/gable_profile.h"
 
 namespace model {
 

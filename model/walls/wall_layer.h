@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "model/settingout/setting_out.h"
-#include "model/works/elevation.h"
+#include "model/walls/elevation.h"
 
 namespace model {
 

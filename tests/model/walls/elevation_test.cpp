@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "model/works/elevation.h"
+#include "model/walls/elevation.h"
 
 namespace {
 

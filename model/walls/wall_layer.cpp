@@ -1,4 +1,4 @@
-#include "model/works/wall_layer.h"
+#include "model/walls/wall_layer.h"
 
 #include <algorithm>
 #include <array>

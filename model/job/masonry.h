@@ -1,0 +1,82 @@
+// What the drawing says of brickwork and blockwork beyond the sizes of the build-up.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "model/vec.h"
+
+namespace model {
+
+// How bricks lie over one another. In a half-brick leaf all but the first and `Stack` show the face
+// of a thicker wall: their headers are snapped.
+enum class BondKind {
+  Stretcher,
+  Header,
+  Stack,
+  English,
+  Flemish,
+  EnglishGardenWall,  // three courses of stretchers to one of headers
+  FlemishGardenWall,  // three stretchers to one header in every course
+};
+
+enum class BlockBondKind { Half, Third, Stack };
+
+// Wall ties, insulation boards and the rest that is built in as the leaves rise. Metres.
+struct BuiltIn {
+  double tieAcross = 0.900, tieUp = 0.450;  // LABC Warranty, "How to use cavity wall ties"
+  double tieUpBeside =
+      0.300;                 // at jambs, verges and movement joints: Approved Document A, notes to
+  double tieWithin = 0.225;  // its table of ties, as is how near to the edge they are
+  double boardLength = 1.200, boardHeight = 0.450;  // common practice, no source
+  double weepSpacing = 0.900;                       // at most 1 m: common practice, no source
+};
+
+// How far a wall is raised and what it takes to load it out.
+struct LayingRates {
+  double dayRise = 1.500;  // most in a day: LABC Warranty
+  int bricksInDay = 400;   // by one layer: common practice, no source
+  int blocksInDay = 70;    // the same
+  int layers = 2;          // on the job
+  int bricksInPack = 400;  // common practice, no source; as are the two below
+  int blocksInPack = 72;
+  double mixSand = 5;  // parts by volume of sand to one of cement
+};
+
+// A straight joint through a leaf from its foot to its top.
+struct MovementJoint {
+  std::string wall;  // "A-B"
+  std::string from;  // the corner that `at` is measured from
+  double at = 0;     // along the outer face, to the middle of the joint
+  double width = 0.016;
+};
+
+// A ventilator through the wall.
+struct AirBrick {
+  std::string wall, from;
+  double at = 0;     // to its middle
+  double level = 0;  // of its underside; sits on the course at or under it
+};
+
+// How a new wall is joined to one that stands, at a corner of the outline.
+enum class JunctionKind { Toothed, BlockBonded, StarterTies };
+struct Junction {
+  std::string corner;
+  JunctionKind kind = JunctionKind::StarterTies;
+};
+
+// A solid wall that stands by itself: in the garden, or round an area.
+struct GardenWall {
+  std::string name;
+  std::vector<Vec2> line;  // its outer face, on the left hand when walked along; two points or more
+  int halfBricks = 2;      // thickness
+  BondKind bond = BondKind::English;
+  double base = -0.450;    // level that it stands on
+  double top = 1.200;      // of the brickwork, under the coping
+  double coping = 0.075;   // its thickness; 0: none
+  double pierEvery = 0;    // spacing; 0: none but at its ends
+  int pierHalfBricks = 0;  // size of the piers; 0: none
+};
+
+}  // namespace model
