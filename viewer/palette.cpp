@@ -98,6 +98,8 @@ Look lookOf(model::Material material, const Coursing& c) {
       return plain(0xb9d3da, Hatch::Solid);
     case Render:
       return plain(0xece5d6, Hatch::Speckle, 0.02f, 0.03f);
+    case Clay:
+      return plain(0xb06246, Hatch::Diagonal, 0.05f, 0.05f);
     case Masonry: {
       Look look =
           bonded(0xdad4c8, 0xcac3b5, c.brickLength, c.brickHeight, c.joint, Hatch::Diagonal);

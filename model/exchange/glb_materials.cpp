@@ -53,6 +53,8 @@ GlbColour colourOf(Material material) {
       return screen(0x9fc4cf, 0.45);
     case Material::Render:
       return screen(0xe6dfd0);
+    case Material::Clay:
+      return screen(0xa65a41);
     case Material::Masonry:
       return screen(0xc9c1b2);
   }

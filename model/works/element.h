@@ -58,7 +58,15 @@ enum class ElementKind {
   CavityCloser,
   Render,
   DampCourse,
+  WallTie,
+  CavityTray,  // with its stop ends
+  WeepVent,
   Lintel,
+  Padstone,
+  MasonrySill,  // in the outer leaf, under a window
+  AirBrick,
+  VentSleeve,  // from an air brick through the cavity
+  JunctionTie,  // to a building that stands
   Joist,
   Deck,
   WallPlate,
@@ -95,6 +103,7 @@ enum class Material {
   Tile,
   Glass,
   Render,
+  Clay,  // fired, in one piece: air bricks
   Masonry,  // standing buildings
 };
 

@@ -49,8 +49,24 @@ const char* nameOf(ElementKind kind) {
       return "render";
     case ElementKind::DampCourse:
       return "damp course";
+    case ElementKind::WallTie:
+      return "wall tie";
+    case ElementKind::CavityTray:
+      return "cavity tray";
+    case ElementKind::WeepVent:
+      return "weep vent";
     case ElementKind::Lintel:
       return "lintel";
+    case ElementKind::Padstone:
+      return "padstone";
+    case ElementKind::MasonrySill:
+      return "sill";
+    case ElementKind::AirBrick:
+      return "air brick";
+    case ElementKind::VentSleeve:
+      return "vent sleeve";
+    case ElementKind::JunctionTie:
+      return "junction tie";
     case ElementKind::Joist:
       return "joist";
     case ElementKind::Deck:
@@ -121,6 +137,8 @@ const char* nameOf(Material material) {
       return "glass";
     case Material::Render:
       return "render";
+    case Material::Clay:
+      return "fired clay";
     case Material::Masonry:
       return "masonry";
   }
