@@ -12,6 +12,7 @@ namespace {
 
 constexpr double kSquare = 0.01;      // radians: drawings are no nearer
 constexpr double kSameJamb = 0.001;   // openings over one another
+constexpr double kLeastBack = 0.020;  // metres
 constexpr double kCornerLegs = 0.75;  // of a module: the long leg of an angle brick. From memory.
 
 // The openings of a wall that set its bond, along the wall.
@@ -65,8 +66,12 @@ CornerLay cornerLay(const BrickSizes& sizes, const Corner& corner) {
     return {-sizes.joint / 2, 0, sizes.thickness + sizes.joint, false};
   if (std::fabs(corner.angle - 3 * quarter) < kSquare)
     return {-sizes.thickness - sizes.joint / 2, -sizes.thickness, sizes.joint, false};
-  // Angle bricks: a long leg one way and a short one the other, turned in the next course.
-  return {kCornerLegs * sizes.module() - sizes.joint / 2 - sizes.module(), 0, 0, true};
+  // Angle bricks: a long leg one way and a short one the other, turned in the next course. At a
+  // sharp corner both are longer, so that the short one has a back.
+  const double lost = sizes.thickness / std::tan(corner.angle / 2);
+  const double shortLeg = (1 - kCornerLegs) * sizes.module() - sizes.joint;
+  const double longer = lost > shortLeg ? lost - shortLeg + kLeastBack : 0;
+  return {longer + kCornerLegs * sizes.module() - sizes.joint / 2 - sizes.module(), 0, 0, true};
 }
 
 WallBond stretchesOf(const BrickSizes& sizes, const SettingOut& out, size_t wall) {

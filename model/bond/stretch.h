@@ -10,13 +10,9 @@
 #include <vector>
 
 #include "model/bond/brick_sizes.h"
+#include "model/bond/pieces_between.h"
 
 namespace model {
-
-struct CrossJoint {
-  double at = 0;     // its middle, metres along the wall
-  double width = 0;  // metres
-};
 
 // How a stretch is filled. `odd`: its last station has its joint in the other course than the
 // first.

@@ -102,6 +102,24 @@ void planLintels(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
 
 }  // namespace
 
+namespace {
+
+// The highest top of a course of whole blocks in the inner leaf that is not over `level`; each lift
+// begins with one.
+double blockCourseUnder(const Job& job, const SettingOut& settingOut, double level) {
+  const double course = job.walls.blockHeight + job.walls.joint;
+  double bottom = settingOut.levels.dampCourse, top = bottom;
+  for (const Lift& lift : settingOut.lifts) {
+    if (lift.bottom > level) break;
+    bottom = lift.bottom;
+    top = lift.top;
+  }
+  if (top <= level) return top;
+  return bottom + course * std::floor((level - bottom + 1e-6) / course);
+}
+
+}  // namespace
+
 const char* nameOf(LeafSide side) { return side == LeafSide::Outer ? "outer leaf" : "inner leaf"; }
 
 std::vector<Rect> LeafPlan::cuts() const {
@@ -135,6 +153,8 @@ double levelTopOf(const Job& job, const SettingOut& settingOut, const WallLayer&
   if (settingOut.walls[wall].eaves == EavesKind::Gable) {
     const double slope = lowestOf(rafterLineOn(settingOut, layer)) - kClear;
     const double course = job.walls.course();
+    if (layer.outer > settingOut.faceDistances.innerLeafFront - 1e-9)
+      top = std::min(top, blockCourseUnder(job, settingOut, slope));
     while (top > slope) top -= course;
   }
   return top;

@@ -11,6 +11,9 @@
 
 namespace model {
 
+// The damp course lies under its level; what is below ends under it.
+inline constexpr double kDampCourseThickness = 0.002;
+
 enum class LeafSide { Outer, Inner };
 
 struct LintelPlan {

@@ -4,8 +4,8 @@
 
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
-#include "model/works/wall_infill.h"
 #include "model/walls/wall_names.h"
+#include "model/works/wall_infill.h"
 
 namespace model {
 

@@ -6,8 +6,8 @@
 
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
-#include "model/works/element.h"
 #include "model/walls/elevation.h"
+#include "model/works/element.h"
 
 namespace model {
 

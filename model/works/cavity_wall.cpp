@@ -1,16 +1,19 @@
 // Both leaves of every wall, cut by stage: below the damp course, corner by corner and run by run
 // of each lift, and the gables.
 #include <algorithm>
+#include <cmath>
+#include <functional>
 
+#include "model/bond/laid_leaf.h"
 #include "model/level_text.h"
 #include "model/settingout/coursing.h"
-#include "model/works/cavity_closers.h"
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
+#include "model/walls/wall_names.h"
+#include "model/works/cavity_closers.h"
 #include "model/works/parts.h"
 #include "model/works/racking.h"
 #include "model/works/wall_infill.h"
-#include "model/walls/wall_names.h"
 
 namespace model {
 
@@ -18,27 +21,35 @@ namespace {
 
 class LeafBuilder {
  public:
-  LeafBuilder(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side,
-              Works& works)
+  LeafBuilder(const Job& job, const SettingOut& settingOut, const LeafBonds& bonds, size_t wall,
+              LeafSide side, Works& works)
       : job_(job),
         settingOut_(settingOut),
+        bonds_(bonds),
         wall_(settingOut.walls[wall]),
         plan_(leafPlan(job, settingOut, wall, side)),
-        works_(works) {
-    const bool brick = side == LeafSide::Outer;
-    racking_.unitLength = (brick ? job.walls.brickLength : job.walls.blockLength) + job.walls.joint;
-    racking_.unitHeight = (brick ? job.walls.brickHeight : job.walls.blockHeight) + job.walls.joint;
-  }
+        works_(works),
+        module_((side == LeafSide::Outer ? job.walls.brickLength : job.walls.blockLength) +
+                job.walls.joint) {}
 
   void build() {
     if (plan_.layer.empty()) return;
+    laid_ = layLeaf(job_, settingOut_, bonds_, plan_);
+    taken_.assign(laid_.units.size(), false);
+    frame_ = works_.frames.size();
+    works_.frames.push_back(laid_.frame);
     belowDampCourse();
     for (const Lift& lift : settingOut_.lifts) raise(lift);
     if (wall_.eaves == EavesKind::Gable) gable();
   }
 
  private:
-  void put(const std::string& part, const std::string& name, Solid solid, const Placement& placed) {
+  using Holds = std::function<bool(const MasonryUnit&)>;
+
+  // One part with the units that it holds and no part before it; `forth`: laid along the wall, not
+  // back.
+  void put(const std::string& part, const std::string& name, Solid solid, const Placement& placed,
+           const Holds& holds, bool forth = true) {
     const bool brick = plan_.side == LeafSide::Outer;
     Element element;
     element.id = layerId(wall_, nameOf(plan_.side)) + "/" + part;
@@ -49,15 +60,67 @@ class LeafBuilder {
     element.solid = std::move(solid);
     element.placed = placed;
     element.wall = wall_.name;
+    if (element.solid.empty()) return;
+    element.frame = frame_;
+    element.firstUnit = works_.units.size();
+    takeUnits(placed, holds, forth);
+    element.unitCount = works_.units.size() - element.firstUnit;
     add(works_, std::move(element));
   }
+
+  // Course after course, each while the part grows past it.
+  void takeUnits(const Placement& placed, const Holds& holds, bool forth) {
+    std::vector<size_t> course;
+    for (size_t band = 0; band + 1 < laid_.firstOf.size(); ++band) {
+      course.clear();
+      for (size_t i = laid_.firstOf[band]; i < laid_.firstOf[band + 1]; ++i)
+        if (!taken_[i] && holds(laid_.units[i])) course.push_back(i);
+      if (course.empty()) continue;
+      // By the bed first: a piece that is cut in height lies on another.
+      std::stable_sort(course.begin(), course.end(), [&](size_t a, size_t b) {
+        const MasonryUnit &p = laid_.units[a], &q = laid_.units[b];
+        if (std::fabs(p.z0 - q.z0) > 1e-6) return p.z0 < q.z0;
+        return forth ? p.s0 < q.s0 : p.s0 > q.s0;
+      });
+      const auto share = [&](double z) {
+        return std::clamp((z - placed.low) / (placed.high - placed.low), 0.0, 1.0);
+      };
+      const double from = share(laid_.bands[band].bottom), to = share(laid_.bands[band].top);
+      for (size_t k = 0; k < course.size(); ++k) {
+        MasonryUnit unit = laid_.units[course[k]];
+        const double done = (static_cast<double>(k) + 0.5) / static_cast<double>(course.size());
+        unit.when = static_cast<float>(from + (to - from) * done);
+        taken_[course[k]] = true;
+        works_.units.push_back(unit);
+      }
+    }
+  }
+
+  static Holds heldBy(std::vector<Rect> rects) {
+    return [rects = std::move(rects)](const MasonryUnit& unit) {
+      const double s = (unit.s0 + unit.s1) / 2, z = (unit.z0 + unit.z1) / 2;
+      return std::any_of(rects.begin(), rects.end(), [&](const Rect& r) {
+        return s > r.s0 && s < r.s1 && z > r.z0 && z < r.z1;
+      });
+    };
+  }
+  // Units at a corner run on past the length of full thickness.
+  std::vector<Rect> openEnded(std::vector<Rect> rects, bool atStart, bool both = false) const {
+    for (Rect& r : rects) {
+      if ((both || atStart) && r.s0 < plan_.layer.from + 1e-6) r.s0 = -1e6;
+      if ((both || !atStart) && r.s1 > plan_.layer.to - 1e-6) r.s1 = 1e6;
+    }
+    return rects;
+  }
+  static Rect levels(double bottom, double top) { return {-1e6, bottom, 1e6, top}; }
 
   void belowDampCourse() {
     const double top = settingOut_.levels.dampCourse - kDampCourseThickness;
     const auto rects = aboveConcrete(settingOut_, plan_.layer, plan_.wall, top);
     put("below damp course", "below the damp course",
         plan_.layer.solid(fromRectangles(rects, plan_.cuts())),
-        upward({StageKind::WallsBelowDampCourse}, lowestConcrete(settingOut_), top));
+        upward({StageKind::WallsBelowDampCourse}, lowestConcrete(settingOut_), top),
+        heldBy({levels(-1e6, top)}));
   }
 
   // ", top blocks cut to 198" where whole blocks do not come out.
@@ -76,50 +139,56 @@ class LeafBuilder {
     const std::vector<Rect> madeUp = bearings(job_, settingOut_, plan_, lift);
     if (top - bottom < 1e-6 && madeUp.empty()) return;
     const std::string cut = cutOf(bottom, top);
-    // Each lift of blocks starts on a whole one; bricks keep to the courses from the damp course.
-    racking_.datum = plan_.side == LeafSide::Outer ? settingOut_.levels.dampCourse : bottom;
     std::vector<Rect> cuts = plan_.cuts();
     cuts.insert(cuts.end(), madeUpBefore_.begin(), madeUpBefore_.end());
     std::vector<Rect> notRun = cuts;
     for (const bool atStart : {true, false}) {
       const double free = freeLength(plan_, atStart, bottom, top);
-      const auto corner = rackedCorner(plan_.layer, atStart, free, bottom, top, racking_);
+      const auto corner = rackedCorner(laid_, plan_.layer, atStart, free, bottom, top, module_);
       notRun.insert(notRun.end(), corner.begin(), corner.end());
       const std::string name =
           "corner " + settingOut_.corners[atStart ? wall_.from : wall_.to].letter;
       put(liftId(job_, lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
           plan_.layer.solid(fromRectangles(corner, cuts)),
-          upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top));
+          upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
+          heldBy(openEnded(corner, atStart)), atStart);
     }
     std::vector<Rect> run = madeUp;
     run.push_back({plan_.layer.from, bottom, plan_.layer.to, top});
     put(liftId(job_, lift) + "/run", liftName(job_, lift) + ", between the corners" + cut,
         plan_.layer.solid(fromRectangles(run, notRun)),
-        upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top));
+        upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top),
+        heldBy(openEnded(run, true, true)));
     madeUpBefore_.insert(madeUpBefore_.end(), madeUp.begin(), madeUp.end());
   }
 
   void gable() {
     const auto line = rafterLineOn(settingOut_, plan_.layer);
     put("gable", "gable", gableSolid(plan_.layer, line, plan_.levelTop, plan_.cuts()),
-        upward({StageKind::Gables}, settingOut_.levels.outerLeafTop, settingOut_.levels.ridge));
+        upward({StageKind::Gables}, settingOut_.levels.outerLeafTop, settingOut_.levels.ridge),
+        heldBy({levels(-1e6, 1e6)}));
   }
 
   const Job& job_;
   const SettingOut& settingOut_;
+  const LeafBonds& bonds_;
   const WallLine& wall_;
   const LeafPlan plan_;
   Works& works_;
-  Racking racking_;
+  const double module_;  // a unit and its joint
+  LaidLeaf laid_;
+  std::vector<bool> taken_;  // units that a part has
+  size_t frame_ = 0;
   std::vector<Rect> madeUpBefore_;  // under the lintels, on lifts before
 };
 
 }  // namespace
 
 void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works) {
+  const LeafBonds bonds = deriveLeafBonds(job, settingOut);
   for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
     for (const LeafSide side : {LeafSide::Outer, LeafSide::Inner}) {
-      LeafBuilder(job, settingOut, wall, side, works).build();
+      LeafBuilder(job, settingOut, bonds, wall, side, works).build();
     }
     buildCavityFill(job, settingOut, wall, works);
     buildCavityInsulation(job, settingOut, wall, works);

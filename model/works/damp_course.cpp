@@ -1,8 +1,8 @@
 // The damp-proof course: a strip on each leaf, left out where a door goes through it.
 #include "model/walls/leaf_plan.h"
+#include "model/walls/wall_names.h"
 #include "model/works/parts.h"
 #include "model/works/wall_infill.h"
-#include "model/walls/wall_names.h"
 
 namespace model {
 

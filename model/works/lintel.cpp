@@ -2,8 +2,8 @@
 #include <algorithm>
 
 #include "model/walls/leaf_plan.h"
-#include "model/works/parts.h"
 #include "model/walls/wall_names.h"
+#include "model/works/parts.h"
 
 namespace model {
 

@@ -3,21 +3,17 @@
 
 #include <vector>
 
+#include "model/bond/laid_leaf.h"
 #include "model/walls/leaf_plan.h"
 
 namespace model {
 
-struct Racking {
-  double unitLength = 0.225;  // brick or block with its joint
-  double unitHeight = 0.075;
-  double datum = 0;  // level of a whole course
-};
-
-// The corner's rectangles, one a course, in a lift from z0 to z1: a unit long at the top and half a
-// unit longer each course down, over at most two fifths of the leaf, and never past `limit`, the
-// length of wall free of openings. Empty when there is no room for a corner.
-std::vector<Rect> rackedCorner(const WallLayer& layer, bool atStart, double limit, double z0,
-                               double z1, const Racking& racking);
+// The corner's rectangles, one a course, in a lift from z0 to z1: about a unit long at the top and
+// half a unit longer each course down, to the joint that is next, over at most two fifths of the
+// leaf, and never past `limit`, the length of wall free of openings. `module` is a unit and its
+// joint. Empty when there is no room for a corner.
+std::vector<Rect> rackedCorner(const LaidLeaf& laid, const WallLayer& layer, bool atStart,
+                               double limit, double z0, double z1, double module);
 
 // The length of leaf from its start (or end) that is free of holes between two levels, and of
 // lintels with room to bed them; those that are laid before the lift goes up do not count.

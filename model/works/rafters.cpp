@@ -5,10 +5,10 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/walls/wall_layer.h"
 #include "model/works/parts.h"
 #include "model/works/roof_frame.h"
 #include "model/works/stepped_prism.h"
-#include "model/walls/wall_layer.h"
 
 namespace model {
 namespace {

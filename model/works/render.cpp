@@ -7,9 +7,9 @@
 
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
+#include "model/walls/wall_names.h"
 #include "model/works/parts.h"
 #include "model/works/reveals.h"
-#include "model/walls/wall_names.h"
 
 namespace model {
 

@@ -3,9 +3,9 @@
 #include <array>
 #include <cmath>
 
+#include "model/walls/wall_layer.h"
 #include "model/works/parts.h"
 #include "model/works/scaffold_plan.h"
-#include "model/walls/wall_layer.h"
 
 namespace model {
 

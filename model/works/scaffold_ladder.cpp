@@ -1,8 +1,8 @@
 // Ladders against the outside of the scaffold, four up to one out, in line with the wall.
 #include <algorithm>
 
-#include "model/works/scaffold_plan.h"
 #include "model/walls/wall_layer.h"
+#include "model/works/scaffold_plan.h"
 
 namespace model {
 

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 
-#include "model/works/cavity_closers.h"
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
+#include "model/works/cavity_closers.h"
 
 namespace model {
 

@@ -4,12 +4,10 @@
 #include <vector>
 
 #include "model/settingout/setting_out.h"
-#include "model/works/element.h"
 #include "model/walls/wall_layer.h"
+#include "model/works/element.h"
 
 namespace model {
-
-inline constexpr double kDampCourseThickness = 0.002;
 
 // Lean concrete in the cavity, from the foundation to 225 mm under the damp course (check M16: NHBC
 // Good Craftsmanship Guide, brickwork) and not above the ground.

@@ -4,9 +4,9 @@
 #include <cmath>
 
 #include "model/walls/leaf_plan.h"
+#include "model/walls/wall_names.h"
 #include "model/works/parts.h"
 #include "model/works/reveals.h"
-#include "model/walls/wall_names.h"
 
 namespace model {
 

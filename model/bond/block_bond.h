@@ -1,0 +1,35 @@
+// The inner leaf laid dry in blocks. Nobody sees its perpends, so that the joints keep to one grid
+// along the wall and what does not come out is cut at corners and jambs.
+#pragma once
+
+#include <array>
+#include <vector>
+
+#include "model/bond/pieces_between.h"
+#include "model/walls/wall_layer.h"
+
+namespace model {
+
+struct BlockWall {
+  // s of the ends of its blockwork, by course: in one the wall runs through to the far face of the
+  // next, in the other it butts against it.
+  std::array<double, 2> start{}, end{};
+  bool mitredStart = false, mitredEnd = false;  // the corner is not square
+  double grid = 0;                              // s of a joint of course 0
+};
+
+struct BlockBond {
+  PieceLimits limits;
+  BlockBondKind kind = BlockBondKind::Half;
+  std::vector<BlockWall> walls;
+};
+
+// No piece is shorter than a quarter of a block, less its joint (common practice, no source).
+BlockBond deriveBlockBond(const Job& job, const SettingOut& settingOut);
+
+// Course number `course` of a wall, around what is open at its level; `open` are lengths from jamb
+// to jamb.
+std::vector<LaidPiece> layBlocks(const BlockBond& bond, size_t wall, int course,
+                                 const std::vector<Span>& open);
+
+}  // namespace model
