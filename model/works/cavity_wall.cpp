@@ -141,11 +141,12 @@ class LeafBuilder {
     const std::string cut = cutOf(bottom, top);
     std::vector<Rect> cuts = plan_.cuts();
     cuts.insert(cuts.end(), madeUpBefore_.begin(), madeUpBefore_.end());
-    std::vector<Rect> notRun = cuts;
+    std::vector<Rect> notRun = cuts, corners;
     for (const bool atStart : {true, false}) {
       const double free = freeLength(plan_, atStart, bottom, top);
       const auto corner = rackedCorner(laid_, plan_.layer, atStart, free, bottom, top, module_);
       notRun.insert(notRun.end(), corner.begin(), corner.end());
+      corners.insert(corners.end(), corner.begin(), corner.end());
       const std::string name =
           "corner " + settingOut_.corners[atStart ? wall_.from : wall_.to].letter;
       put(liftId(job_, lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
@@ -153,6 +154,12 @@ class LeafBuilder {
           upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
           heldBy(openEnded(corner, atStart)), atStart);
     }
+    const auto reveals = rackedReveals(laid_, plan_, corners, bottom, top, module_);
+    notRun.insert(notRun.end(), reveals.begin(), reveals.end());
+    put(liftId(job_, lift) + "/reveals", liftName(job_, lift) + ", reveals" + cut,
+        plan_.layer.solid(fromRectangles(reveals, cuts)),
+        upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
+        heldBy(reveals));
     std::vector<Rect> run = madeUp;
     run.push_back({plan_.layer.from, bottom, plan_.layer.to, top});
     put(liftId(job_, lift) + "/run", liftName(job_, lift) + ", between the corners" + cut,

@@ -14,28 +14,42 @@ constexpr double kToBed = 0.100;  // metres beside a lintel's end: half a brick,
 
 constexpr double kHair = 1e-6;
 
-// From the leaf's end to the middle of the last joint that is not past `most`, or to the end of
+// What is racked back, from where and which way.
+struct Lead {
+  double from = 0;      // s of the end of the leaf, or of a jamb
+  bool forward = true;  // along the wall
+  double most = 0;      // of its length, metres
+
+  double along(double s) const { return forward ? s - from : from - s; }
+  Rect rect(double length, const CourseBand& band) const {
+    return forward ? Rect{from, band.bottom, from + length, band.top}
+                   : Rect{from - length, band.bottom, from, band.top};
+  }
+};
+
+// From the lead's end to the middle of the last joint that is not past `most`, or to the end of
 // what is laid there; 0 when the first piece is past it.
-double reach(const LaidLeaf& laid, size_t band, const WallLayer& layer, bool atStart, double most) {
+double reach(const LaidLeaf& laid, size_t band, const Lead& lead, double most) {
   std::vector<const MasonryUnit*> row;
   for (size_t i = laid.firstOf[band]; i < laid.firstOf[band + 1]; ++i) {
     const MasonryUnit& unit = laid.units[i];
-    if (unit.z1 > laid.bands[band].top - kHair) row.push_back(&unit);
+    if (unit.z1 > laid.bands[band].top - kHair &&
+        lead.along(lead.forward ? unit.s1 : unit.s0) > kHair)
+      row.push_back(&unit);
   }
-  const auto bySides = [&](const MasonryUnit* a, const MasonryUnit* b) {
-    return atStart ? a->s0 < b->s0 : a->s1 > b->s1;
+  const auto near = [&](const MasonryUnit* unit) {
+    return lead.along(lead.forward ? unit->s0 : unit->s1);
   };
-  std::stable_sort(row.begin(), row.end(), bySides);
+  const auto far = [&](const MasonryUnit* unit) {
+    return lead.along(lead.forward ? unit->s1 : unit->s0);
+  };
+  std::stable_sort(row.begin(), row.end(),
+                   [&](const auto* a, const auto* b) { return near(a) < near(b); });
   double length = 0;
   for (size_t i = 0; i < row.size(); ++i) {
-    const double end = atStart ? row[i]->s1 - layer.from : layer.to - row[i]->s0;
-    double gap = 1;
-    if (i + 1 < row.size()) {
-      const MasonryUnit& next = *row[i + 1];
-      gap = atStart ? next.s0 - row[i]->s1 : row[i]->s0 - next.s1;
-    }
+    const double gap = i + 1 < row.size() ? near(row[i + 1]) - far(row[i]) : 1;
     const bool goesOn = gap < kWideJoint;
-    const double to = goesOn ? end + gap / 2 : end;
+    const double to = goesOn ? far(row[i]) + gap / 2 : far(row[i]);
     if (to > most + kHair) break;
     length = to;
     if (!goesOn) break;
@@ -43,32 +57,63 @@ double reach(const LaidLeaf& laid, size_t band, const WallLayer& layer, bool atS
   return length;
 }
 
-}  // namespace
-
-std::vector<Rect> rackedCorner(const LaidLeaf& laid, const WallLayer& layer, bool atStart,
-                               double limit, double z0, double z1, double module) {
-  double most = std::min(limit, kShare * (layer.to - layer.from));
+std::vector<Rect> racked(const LaidLeaf& laid, const Lead& lead, double z0, double z1,
+                         double module) {
   std::vector<size_t> bands;
   for (size_t i = 0; i < laid.bands.size(); ++i)
     if (laid.bands[i].bottom > z0 - kHair && laid.bands[i].top < z1 + kHair) bands.push_back(i);
+  double most = lead.most;
   std::vector<Rect> rects;
   for (size_t i = 0; i < bands.size(); ++i) {
-    const CourseBand& band = laid.bands[bands[i]];
     const double fromTop = static_cast<double>(bands.size() - 1 - i);
     const double nominal = module * (1 + fromTop / 2);
     // Made up in mortar, a course has no joints to go by.
     const bool bare = laid.firstOf[bands[i]] == laid.firstOf[bands[i] + 1];
-    const double length =
-        bare ? std::min(nominal, most)
-             : reach(laid, bands[i], layer, atStart, std::min(nominal + module / 4, most));
+    const double length = bare ? std::min(nominal, most)
+                               : reach(laid, bands[i], lead, std::min(nominal + module / 4, most));
     if (length < kLeast) break;
     most = length;  // nothing overhangs
-    if (atStart)
-      rects.push_back({layer.from, band.bottom, layer.from + length, band.top});
-    else
-      rects.push_back({layer.to - length, band.bottom, layer.to, band.top});
+    rects.push_back(lead.rect(length, laid.bands[bands[i]]));
   }
   return rects;
+}
+
+}  // namespace
+
+std::vector<Rect> rackedCorner(const LaidLeaf& laid, const WallLayer& layer, bool atStart,
+                               double limit, double z0, double z1, double module) {
+  const double most = std::min(limit, kShare * (layer.to - layer.from));
+  return racked(laid, {atStart ? layer.from : layer.to, atStart, most}, z0, z1, module);
+}
+
+std::vector<Rect> rackedReveals(const LaidLeaf& laid, const LeafPlan& plan,
+                                const std::vector<Rect>& corners, double z0, double z1,
+                                double module) {
+  std::vector<Rect> leads;
+  for (const Rect& opening : plan.openings) {
+    // One that begins higher stands on what is run in below it.
+    if (opening.z0 > z0 + kHair || opening.z1 < z0 + module) continue;
+    const double top = std::min(z1, opening.z1);
+    for (const bool forward : {true, false}) {
+      const double jamb = forward ? opening.s1 : opening.s0;
+      if (jamb < plan.layer.from + kLeast || jamb > plan.layer.to - kLeast) continue;
+      // To the middle of the pier, or short of the corner that is raised at its other end.
+      double room = forward ? plan.layer.to - jamb : jamb - plan.layer.from;
+      room *= kShare;
+      const auto keepClear = [&](const Rect& other, double share) {
+        if (other.z1 < z0 + kHair || other.z0 > top - kHair) return;
+        const double gap = forward ? other.s0 - jamb : jamb - other.s1;
+        if (gap > -kHair) room = std::min(room, gap * share);
+      };
+      for (const Rect& other : plan.openings) keepClear(other, kShare);
+      for (const LintelPlan& lintel : plan.lintels)
+        if (!lintel.ownStage) keepClear(lintel.rect, kShare);
+      for (const Rect& corner : corners) keepClear(corner, 1);
+      const std::vector<Rect> lead = racked(laid, {jamb, forward, room - module}, z0, top, module);
+      leads.insert(leads.end(), lead.begin(), lead.end());
+    }
+  }
+  return leads;
 }
 
 double freeLength(const LeafPlan& plan, bool fromStart, double z0, double z1) {

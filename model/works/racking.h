@@ -1,4 +1,4 @@
-// The stepped-back corners that a bricklayer raises before the wall between them.
+// The stepped-back corners and reveals that a bricklayer raises before the wall between them.
 #pragma once
 
 #include <vector>
@@ -14,6 +14,12 @@ namespace model {
 // joint. Empty when there is no room for a corner.
 std::vector<Rect> rackedCorner(const LaidLeaf& laid, const WallLayer& layer, bool atStart,
                                double limit, double z0, double z1, double module);
+
+// The same beside openings that begin at or under z0: up each jamb and stepped back from it, where
+// the pier leaves at least a unit between these and the `corners` at its other end.
+std::vector<Rect> rackedReveals(const LaidLeaf& laid, const LeafPlan& plan,
+                                const std::vector<Rect>& corners, double z0, double z1,
+                                double module);
 
 // The length of leaf from its start (or end) that is free of holes between two levels, and of
 // lintels with room to bed them; those that are laid before the lift goes up do not count.

@@ -158,6 +158,34 @@ RC_GTEST_PROP(LaidUnits, LeaveOnlyJointsForMortar, ()) {
   }
 }
 
+// Of the storey's second lift, which begins at half the height of its windows: leads stand at the
+// jambs, course over course stepped back, and the run is laid between them.
+TEST(LaidUnits, AreRackedBackAtRevealsThatALiftBeginsBeside) {
+  const Job job = demoJob("orchard-house");
+  const SettingOut out = deriveSettingOut(job);
+  const Works works = wallsOf(job, out);
+  const Element* reveals =
+      test_support::find(works, "wall A-B/outer leaf/Ground floor/lift 2/reveals");
+  ASSERT_NE(reveals, nullptr);
+  EXPECT_EQ(reveals->placed.stage, (StageKey{StageKind::RaiseCorners, 0, 2}));
+  std::map<int, double> furthest;  // by course, right of the living room window
+  const auto window = std::find_if(out.openings.begin(), out.openings.end(),
+                                   [](const auto& o) { return o.name == "Living room window"; });
+  ASSERT_NE(window, out.openings.end());
+  for (size_t i = reveals->firstUnit; i < reveals->firstUnit + reveals->unitCount; ++i) {
+    const MasonryUnit& u = works.units[i];
+    if (u.s0 < window->s1 - 1e-6 || u.s0 > window->s1 + 2) continue;
+    furthest[u.course] = std::max(furthest[u.course], u.s1);
+  }
+  ASSERT_GT(furthest.size(), 4u);
+  double last = 1e9;
+  for (const auto& [course, s] : furthest) {
+    EXPECT_LE(s, last + 0.006) << course;
+    last = s;
+  }
+  EXPECT_LT(furthest.rbegin()->second, furthest.begin()->second - 0.2);
+}
+
 // Every element's units lie in its own box and are laid in order while it grows.
 RC_GTEST_PROP(LaidUnits, AreLaidInOrderInsideTheirPart, ()) {
   const Job job = *test_support::randomJob();
