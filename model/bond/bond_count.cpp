@@ -54,12 +54,17 @@ class WallCounter {
   void lay(int above) {
     const Lengths here = open(above);
     const std::vector<LaidPiece> laid = layCourse(bond_, wall_, above, here);
-    if (laid.empty()) return;
+    if (laid.empty()) {
+      jointsUnder_.clear();
+      return;
+    }
     ++counted_.courses;
     for (const LaidPiece& brick : laid) add(brick);
-    // Against the course over it, between the same openings: others are a jamb's own matter.
-    const Lengths next = open(above + 1);
-    if (next == here) takeLap(laid, layCourse(bond_, wall_, above + 1, here));
+    // Against the course under it, between the same openings: others are a jamb's own matter.
+    std::vector<double> joints = jointsOf(laid);
+    if (here == openUnder_) takeLap(jointsUnder_, joints);
+    openUnder_ = here;
+    jointsUnder_ = std::move(joints);
   }
 
   void add(const LaidPiece& brick) {
@@ -67,7 +72,10 @@ class WallCounter {
     const double length = brick.length();
     if (brick.special) {
       if (length > sizes.module() / 2) ++counted_.special;
-    } else if (std::fabs(length - sizes.brick) < kSame) {
+    } else if (brick.closer) {
+      ++counted_.closer;
+    } else if (std::fabs(length - sizes.brick) < kSame ||
+               (brick.header && brick.back > sizes.brick - kSame)) {
       ++counted_.whole;
     } else if (std::fabs(length - sizes.halfBrick()) < kSame) {
       ++counted_.half;
@@ -76,17 +84,25 @@ class WallCounter {
     }
   }
 
-  void takeLap(const std::vector<LaidPiece>& lower, const std::vector<LaidPiece>& upper) {
-    const auto jointsOf = [&](const std::vector<LaidPiece>& laid) {
-      std::vector<double> joints;
-      for (size_t i = 0; i + 1 < laid.size(); ++i)
-        if (laid[i + 1].from - laid[i].to < 2 * bond_.sizes.most)
-          joints.push_back((laid[i].to + laid[i + 1].from) / 2);
-      return joints;
-    };
-    const std::vector<double> below = jointsOf(lower), over = jointsOf(upper);
-    for (const double a : below)
-      for (const double b : over) counted_.leastLap = std::min(counted_.leastLap, std::fabs(a - b));
+  std::vector<double> jointsOf(const std::vector<LaidPiece>& laid) const {
+    std::vector<double> joints;
+    const LaidPiece* before = nullptr;
+    for (const LaidPiece& piece : laid) {
+      if (piece.front > 0) continue;
+      // Wider is an opening, or a movement joint.
+      if (before && piece.from - before->to < bond_.sizes.most + kSame)
+        joints.push_back((before->to + piece.from) / 2);
+      before = &piece;
+    }
+    return joints;
+  }
+
+  // Both in ascending order.
+  void takeLap(const std::vector<double>& below, const std::vector<double>& over) {
+    for (size_t i = 0, k = 0; i < below.size() && k < over.size();) {
+      counted_.leastLap = std::min(counted_.leastLap, std::fabs(below[i] - over[k]));
+      below[i] < over[k] ? ++i : ++k;
+    }
   }
 
   const Job& job_;
@@ -95,6 +111,8 @@ class WallCounter {
   size_t wall_;
   LeafPlan plan_;
   BondCount counted_;
+  Lengths openUnder_;  // of the course under the one being laid
+  std::vector<double> jointsUnder_;
 };
 
 }  // namespace

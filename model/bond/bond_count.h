@@ -17,7 +17,8 @@ using PieceCount = std::map<int, int>;
 struct BondCount {
   int courses = 0;
   int whole = 0;
-  int half = 0;
+  int half = 0;         // snapped headers among them
+  int closer = 0;       // cut along its length
   int special = 0;      // angle bricks, each counted with the wall where its long leg lies
   PieceCount cut;       // all others
   double leastLap = 0;  // of a brick over the one below it, metres

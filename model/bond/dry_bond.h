@@ -17,6 +17,7 @@ namespace model {
 struct DryStretch {
   double from = 0, to = 0;        // stations, s
   std::optional<size_t> opening;  // into SettingOut::openings: the one it lies under; none: a pier
+  bool movement = false;          // a movement joint, in which nothing lies
   std::string first, last;        // what it lies between: "corner A", "Kitchen window"
   StretchFit fit;
 };
@@ -38,8 +39,11 @@ struct BondEnd {
 
 struct WallBond {
   size_t wall = 0;
-  std::vector<DryStretch> stretches;              // in order, corner to corner
-  std::array<std::vector<CrossJoint>, 2> joints;  // by course, in order; of courses with no opening
+  std::vector<DryStretch> stretches;  // in order, corner to corner
+  // By course of the bond (see courseOf), in order; of courses with no opening.
+  std::vector<std::vector<CrossJoint>> joints;
+  std::vector<std::array<double, 2>> straight;  // movement joints, from edge to edge
+  bool odd = false;  // it runs through at one end in the course in which it butts at the other
   BondEnd start, end;
   std::vector<OffBond> offBond;
 };
@@ -52,16 +56,20 @@ struct DryBond {
   std::vector<std::array<size_t, 2>> brokenToClose;
 };
 
-// Which of the two courses lies over so many whole ones above the damp course.
+// Which of two courses that change about lies over so many whole ones above the damp course.
 inline size_t courseParity(int above) { return static_cast<size_t>(((above % 2) + 2) % 2); }
+// Which of the courses of a bond does.
+size_t courseOf(BondKind bond, int above);
 
-// Stretcher bond. Corners turn in it: in each course one of the two walls runs through, in the next
-// the other. The openings of the lowest storey that has any in a wall set its bond, and those above
-// whose jambs leave room; what the others miss it by is in `offBond`.
+// Corners turn in any bond: in each course one of the two walls runs through, in the next the
+// other. The openings of the lowest storey that has any in a wall set its bond, and those above
+// whose jambs leave room; what the others miss it by is in `offBond`. Movement joints part a wall:
+// the bond is made for each side.
 DryBond deriveDryBond(const Job& job, const SettingOut& settingOut);
 
 // Course number `above` of a wall over the damp course, from 0 (below it from -1 down), around what
-// is open at its level: `open` are lengths from jamb to jamb.
+// is open at its level: `open` are lengths from jamb to jamb. Pieces are in order along the face;
+// behind stretchers in a wall of one brick come those of the back row.
 std::vector<LaidPiece> layCourse(const DryBond& bond, size_t wall, int above,
                                  const std::vector<std::array<double, 2>>& open);
 

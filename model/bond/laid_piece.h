@@ -9,6 +9,7 @@ struct LaidPiece {
   double front = 0, back = 0;  // d; 0 and 0: the whole thickness of the leaf
   bool special = false;        // a leg of an angle brick, mitred at the corner
   bool header = false;  // laid end on: a whole one in a thick wall, snapped in a half-brick leaf
+  bool closer = false;  // cut along its length, beside a header at an end
   double length() const { return to - from; }
 };
 

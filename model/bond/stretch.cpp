@@ -97,18 +97,20 @@ int nearestHalves(const BrickSizes& sizes, double length, bool odd) {
   return std::max(nearest, odd ? 1 : 2);
 }
 
-StretchFit regularFit(const BrickSizes& sizes, double length, bool odd) {
+StretchFit regularFit(const BrickSizes& sizes, double length, bool odd, StretchEnds ends) {
   StretchFit fit;
   fit.odd = odd;
   fit.halfBricks = nearestHalves(sizes, length, odd);
   fit.over = length - fit.halfBricks * sizes.half();
-  const double joints = std::max(0.0, fit.halfBricks / 2.0 - 1);
+  const double joints = jointsThatGive(fit.halfBricks, ends);
   fit.joint = joints > 0 ? sizes.joint + fit.over / joints : sizes.joint;
   fit.regular = std::fabs(fit.over) < kRounding ||
                 (joints > 0 && fit.joint > sizes.least - kHair && fit.joint < sizes.most + kHair);
   if (!fit.regular) return fit;
   for (int i = 1; i < fit.halfBricks; ++i) {
-    const double at = sizes.joint / 2 + i * (sizes.brick + fit.joint) / 2 - fit.joint / 2;
+    const double step = i * (sizes.brick + fit.joint) / 2;
+    const double first = (sizes.joint - fit.joint) / 2;  // of the joint at the first station
+    const double at = step + (ends == StretchEnds::Pier ? first : -first);
     fit.joints[i % 2].push_back({at, fit.joint});
   }
   fit.lap = sizes.half();
@@ -152,8 +154,12 @@ BrickSize nearestBrickSize(const BrickSizes& sizes, double length) {
   return {halves, length - halves * sizes.half()};
 }
 
-StretchFit fitStretch(const BrickSizes& sizes, double length, bool odd) {
-  StretchFit fit = regularFit(sizes, length, odd);
+double jointsThatGive(int halfBricks, StretchEnds ends) {
+  return std::max(0.0, halfBricks / 2.0 + (ends == StretchEnds::Pier ? -1 : 1));
+}
+
+StretchFit fitStretch(const BrickSizes& sizes, double length, bool odd, StretchEnds ends) {
+  StretchFit fit = regularFit(sizes, length, odd, ends);
   if (fit.regular) return fit;
   fit.joint = sizes.joint;
   breakBond(sizes, length, sizes.leastCut, fit);
@@ -164,8 +170,9 @@ StretchFit fitStretch(const BrickSizes& sizes, double length, bool odd) {
   return fit;
 }
 
-StretchFit fitStretch(const BrickSizes& sizes, double length) {
-  StretchFit even = fitStretch(sizes, length, false), odd = fitStretch(sizes, length, true);
+StretchFit fitStretch(const BrickSizes& sizes, double length, StretchEnds ends) {
+  StretchFit even = fitStretch(sizes, length, false, ends);
+  StretchFit odd = fitStretch(sizes, length, true, ends);
   if (even.regular && odd.regular) return std::fabs(even.over) <= std::fabs(odd.over) ? even : odd;
   return betterFit(sizes, odd, even) ? odd : even;
 }

@@ -28,13 +28,20 @@ struct StretchFit {
   std::array<std::vector<double>, 2> cuts;  // lengths of the pieces in the broken bond
   double lap = 0;                           // least, of a joint of one course over one of the other
   bool shortCut = false;                    // a piece shorter than allowed
+  bool pattern = false;  // broken because the bond from both ends of the wall does not meet
 };
+
+// What the ends of a stretch are. Under an opening the joints that stand in line with its jambs lie
+// in the stretch and give as those between them do.
+enum class StretchEnds { Pier, UnderOpening };
 
 // The better of both ways, or the one that `odd` asks for. `length` between the stations, metres.
 // Whole bricks with joints between the limits come first; else as many whole bricks as there is
 // room for from both ends and equal cut ones in the middle, as few as lap by a quarter.
-StretchFit fitStretch(const BrickSizes& sizes, double length);
-StretchFit fitStretch(const BrickSizes& sizes, double length, bool odd);
+StretchFit fitStretch(const BrickSizes& sizes, double length, StretchEnds ends = StretchEnds::Pier);
+StretchFit fitStretch(const BrickSizes& sizes, double length, bool odd, StretchEnds ends);
+// How many cross joints of one course take up what a stretch of so many half bricks is over.
+double jointsThatGive(int halfBricks, StretchEnds ends);
 
 // What a stretch is nearest to, whichever course comes at its end.
 struct BrickSize {

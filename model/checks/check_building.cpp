@@ -60,6 +60,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkLintels(checking);
   checkOpeningWidths(checking);
   checkBond(checking);
+  checkMovementJoints(checking);
   checkOpeningCourses(checking);
   checkConcreteInTheGround(checking);
   checkGoodGround(checking);

@@ -25,6 +25,7 @@ struct Checking {
 void checkLintels(const Checking&);         // room over the opening, and bearing at both ends
 void checkOpeningWidths(const Checking&);   // in whole half bricks
 void checkBond(const Checking&);            // piers in whole half bricks
+void checkMovementJoints(const Checking&);  // how far apart they are
 void checkOpeningCourses(const Checking&);  // heads and sills in whole courses
 void checkConcreteInTheGround(const Checking&);
 void checkGoodGround(const Checking&);        // under the foundations

@@ -6,6 +6,8 @@
 
 #include "model/bond/bond_count.h"
 #include "model/bond/bond_moves.h"
+#include "model/job/unit_formats.h"
+#include "model/takeoff/unit_rates.h"
 #include "model/walls/leaf_plan.h"
 
 namespace model {
@@ -48,18 +50,58 @@ std::string cutsText(const StretchFit& fit) {
   return text;
 }
 
-std::string comesOutText(const BrickSizes& sizes, const StretchFit& fit) {
+std::string comesOutText(const BrickSizes& sizes, const DryStretch& stretch) {
+  const StretchFit& fit = stretch.fit;
+  if (stretch.movement) return "ends on both sides";
   if (fit.regular) return "comes out";
-  if (fit.joints[0].empty() && fit.joints[1].empty()) return "too narrow for a bond";
-  std::string text = "bond broken";
-  if (fit.lap < sizes.leastLap()) text += ", lap only " + lengthText(fit.lap);
+  const bool plain = sizes.bond == BondKind::Stretcher;
+  if (plain && fit.joints[0].empty() && fit.joints[1].empty()) return "too narrow for a bond";
+  std::string text = fit.pattern ? "bond broken where it meets from both ends" : "bond broken";
+  if (fit.lap < sizes.leastLap() && sizes.bond != BondKind::Stack)
+    text += ", lap only " + lengthText(fit.lap);
   if (fit.shortCut) text += ", pieces too short";
   return text;
 }
 
 // From brick to brick, as it is taped: the joints at its stations are not brickwork.
 double faceLength(const BrickSizes& sizes, const DryStretch& stretch) {
-  return stretch.to - stretch.from + (stretch.opening ? sizes.joint : -sizes.joint);
+  const bool between = stretch.opening || stretch.movement;
+  return stretch.to - stretch.from + (between ? sizes.joint : -sizes.joint);
+}
+
+// A width in whole half bricks with their joints is what the opening is called; its brickwork is
+// built a joint wider. Source: TIS-9.
+void tellCoordinatingWidths(const Model& model, const DryBond& bond, TablePart& part) {
+  for (const WallBond& wall : bond.walls) {
+    for (const DryStretch& stretch : wall.stretches) {
+      if (!stretch.opening) continue;
+      const double width = faceLength(bond.sizes, stretch);
+      const double halves = std::round(width / bond.sizes.half());
+      if (std::fabs(width - halves * bond.sizes.half()) > 0.001) continue;
+      part.words.push_back(openingLabel(model.settingOut, *stretch.opening) + " is " +
+                           millimetres(width) + " wide, which is " +
+                           bricksText(static_cast<int>(halves)) +
+                           " bricks with as many joints: an opening called so is built a joint "
+                           "wider, " +
+                           millimetres(width + bond.sizes.joint));
+    }
+  }
+}
+
+// What the kind of bond asks of the designer, not of the bricklayer.
+void tellKind(const BrickSizes& sizes, TablePart& part) {
+  if (sizes.bond == BondKind::Stack)
+    part.words.push_back(
+        "In a stack the joints stand over one another and nothing laps: ask the designer how it is "
+        "reinforced and tied");
+  if (sizes.halfBricksThick() >= 2 && sizes.bond == BondKind::Stretcher)
+    part.words.push_back(
+        "In stretcher bond nothing ties the rows of a leaf this thick together: lay it in English "
+        "or Flemish bond, or ask the designer how they are tied");
+  if (sizes.halfBricksThick() > 2)
+    part.words.push_back(
+        "Only the face of a leaf thicker than one brick is laid out here; how it is bonded behind "
+        "that is the designer's and the bricklayer's matter");
 }
 
 TablePart stretchesPart(const Model& model, const DryBond& bond) {
@@ -75,12 +117,17 @@ TablePart stretchesPart(const Model& model, const DryBond& bond) {
       const StretchFit& fit = stretch.fit;
       const BrickSize nearest = nearestBrickSize(bond.sizes, stretch.to - stretch.from);
       table.rows.push_back({model.settingOut.walls[wall.wall].name, stretch.first, stretch.last,
-                            stretch.opening ? "under and over" : "pier",
+                            stretch.movement  ? "movement joint"
+                            : stretch.opening ? "under and over"
+                                              : "pier",
                             millimetres(faceLength(bond.sizes, stretch)),
-                            bricksText(nearest.halfBricks), signedMillimetres(nearest.over),
-                            tenths(fit.joint), comesOutText(bond.sizes, fit), cutsText(fit)});
+                            stretch.movement ? "" : bricksText(nearest.halfBricks),
+                            stretch.movement ? "" : signedMillimetres(nearest.over),
+                            tenths(fit.joint), comesOutText(bond.sizes, stretch), cutsText(fit)});
     }
   }
+  tellKind(bond.sizes, part);
+  tellCoordinatingWidths(model, bond, part);
   for (const auto& [wall, stretch] : bond.brokenToClose) {
     const DryStretch& broken = bond.walls[wall].stretches[stretch];
     part.words.push_back(
@@ -115,6 +162,7 @@ TablePart bricksPart(const Model& model, const DryBond& bond) {
     };
     row("whole", bond.sizes.brick, count.whole);
     row("half", bond.sizes.halfBrick(), count.half);
+    row("closer", bond.sizes.closer(), count.closer);
     for (const auto& [length, number] : count.cut) row("cut", length / 1000.0, number);
     if (count.special > 0)
       table.rows.push_back({wall, "angle brick", "", std::to_string(count.special)});
@@ -126,6 +174,7 @@ TablePart bricksPart(const Model& model, const DryBond& bond) {
     rows(model.settingOut.walls[wall].name, count);
     all.whole += count.whole;
     all.half += count.half;
+    all.closer += count.closer;
     all.special += count.special;
     for (const auto& [length, number] : count.cut) all.cut[length] += number;
   }
@@ -134,13 +183,45 @@ TablePart bricksPart(const Model& model, const DryBond& bond) {
   return part;
 }
 
+// What the units are, and how many of them and their joints make a square metre of face.
+TablePart unitsPart(const Model& model) {
+  TablePart part;
+  part.key = "units";
+  Table& table = part.table;
+  table.title = "Bricks and blocks, " + model.job.name;
+  table.columns = {"units", "called", "size mm", "joint mm", "course mm", "to a m2", "source"};
+  table.numeric = {false, false, false, true, true, true, false};
+  const WallBuildUp& walls = model.job.walls;
+  const auto row = [&](const char* units, const char* name, const char* source, bool own,
+                       double length, double width, double height) {
+    char rate[32];
+    std::snprintf(rate, sizeof rate, "%.2f", unitsPerSquareMetre(length, height, walls.joint));
+    table.rows.push_back(
+        {units, own ? "own size" : name,
+         millimetres(length) + " x " + millimetres(width) + " x " + millimetres(height),
+         tenths(walls.joint), tenths(height + walls.joint), rate, own ? "the job" : source});
+  };
+  WallBuildUp named = walls;
+  takeBlockSizes(named, walls.blocks);
+  takeBrickSizes(named, walls.bricks);
+  row("bricks", sizesOf(walls.bricks).name, sizesOf(walls.bricks).source,
+      named.brickLength != walls.brickLength || named.brickHeight != walls.brickHeight ||
+          named.joint != walls.joint || named.outerLeaf != walls.outerLeaf,
+      walls.brickLength, walls.outerLeaf, walls.brickHeight);
+  row("blocks", sizesOf(walls.blocks).name, sizesOf(walls.blocks).source,
+      named.blockLength != walls.blockLength || named.blockHeight != walls.blockHeight ||
+          named.innerLeaf != walls.innerLeaf,
+      walls.blockLength, walls.innerLeaf, walls.blockHeight);
+  return part;
+}
+
 TablePart movesPart(const Model& model, const DryBond& bond) {
   TablePart part;
   part.key = "moves";
   Table& table = part.table;
   table.title = "What would come out in whole and half bricks, " + model.job.name;
-  table.columns = {"wall", "what", "move mm", "towards", "wider mm"};
-  table.numeric = {false, false, true, false, true};
+  table.columns = {"wall", "what", "move mm", "towards", "wider mm", "or the other way mm"};
+  table.numeric = {false, false, true, false, true, true};
   const SettingOut& out = model.settingOut;
   for (const WallMoves& moves : brickSizeMoves(bond)) {
     const WallLine& line = out.walls[moves.wall];
@@ -149,10 +230,12 @@ TablePart movesPart(const Model& model, const DryBond& bond) {
       table.rows.push_back({line.name, openingLabel(out, move.opening),
                             millimetres(std::fabs(move.shift)),
                             move.shift == 0 ? "" : "corner " + out.corners[end].letter,
-                            signedMillimetres(move.wider)});
+                            signedMillimetres(move.wider),
+                            move.shift == 0 ? "" : millimetres(std::fabs(move.otherShift))});
     }
     if (moves.longer != 0)
-      table.rows.push_back({line.name, "the wall itself", "", "", signedMillimetres(moves.longer)});
+      table.rows.push_back({line.name, "the wall itself", "", "", signedMillimetres(moves.longer),
+                            signedMillimetres(moves.otherLonger)});
   }
   if (table.rows.empty())
     part.words.push_back("Every wall comes out in brick sizes as drawn");
@@ -164,7 +247,8 @@ TablePart movesPart(const Model& model, const DryBond& bond) {
 }  // namespace
 
 std::vector<TablePart> bondParts(const Model& model, const DryBond& bond) {
-  return {stretchesPart(model, bond), bricksPart(model, bond), movesPart(model, bond)};
+  return {stretchesPart(model, bond), bricksPart(model, bond), movesPart(model, bond),
+          unitsPart(model)};
 }
 
 }  // namespace model

@@ -10,7 +10,7 @@
 
 namespace model {
 
-// "stretches", "bricks" and "moves", in that order.
+// "stretches", "bricks", "moves" and "units", in that order.
 std::vector<TablePart> bondParts(const Model& model, const DryBond& bond);
 
 }  // namespace model

@@ -78,7 +78,10 @@ struct WallBuildUp {
   double outerLeaf = 0.1025;
   double cavity = 0.100;
   double innerLeaf = 0.100;
-  double insulation = 0.100;   // in the cavity, against the inner leaf; = cavity is full fill
+  double insulation = 0.100;  // in the cavity, against the inner leaf; = cavity is full fill
+  // What the sizes of units were read from, unless the file gives them; they count, not the names.
+  BrickFormat bricks = BrickFormat::Uk;
+  BlockFormat blocks = BlockFormat::Uk100;
   double brickLength = 0.215;  // work sizes
   double brickHeight = 0.065;
   double blockLength = 0.440;

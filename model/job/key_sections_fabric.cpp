@@ -39,6 +39,23 @@ std::vector<KeySpec> openingKeys() {
   };
 }
 
+std::vector<KeySpec> movementJointKeys() {
+  return {
+      {"movement_joint", "wall", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.movementJoints[i].wall; }, 0, 0, "\"A-B\"",
+       "The wall it is in", nullptr, nullptr, true},
+      {"movement_joint", "from", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.movementJoints[i].from; }, 0, 0, "\"A\"",
+       "The corner that it is measured from", nullptr, nullptr, true},
+      {"movement_joint", "at", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.movementJoints[i].at; }, 0, 1000, "4500",
+       "Along the outer face from that corner to its middle", nullptr, nullptr, true},
+      {"movement_joint", "width", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.movementJoints[i].width; }, 0.005, 0.05, "16",
+       "How wide it is left", "16"},
+  };
+}
+
 std::vector<KeySpec> roofKeys() {
   return {
       {"roof", "pitch", ValueKind::Pitch, [](Job& job, size_t) -> Slot { return &job.roof.pitch; },

@@ -1,4 +1,5 @@
 #include "model/job/key_sections.h"
+#include "model/job/unit_formats.h"
 
 // Each row: table, key, kind, where it lives in Job, allowed low and high (metres or as given),
 // example, meaning, then what holds when it is left out, choices, and whether it must be there.
@@ -7,36 +8,52 @@ namespace model {
 
 std::vector<KeySpec> wallKeys() {
   return {
+      {"walls", "bricks", ValueKind::Choice,
+       [](Job& job, size_t) -> Slot { return &job.walls.bricks; }, 0, 0, "\"US modular\"",
+       "Bricks by name: sets `outer_leaf`, `brick_length`, `brick_height` and `joint` where they "
+       "are "
+       "left out",
+       nullptr, kBrickFormatNames},
+      {"walls", "blocks", ValueKind::Choice,
+       [](Job& job, size_t) -> Slot { return &job.walls.blocks; }, 0, 0, "\"UK 140\"",
+       "Blocks by name: sets `inner_leaf`, `block_length` and `block_height` where they are left "
+       "out",
+       nullptr, kBlockFormatNames},
+      {"walls", "bond", ValueKind::Choice, [](Job& job, size_t) -> Slot { return &job.walls.bond; },
+       0, 0, "\"flemish\"",
+       "How the bricks of the outer leaf lie over one another. In a half-brick leaf all but "
+       "stretcher and stack show the face of a thicker wall, with snapped headers",
+       nullptr, "stretcher|header|stack|english|flemish|english-garden-wall|flemish-garden-wall"},
       {"walls", "render", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.render; }, 0, 0.1, "20",
        "Allowance for render or cladding outside the outline"},
       {"walls", "outer_leaf", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.outerLeaf; }, 0.05, 0.6, "102.5",
-       "Thickness of the outer leaf"},
+       "Thickness of the outer leaf", "what `bricks` says; 102.5 for UK"},
       {"walls", "cavity", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.cavity; }, 0.025, 0.4, "150",
        "Width of the cavity, insulation included"},
       {"walls", "inner_leaf", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.innerLeaf; }, 0.05, 0.6, "100",
-       "Thickness of the inner leaf"},
+       "Thickness of the inner leaf", "what `blocks` says; 100 for UK 100"},
       {"walls", "insulation", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.insulation; }, 0, 0.4, "100",
        "Insulation in the cavity, against the inner leaf; as wide as the cavity is full fill"},
       {"walls", "brick_length", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.brickLength; }, 0.1, 0.6, "215",
-       "Work size of a brick"},
+       "Work size of a brick", "what `bricks` says; 215 for UK"},
       {"walls", "brick_height", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.brickHeight; }, 0.03, 0.3, "65",
-       "Work size of a brick"},
+       "Work size of a brick", "what `bricks` says; 65 for UK"},
       {"walls", "block_length", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.blockLength; }, 0.1, 1, "440",
-       "Work size of a block"},
+       "Work size of a block", "what `blocks` says; 440 for UK 100"},
       {"walls", "block_height", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.blockHeight; }, 0.05, 0.5, "215",
-       "Work size of a block"},
+       "Work size of a block", "what `blocks` says; 215 for UK 100"},
       {"walls", "joint", ValueKind::Length,
-       [](Job& job, size_t) -> Slot { return &job.walls.joint; }, 0.003, 0.03, "10",
-       "Mortar joint"},
+       [](Job& job, size_t) -> Slot { return &job.walls.joint; }, 0.003, 0.03, "10", "Mortar joint",
+       "what `bricks` says; 10 for UK"},
       {"walls", "joint_least", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.jointLeast; }, 0.003, 0.03, "8",
        "The narrowest cross joint that bricks may be closed up to", "`joint` less 2"},

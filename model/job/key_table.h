@@ -29,9 +29,10 @@ enum class ValueKind {
 };
 
 // Where a key's value lives in a Job.
-using Slot = std::variant<double*, std::optional<double>*, std::string*,
-                          std::optional<std::string>*, int*, Vec2*, Outline*, BuildingKind*,
-                          OpeningKind*, FoundationKind*, GroundFloorKind*, EavesKind*, LimitKind*>;
+using Slot =
+    std::variant<double*, std::optional<double>*, std::string*, std::optional<std::string>*, int*,
+                 Vec2*, Outline*, BuildingKind*, OpeningKind*, FoundationKind*, GroundFloorKind*,
+                 EavesKind*, LimitKind*, BondKind*, BrickFormat*, BlockFormat*>;
 
 struct KeySpec {
   const char* table;  // "walls", "site.building"

@@ -37,7 +37,8 @@ TableSpec listed(size_t limit, const char* labelKey, const char* noun, const cha
 }
 
 constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings",
-               kTolerance[] = "tolerance", kQuestion[] = "question";
+               kTolerance[] = "tolerance", kQuestion[] = "question",
+               kMovementJoint[] = "movement_joint";
 
 }  // namespace
 
@@ -142,6 +143,10 @@ const std::vector<TableSpec>& tableTable() {
        [](const Job& a, size_t i, const Job& b, size_t j) {
          return sameRow(a, i, b, j, "opening");
        }},
+      listed<kMovementJoint, &Job::movementJoints>(200, nullptr, "movement joint", "movementJoints",
+                                                   "A straight joint through the outer leaf, from "
+                                                   "its foot to its top; repeat the section for "
+                                                   "each."),
       {"roof", TableForm::Always, 1, nullptr, "roof", "roof", "The roof.", always, keep, nullptr,
        nullptr},
       {"roof.edge", TableForm::Many, 200, "wall", "roof edge", "roof.edges",

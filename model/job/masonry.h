@@ -23,6 +23,41 @@ enum class BondKind {
 
 enum class BlockBondKind { Half, Third, Stack };
 
+// Bricks and blocks by name; what each is, is in model/job/unit_formats.
+enum class BrickFormat {
+  Uk,
+  UkModular,
+  UsModular,
+  UsStandard,
+  UsEngineer,
+  UsClosure,
+  UsNorman,
+  UsRoman,
+  UsUtility,
+  Nf,
+  Df,
+  TwoDf,
+  Wf,
+  Wdf,
+  Danish,
+  Swedish,
+  Australian,
+  IndianModular,
+};
+enum class BlockFormat {
+  Uk100,
+  Uk140,
+  Uk215,
+  Us4,
+  Us6,
+  Us8,
+  TwoDf,
+  ThreeDf,
+  EightDf,
+  TenDf,
+  TwelveDf,
+};
+
 // Wall ties, insulation boards and the rest that is built in as the leaves rise. Metres.
 struct BuiltIn {
   double tieAcross = 0.900, tieUp = 0.450;  // LABC Warranty, "How to use cavity wall ties"

@@ -4,6 +4,7 @@
 
 #include "model/job/key_suggestion.h"
 #include "model/job/nearest.h"
+#include "model/job/unit_formats.h"
 #include "model/job/value_words.h"
 
 namespace model {
@@ -32,6 +33,7 @@ class TableReader {
                  const std::string& path, const std::string& jobPath) {
     const std::string plainPath = spec ? spec->path : "";
     const std::string label = spec ? labelOf(*spec, table, index) : "";
+    if (plainPath == "walls") takeFormats(table);
     for (auto&& [key, node] : table) {
       if (context_.problems.size() >= kMostProblems) return;
       const std::string full = joined(plainPath, key.str());
@@ -52,6 +54,28 @@ class TableReader {
 
  private:
   void breakKeys(const std::string& table, const std::string& item);
+
+  // Before the keys, so that sizes that the file gives stand over those of the names. A wrong name
+  // has its message when its key is read.
+  void takeFormats(const toml::table& walls) {
+    const auto choiceOf = [&](const char* name, auto... sizes) -> std::optional<size_t> {
+      if (!walls.contains(name)) return std::nullopt;
+      const auto word = walls[name].value<std::string>();
+      const std::vector<std::string> choices = choicesOf(*findKey("walls", name));
+      const auto found = std::find(choices.begin(), choices.end(), word.value_or(""));
+      if (found == choices.end()) {  // what it would set is not known then
+        for (const char* size : {sizes...})
+          if (!walls.contains(size)) broken_.insert(joined("walls", size));
+        return std::nullopt;
+      }
+      return static_cast<size_t>(found - choices.begin());
+    };
+    if (const auto bricks =
+            choiceOf("bricks", "outer_leaf", "brick_length", "brick_height", "joint"))
+      takeBrickSizes(job_.walls, static_cast<BrickFormat>(*bricks));
+    if (const auto blocks = choiceOf("blocks", "inner_leaf", "block_length", "block_height"))
+      takeBlockSizes(job_.walls, static_cast<BlockFormat>(*blocks));
+  }
 
   void note(const std::string& path, const std::string& jobPath, Place place) {
     context_.places[path] = place;

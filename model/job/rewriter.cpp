@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "model/job/section_text.h"
+#include "model/job/unit_formats.h"
 #include "model/job/value_text.h"
 
 namespace model {
@@ -29,7 +30,13 @@ Rewriter::Rewriter(const std::string& text, const toml::table& root, const Job& 
       now_(now),
       lines_(text),
       statements_(splitStatements(text)),
-      newLine_(text.find("\r\n") != std::string::npos ? "\r\n" : "\n") {}
+      newLine_(text.find("\r\n") != std::string::npos ? "\r\n" : "\n") {
+  leftOut_ = before_;
+  if (before_.walls.bricks != now_.walls.bricks) takeBrickSizes(leftOut_.walls, now_.walls.bricks);
+  if (before_.walls.blocks != now_.walls.blocks) takeBlockSizes(leftOut_.walls, now_.walls.blocks);
+  leftOut_.walls.bricks = before_.walls.bricks;
+  leftOut_.walls.blocks = before_.walls.blocks;
+}
 
 std::string Rewriter::rewritten() {
   for (const TableSpec& spec : tableTable()) {
@@ -57,10 +64,10 @@ void Rewriter::rewriteTable(const TableSpec& spec, const toml::table* table, siz
   std::string added;
   for (const KeySpec& key : keyTable()) {
     if (std::string_view(key.table) != spec.path) continue;
-    const Slot old = key.slot(before_, before), fresh = key.slot(now_, now);
+    const toml::node* node = table ? table->get(key.name) : nullptr;
+    const Slot old = key.slot(node ? before_ : leftOut_, before), fresh = key.slot(now_, now);
     const std::string text = valueText(key, fresh, now_);
     if (text == valueText(key, old, before_)) continue;
-    const toml::node* node = table ? table->get(key.name) : nullptr;
     if (!node) {
       // An absent storey is the first one, whatever that is called.
       const bool first = key.kind == ValueKind::StoreyRef && **std::get_if<int*>(&fresh) == 0;

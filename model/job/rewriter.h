@@ -64,6 +64,7 @@ class Rewriter {
   const std::string& text_;
   const toml::table& root_;
   Job before_, now_;  // copies, because slots are handed out for writing
+  Job leftOut_;       // `before_` as it would be read beside the units that `now_` names
   LineIndex lines_;
   std::vector<Statement> statements_;
   std::string newLine_;

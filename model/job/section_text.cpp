@@ -1,5 +1,6 @@
 #include "model/job/section_text.h"
 
+#include "model/job/unit_formats.h"
 #include "model/job/value_text.h"
 
 namespace model {
@@ -9,6 +10,11 @@ std::string keysText(const TableSpec& table, const Job& job, size_t index,
   Job blank;
   table.resize(blank, 0);
   table.resize(blank, 1);
+  Job named = blank;  // what sizes are when they are left out
+  takeBrickSizes(named.walls, job.walls.bricks);
+  takeBlockSizes(named.walls, job.walls.blocks);
+  named.walls.bricks = blank.walls.bricks;
+  named.walls.blocks = blank.walls.blocks;
   // Slots are handed out for writing; nothing is written here.
   Job& source = const_cast<Job&>(job);
   std::string text;
@@ -16,7 +22,7 @@ std::string keysText(const TableSpec& table, const Job& job, size_t index,
     if (std::string_view(key.table) != table.path) continue;
     const Slot slot = key.slot(source, index);
     const std::string value = valueText(key, slot, job);
-    if (value.empty() || (!key.required && sameValue(slot, key.slot(blank, 0)))) continue;
+    if (value.empty() || (!key.required && sameValue(slot, key.slot(named, 0)))) continue;
     text += (text.empty() ? "" : separator) + key.name + " = " + value;
   }
   return text;

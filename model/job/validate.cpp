@@ -79,6 +79,7 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateFoundations(v, plan, levels);
   validateCellar(v, plan, levels);
   validateOpenings(v, plan, levels);
+  validateMovementJoints(v, plan);
   validateRoof(v, plan, levels);
   validateSite(v, plan);
   validateSiteWork(v, plan);

@@ -85,6 +85,7 @@ void validateCellarDig(const Validation& v, const Polygon& cellar);
 void validateTrenches(const Validation& v, const PlanFacts& plan);
 void validateOpenings(const Validation& v, const std::optional<PlanFacts>& plan,
                       const LevelFacts& levels);
+void validateMovementJoints(const Validation& v, const std::optional<PlanFacts>& plan);
 void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
                   const LevelFacts& levels);
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);

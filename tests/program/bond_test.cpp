@@ -39,7 +39,7 @@ TEST(BondCommand, SaysWhatComesOutAndWhatWouldHaveToMove) {
 TEST(BondCommand, AsksForAPartForCsv) {
   const ProgramRun run = stringcourse({"bond", demoPath("garage"), "--csv"});
   EXPECT_EQ(run.exitCode, 2);
-  EXPECT_NE(run.err.find("--csv needs --part: stretches, bricks or moves"), std::string::npos)
+  EXPECT_NE(run.err.find("--csv needs --part: stretches, bricks, moves or units"), std::string::npos)
       << run.err;
 }
 

@@ -114,7 +114,7 @@ void addTables(CLI::App& app, TableOptions& options, Action& action) {
                "and the small moves that save them",
                runBond, options, action);
   bond->add_option("--part", options.part, "one of stretches, bricks, moves; default: all")
-      ->check(CLI::IsMember({"stretches", "bricks", "moves"}));
+      ->check(CLI::IsMember({"stretches", "bricks", "moves", "units"}));
   examples(bond,
            "  stringcourse bond house.toml\n"
            "  stringcourse bond house.toml --part moves\n"

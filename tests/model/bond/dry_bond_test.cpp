@@ -4,12 +4,10 @@
 #include <cmath>
 
 #include <gtest/gtest.h>
-#include <rapidcheck/gtest.h>
 
 #include "model/bond/bond_count.h"
 #include "model/bond/bond_moves.h"
 #include "tests/support/demo_job.h"
-#include "tests/support/random_job.h"
 
 namespace model {
 namespace {
@@ -61,9 +59,7 @@ TEST(DryBond, ThatDoesNotCloseIsBrokenOnce) {
   const Laid laid(job);
   int even = 0;
   for (const WallBond& wall : laid.bond.walls) {
-    bool odd = false;
-    for (const DryStretch& stretch : wall.stretches) odd = odd != stretch.fit.odd;
-    even += odd ? 0 : 1;
+    even += wall.odd ? 0 : 1;
   }
   EXPECT_EQ(even % 2, 0);
 }
@@ -84,17 +80,17 @@ TEST(DryBond, BreaksUnderTheWidestOpeningSoThatTheCoursesMeet) {
 
 TEST(DryBond, TellsHowFarToMoveAWindowThatDoesNotComeOut) {
   Job job = rectangle(8.990, 6.6275);
-  job.openings = {window("Window", 1.790 + 0.030, 0.900)};
+  job.openings = {window("Window", 1.790 + 0.030, 0.890)};
   const Laid laid(job);
   const std::vector<WallMoves> moves = brickSizeMoves(laid.bond);
   ASSERT_EQ(moves.size(), 4u);
   ASSERT_EQ(moves[0].openings.size(), 1u);
   EXPECT_NEAR(moves[0].openings[0].shift, -0.030, 1e-9);
-  EXPECT_NEAR(moves[0].openings[0].wider, 0.010, 1e-9);
+  EXPECT_NEAR(moves[0].openings[0].wider, 0.020, 1e-9);
   EXPECT_NEAR(moves[0].longer, 0, 1e-9);
   // As it says, it comes out.
   job.openings = {
-      window("Window", 1.820 + moves[0].openings[0].shift, 0.900 + moves[0].openings[0].wider)};
+      window("Window", 1.820 + moves[0].openings[0].shift, 0.890 + moves[0].openings[0].wider)};
   const Laid moved(job);
   for (const DryStretch& stretch : moved.bond.walls[0].stretches)
     EXPECT_TRUE(stretch.fit.regular) << stretch.first << " " << stretch.fit.over;
@@ -147,47 +143,6 @@ TEST(BondCount, OfTheDemonstrationJobsHasNoCutBricksButBesideLintels) {
   for (const WallBond& wall : laid.bond.walls)
     for (const DryStretch& stretch : wall.stretches)
       EXPECT_TRUE(stretch.fit.regular) << stretch.first << " to " << stretch.last;
-}
-
-// At each corner one wall runs through in each course, and the other in the next; bricks keep their
-// order, do not touch, and are no longer than a brick.
-RC_GTEST_PROP(DryBond, OfAnyPlanTurnsItsCornersAndLaysBricksApart, ()) {
-  const Laid laid(*test_support::randomJob());
-  const size_t n = laid.out.walls.size();
-  for (size_t i = 0; i < n; ++i) {
-    const WallBond &wall = laid.bond.walls[i], &next = laid.bond.walls[(i + 1) % n];
-    for (const size_t course : {0u, 1u}) {
-      RC_ASSERT(wall.end.through[course] != next.start.through[course]);
-      RC_ASSERT(wall.start.through[course] != wall.start.through[1 - course]);
-      for (const int above : {0, 12, 20, 40}) {
-        const auto laidBricks = layCourse(laid.bond, i, above + static_cast<int>(course),
-                                          openAt(laid.job, laid.out, i, above));
-        for (size_t k = 0; k < laidBricks.size(); ++k) {
-          RC_ASSERT(laidBricks[k].length() > 0);
-          RC_ASSERT(laidBricks[k].length() < laid.bond.sizes.brick + 0.0035);
-          if (k > 0) {
-            RC_ASSERT(laidBricks[k].from - laidBricks[k - 1].to > laid.bond.sizes.least - 1e-6);
-          }
-        }
-      }
-    }
-  }
-}
-
-// Of two courses one over the other in a wall without openings there, no joint comes nearer than a
-// quarter to the one below, but where the plan leaves no room for a bond.
-RC_GTEST_PROP(DryBond, OfAnyPlanLapsWhereItSaysSo, ()) {
-  const Laid laid(*test_support::randomJob());
-  for (const WallBond& wall : laid.bond.walls) {
-    bool told = false;
-    for (const DryStretch& stretch : wall.stretches)
-      told =
-          told || stretch.fit.lap < laid.bond.sizes.leastLap() || stretch.to - stretch.from < 0.4;
-    if (told) continue;
-    for (const CrossJoint& a : wall.joints[0])
-      for (const CrossJoint& b : wall.joints[1])
-        RC_ASSERT(std::fabs(a.at - b.at) >= laid.bond.sizes.leastLap() - 1e-9);
-  }
 }
 
 }  // namespace

@@ -80,7 +80,7 @@ TEST(Stretch, ThatDoesNotComeOutIsCutInTheMiddle) {
 }
 
 TEST(Stretch, AskedForTheOtherParityBreaksABondThatWouldComeOut) {
-  const StretchFit fit = fitStretch(kBricks, pier(2015), true);
+  const StretchFit fit = fitStretch(kBricks, pier(2015), true, StretchEnds::Pier);
   EXPECT_FALSE(fit.regular);
   EXPECT_TRUE(fit.odd);
   EXPECT_GE(fit.lap, kBricks.leastLap());
@@ -96,7 +96,8 @@ TEST(Stretch, NarrowerThanABrickHasNoBond) {
 // Any length from under two bricks up; from three on also when the courses must meet the other way.
 RC_GTEST_PROP(Stretch, IsFilledWithoutGapsOrSliversAndLaps, (bool asked, bool odd)) {
   const double length = *rc::gen::inRange(asked ? 6750 : 4000, 90000) / 1e4;
-  const StretchFit fit = asked ? fitStretch(kBricks, length, odd) : fitStretch(kBricks, length);
+  const StretchFit fit =
+      asked ? fitStretch(kBricks, length, odd, StretchEnds::Pier) : fitStretch(kBricks, length);
   RC_ASSERT(!asked || fit.odd == odd);
   RC_ASSERT(fit.lap >= kBricks.leastLap() - 0.001);
   for (size_t course = 0; course < 2; ++course) {

@@ -91,6 +91,7 @@ std::vector<Job> jobs() {
   plain.foundations.top = -0.975;
   plain.foundations.steps = {{"A-B", 2, 6, -1.2}};
   plain.roof.edges = {{"D-A", EavesKind::Gable}};
+  plain.movementJoints = {{"A-B", "B", 2.6, 0.016}};
   plain.programme.stages = {{"strip", "Strip", 3, "Keep it"}};
   // Piers in no brick size, and an upper window 90 beside the one below it.
   Job& askew = all.emplace_back();
