@@ -75,7 +75,7 @@ class WallCounter {
     } else if (brick.closer) {
       ++counted_.closer;
     } else if (std::fabs(length - sizes.brick) < kSame ||
-               (brick.header && brick.back > sizes.brick - kSame)) {
+               (brick.header && brick.back - brick.front > sizes.brick - kSame)) {
       ++counted_.whole;
     } else if (std::fabs(length - sizes.halfBrick()) < kSame) {
       ++counted_.half;

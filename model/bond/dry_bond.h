@@ -69,7 +69,7 @@ DryBond deriveDryBond(const Job& job, const SettingOut& settingOut);
 
 // Course number `above` of a wall over the damp course, from 0 (below it from -1 down), around what
 // is open at its level: `open` are lengths from jamb to jamb. Pieces are in order along the face;
-// behind stretchers in a wall of one brick come those of the back row.
+// behind the face of a wall of one brick or more come those of its other rows.
 std::vector<LaidPiece> layCourse(const DryBond& bond, size_t wall, int above,
                                  const std::vector<std::array<double, 2>>& open);
 

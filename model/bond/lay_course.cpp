@@ -1,7 +1,7 @@
 // One course of a wall: bricks from joint to joint, cut where something is open.
 #include <cmath>
 
-#include "model/bond/back_row.h"
+#include "model/bond/back_rows.h"
 #include "model/bond/bond_pattern.h"
 #include "model/bond/dry_bond.h"
 #include "model/bond/pieces_between.h"
@@ -20,7 +20,8 @@ void tellHeaders(const BrickSizes& sizes, std::vector<LaidPiece>& laid) {
   }
 }
 
-// Where the wall runs through a square corner, its back row leaves room for the other wall.
+// Where the wall runs through a square corner, the rows behind its face leave room for the other
+// wall.
 std::array<double, 2> backRowOf(const DryBond& bond, const WallBond& wall, size_t parity) {
   const double room = bond.sizes.thickness + bond.sizes.joint;
   const auto inCorner = [&](const BondEnd& end) {
@@ -61,9 +62,9 @@ std::vector<LaidPiece> layCourse(const DryBond& bond, size_t wall, int above,
     all.insert(all.end(), laid.begin(), laid.end());
   }
   if (hasHeaders(sizes.bond, course)) tellHeaders(sizes, all);
-  if (sizes.halfBricksThick() == 2) {
+  if (sizes.halfBricksThick() > 1) {
     const std::array<double, 2> back = backRowOf(bond, own, parity);
-    addBackRow(sizes, back[0], back[1], all);
+    addBackRows(sizes, back[0], back[1], all);
   }
   return all;
 }

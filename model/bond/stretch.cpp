@@ -75,18 +75,14 @@ std::vector<CrossJoint> jointsOf(const BrickSizes& sizes, const Room& room, cons
   return joints;
 }
 
-// Least distance of a joint of one course from one of the other, the stations counted for the
-// course that has a joint there.
-double lapOf(const std::vector<CrossJoint>& a, const std::vector<CrossJoint>& b, double length,
-             bool odd) {
+// Least distance of a joint of one course from one of the other, both in ascending order; what is
+// under `enough` is not measured further.
+double lapOf(const std::vector<double>& one, const std::vector<double>& other, double enough) {
   double least = std::numeric_limits<double>::max();
-  std::array<std::vector<double>, 2> places;
-  for (const CrossJoint& joint : a) places[0].push_back(joint.at);
-  for (const CrossJoint& joint : b) places[1].push_back(joint.at);
-  places[0].push_back(0);
-  places[odd ? 1 : 0].push_back(length);
-  for (const double one : places[0])
-    for (const double other : places[1]) least = std::min(least, std::fabs(one - other));
+  for (size_t i = 0, k = 0; i < one.size() && k < other.size() && least >= enough;) {
+    least = std::min(least, std::fabs(one[i] - other[k]));
+    one[i] < other[k] ? ++i : ++k;
+  }
   return least;
 }
 
@@ -117,24 +113,54 @@ StretchFit regularFit(const BrickSizes& sizes, double length, bool odd, StretchE
   return fit;
 }
 
+// A way to fill a course, with the places of its joints; the stations count for the course that has
+// a joint there.
+struct Filled {
+  Filling filling;
+  std::vector<CrossJoint> joints;
+  std::vector<double> places;
+};
+
+std::vector<Filled> filled(const BrickSizes& sizes, double length, double leastCut, bool first,
+                           bool odd) {
+  const Room room = roomOf(sizes, length, first, odd);
+  std::vector<Filled> all;
+  for (const Filling& filling : fillings(sizes, room, leastCut)) {
+    Filled one{filling, jointsOf(sizes, room, filling, length), {}};
+    if (first) one.places.push_back(0);
+    for (const CrossJoint& joint : one.joints) one.places.push_back(joint.at);
+    if (first != odd) one.places.push_back(length);
+    all.push_back(std::move(one));
+  }
+  return all;
+}
+
+// Of the ways to fill both courses the one with the fewest cut pieces that laps as it should; of
+// equal ones that which laps most.
 void breakBond(const BrickSizes& sizes, double length, double leastCut, StretchFit& best) {
-  const Room one = roomOf(sizes, length, true, best.odd),
-             two = roomOf(sizes, length, false, best.odd);
-  const auto seconds = fillings(sizes, two, leastCut);
-  bool found = false;
-  for (const Filling& a : fillings(sizes, one, leastCut)) {
-    const auto joints = jointsOf(sizes, one, a, length);
-    for (const Filling& b : seconds) {
-      StretchFit fit = best;
-      fit.joints = {joints, jointsOf(sizes, two, b, length)};
-      fit.cuts = {std::vector<double>(a.pieces, a.piece - sizes.joint),
-                  std::vector<double>(b.pieces, b.piece - sizes.joint)};
-      fit.lap = lapOf(fit.joints[0], fit.joints[1], length, fit.odd);
-      if (found && !betterFit(sizes, fit, best)) continue;
-      best = std::move(fit);
-      found = true;
+  const std::vector<Filled> firsts = filled(sizes, length, leastCut, true, best.odd);
+  const std::vector<Filled> seconds = filled(sizes, length, leastCut, false, best.odd);
+  const Filled *one = nullptr, *two = nullptr;
+  double bestLap = -1;
+  for (int cuts = 0; cuts <= 2 * kMostPieces && bestLap < sizes.leastLap() - kRounding; ++cuts) {
+    for (const Filled& a : firsts) {
+      for (const Filled& b : seconds) {
+        if (a.filling.pieces + b.filling.pieces != cuts) continue;
+        const double lap = lapOf(a.places, b.places, bestLap);
+        if (lap <= bestLap + kRounding) continue;
+        bestLap = lap;
+        one = &a;
+        two = &b;
+      }
     }
   }
+  if (!one) return;
+  best.joints = {one->joints, two->joints};
+  const auto cutsOf = [&](const Filling& filling) {
+    return std::vector<double>(static_cast<size_t>(filling.pieces), filling.piece - sizes.joint);
+  };
+  best.cuts = {cutsOf(one->filling), cutsOf(two->filling)};
+  best.lap = bestLap;
 }
 
 }  // namespace

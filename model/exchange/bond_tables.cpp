@@ -98,10 +98,6 @@ void tellKind(const BrickSizes& sizes, TablePart& part) {
     part.words.push_back(
         "In stretcher bond nothing ties the rows of a leaf this thick together: lay it in English "
         "or Flemish bond, or ask the designer how they are tied");
-  if (sizes.halfBricksThick() > 2)
-    part.words.push_back(
-        "Only the face of a leaf thicker than one brick is laid out here; how it is bonded behind "
-        "that is the designer's and the bricklayer's matter");
 }
 
 TablePart stretchesPart(const Model& model, const DryBond& bond) {

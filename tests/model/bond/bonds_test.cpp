@@ -229,14 +229,19 @@ std::vector<Area> onPlan(const Laid& laid, int above) {
   return all;
 }
 
-// English, Flemish and the rest in one brick: nothing overlaps, in corners either, and what is not
-// brick is joints.
-TEST(WallOfOneBrick, IsFilledWithoutOverlapRoundEveryCorner) {
+// English, Flemish and the rest in one brick and more: nothing overlaps, in corners either, and
+// what is not brick is joints.
+TEST(SolidWall, IsFilledWithoutOverlapRoundEveryCorner) {
   for (const BondKind bond : {BondKind::English, BondKind::Flemish, BondKind::Header,
                               BondKind::EnglishGardenWall, BondKind::FlemishGardenWall}) {
-    for (const bool bent : {false, true}) {
+    for (const auto& [bent, thick] : {std::pair{false, 0.215},
+                                      {true, 0.215},
+                                      {false, 0.3275},
+                                      {true, 0.3275},
+                                      {false, 0.440},
+                                      {true, 0.440}}) {
       Job job = rectangle(bond, 160, 120);
-      job.walls.outerLeaf = 0.215;
+      job.walls.outerLeaf = thick;
       job.foundations.width = 0.9;
       if (bent) {
         const Vec2 in{facesOf(80), facesOf(60)};
@@ -245,10 +250,11 @@ TEST(WallOfOneBrick, IsFilledWithoutOverlapRoundEveryCorner) {
       }
       const Laid laid(job);
       double ring = 0;
-      for (const WallLine& line : laid.out.walls) ring += line.length * 0.215;
-      ring -= (bent ? 5 - 1 : 4) * 0.215 * 0.215;
+      for (const WallLine& line : laid.out.walls) ring += line.length * thick;
+      ring -= (bent ? 5 - 1 : 4) * thick * thick;
       for (int above = 0; above < 4; ++above) {
-        SCOPED_TRACE(std::to_string(static_cast<int>(bond)) + " " + std::to_string(above));
+        SCOPED_TRACE(std::to_string(static_cast<int>(bond)) + " " + std::to_string(above) + " " +
+                     std::to_string(thick));
         const std::vector<Area> pieces = onPlan(laid, above);
         double area = 0;
         for (size_t i = 0; i < pieces.size(); ++i) {
