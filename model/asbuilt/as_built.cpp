@@ -26,7 +26,7 @@ void gather(const SettingOut& out, AsBuilt& built) {
     if (face.changes) add(ChangeOf::Face, wall(face.wall), face.words);
   }
   for (const SpanAsBuilt& span : built.spans) {
-    if (span.changes) add(ChangeOf::Span, wall(span.wall), span.words);
+    if (span.changes) add(ChangeOf::ClearSpan, wall(span.wall), span.words);
   }
   for (const CavityAsBuilt& cavity : built.cavities) {
     if (cavity.changes) add(ChangeOf::Cavity, wall(cavity.wall), cavity.words);
@@ -48,7 +48,7 @@ const char* nameOf(ChangeOf of) {
       return "corner";
     case ChangeOf::Face:
       return "face";
-    case ChangeOf::Span:
+    case ChangeOf::ClearSpan:
       return "span";
     case ChangeOf::Cavity:
       return "cavity";

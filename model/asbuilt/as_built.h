@@ -16,7 +16,7 @@
 
 namespace model {
 
-enum class ChangeOf { FirstBed, Corner, Face, Span, Cavity, Bearing, Rafters };
+enum class ChangeOf { FirstBed, Corner, Face, ClearSpan, Cavity, Bearing, Rafters };
 const char* nameOf(ChangeOf of);  // "first bed", "corner", "face", "span", "cavity" ...
 
 // One thing to be done, or to be asked, in a foreman's words.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 
 #include "model/walls/leaf_plan.h"
 
@@ -71,7 +72,11 @@ class WallCounter {
     const BrickSizes& sizes = bond_.sizes;
     const double length = brick.length();
     if (brick.special) {
-      if (length > sizes.module() / 2) ++counted_.special;
+      const WallLine& line = out_.walls[wall_];
+      const bool atStart = brick.from < line.length / 2;
+      const double angle = out_.corners[atStart ? line.from : line.to].angle;
+      if (length > sizes.module() / 2)
+        ++counted_.special[static_cast<int>(std::lround(angle * 180 / std::numbers::pi))];
     } else if (brick.closer) {
       ++counted_.closer;
     } else if (std::fabs(length - sizes.brick) < kSame ||

@@ -17,9 +17,11 @@ using PieceCount = std::map<int, int>;
 struct BondCount {
   int courses = 0;
   int whole = 0;
-  int half = 0;         // snapped headers among them
-  int closer = 0;       // cut along its length
-  int special = 0;      // angle bricks, each counted with the wall where its long leg lies
+  int half = 0;    // snapped headers among them
+  int closer = 0;  // cut along its length
+  // Angle bricks by the corner's angle inside, whole degrees, each counted with the wall where its
+  // long leg lies.
+  std::map<int, int> special;
   PieceCount cut;       // all others
   double leastLap = 0;  // of a brick over the one below it, metres
 };

@@ -45,8 +45,9 @@ std::string summaryWords(const ReportData& data) {
 // "2 first beds, 1 bearing and rafters" of what is changed.
 std::string changesWords(const AsBuilt& built) {
   std::vector<std::string> parts;
-  for (const ChangeOf of : {ChangeOf::FirstBed, ChangeOf::Corner, ChangeOf::Face, ChangeOf::Span,
-                            ChangeOf::Cavity, ChangeOf::Bearing, ChangeOf::Rafters}) {
+  for (const ChangeOf of :
+       {ChangeOf::FirstBed, ChangeOf::Corner, ChangeOf::Face, ChangeOf::ClearSpan, ChangeOf::Cavity,
+        ChangeOf::Bearing, ChangeOf::Rafters}) {
     const auto number = size_t(std::count_if(built.changes.begin(), built.changes.end(),
                                              [&](const Change& c) { return c.of == of; }));
     if (number == 0) continue;

@@ -154,14 +154,15 @@ TablePart bricksPart(const Model& model, const DryBond& bond) {
   const auto rows = [&](const std::string& wall, const BondCount& count) {
     const auto row = [&](const std::string& piece, double length, int number) {
       if (number > 0)
-        table.rows.push_back({wall, piece, millimetres(length), std::to_string(number)});
+        table.rows.push_back(
+            {wall, piece, length > 0 ? millimetres(length) : "", std::to_string(number)});
     };
     row("whole", bond.sizes.brick, count.whole);
     row("half", bond.sizes.halfBrick(), count.half);
     row("closer", bond.sizes.closer(), count.closer);
     for (const auto& [length, number] : count.cut) row("cut", length / 1000.0, number);
-    if (count.special > 0)
-      table.rows.push_back({wall, "angle brick", "", std::to_string(count.special)});
+    for (const auto& [degrees, number] : count.special)
+      row("angle brick, " + std::to_string(degrees) + " degrees", 0, number);
   };
   BondCount all;
   const std::vector<BondCount> counts = countBond(model.job, model.settingOut, bond);
@@ -171,7 +172,7 @@ TablePart bricksPart(const Model& model, const DryBond& bond) {
     all.whole += count.whole;
     all.half += count.half;
     all.closer += count.closer;
-    all.special += count.special;
+    for (const auto& [degrees, number] : count.special) all.special[degrees] += number;
     for (const auto& [length, number] : count.cut) all.cut[length] += number;
   }
   rows("all", all);

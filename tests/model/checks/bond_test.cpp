@@ -35,5 +35,23 @@ TEST(CheckBond, NamesThePiersThatAreCut) {
             "(50 mm over 16 half bricks)\n");
 }
 
+TEST(CheckBond, AsksWhereThePatternOfABondDoesNotMeet) {
+  const auto warned = [](BondKind bond, double length) {
+    Job job = withWindow(1.790, 0.910);
+    job.outline[1].x = job.outline[2].x = length;
+    job.walls.bond = bond;
+    std::string said;
+    for (const Problem& problem : checkBuilding(job, deriveSettingOut(job), "a.toml", {}))
+      if (problem.what.find("bond begun") != std::string::npos ||
+          problem.what.find("in a stack") != std::string::npos)
+        said += problem.what + "\n";
+    return said;
+  };
+  EXPECT_EQ(warned(BondKind::Flemish, 8.990), "");
+  EXPECT_EQ(warned(BondKind::Flemish, 9.1025),
+            "the bond begun at both ends does not meet in wall A-B and C-D\n");
+  EXPECT_NE(warned(BondKind::Stack, 8.990).find("nothing laps"), std::string::npos);
+}
+
 }  // namespace
 }  // namespace model

@@ -97,8 +97,9 @@ std::vector<Job> jobs() {
   Job& askew = all.emplace_back();
   askew.outline = {{0, 0}, {9.03, 0}, {9.03, 6.05}, {0, 6.05}};
   askew.storeys = {Storey{}, Storey{"First floor", 2.7}};
-  askew.openings = {{"Below", OpeningKind::Window, "A-B", "A", 1.790, 0.910, {}, {}, 0},
-                    {"Above", OpeningKind::Window, "A-B", "A", 1.880, 0.910, {}, {}, 1}};
+  askew.openings = {{"Below", OpeningKind::Window, "A-B", "A", 1.790, 0.910, {}, {}},
+                    {"Above", OpeningKind::Window, "A-B", "A", 1.880, 0.910, {}, {}}};
+  askew.openings[1].storey = 1;
   return all;
 }
 
