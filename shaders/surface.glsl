@@ -10,9 +10,12 @@ struct Face {
   vec3 p, n;
   vec3 wash;
   vec4 joint;    // rgb, width
-  vec4 pattern;  // period along, period up, stagger, variation
+  vec4 pattern;  // period along, period up, stagger, variation; of a leaf not stagger but its side
   vec4 frame;    // where the bond starts, which way it runs
-  vec4 state;    // bond phase + 2 when coursed, cut face, built now, selected
+  // Bond phase + 2 when coursed, or -1 for a leaf, or -2 less its piece for a unit; cut face; built
+  // now; selected.
+  vec4 state;
+  uvec4 rows, columns;  // of a leaf, from its table
 };
 
 // Coverage of a line of half width w round x = 0 by a pixel of width px; fades where lines run
@@ -33,14 +36,37 @@ float bandCover(float x, float period, float w, float px) {
 // A pixel's reach in x, whichever way the lines of equal x run on the screen.
 float slope(float x) { return length(vec2(dFdx(x), dFdy(x))); }
 
-float nearestTo(float x, float period) { return x - period * floor(x / period + 0.5); }
-
 float toneOf(vec2 cell) {
   vec2 h = fract(cell * vec2(0.7548777, 0.5698403));
   return fract((h.x + 0.31) * (h.y + 0.17) * 43.7 + h.x * 7.3) - 0.5;
 }
 
+// The bond of a leaf.
+vec3 leafColour(Face f) {
+  const float kInside = 0.005;  // so far in the unit begins whose end or top this is
+  vec2 along = f.frame.zw, inward = vec2(-along.y, along.x) * f.pattern.z;
+  vec2 at = vec2(dot(f.p.xy - f.frame.xy, along), f.p.z);
+  vec2 px = max(vec2(slope(at.x), slope(at.y)), vec2(1e-5));
+  vec2 q = at - kInside * vec2(dot(f.n.xy, along), f.n.z);
+  InLeaf in_ = inLeaf(f.rows, f.columns, q.y, q.x, dot(f.n.xy, inward) > 0.5);
+  vec2 size = px / f.pattern.xy;
+  // Under two pixels to a course nothing can be told apart; single units go sooner.
+  float courses = clamp((0.56 - size.y) / 0.16, 0.0, 1.0);
+  vec2 fade = clamp(1.6 - 3.2 * size, 0.0, 1.0);
+  vec2 mean = f.joint.w / f.pattern.xy;
+  vec3 wash = unitWash(f.wash, f.pattern.w * fade.x * fade.y, in_.seed, in_.level);
+  wash = marked(wash, in_.piece, at, max(px.x, px.y));
+  float across = mix(mean.y, jointShare(in_.z, px.y, in_.joints.x, in_.joints.y), courses);
+  float upright = mix(mean.x, jointShare(in_.s, px.x, in_.joints.z, in_.joints.w), fade.x * courses);
+  return mix(wash, f.joint.rgb, across + upright - across * upright);
+}
+
 vec3 patterned(Face f) {
+  if (f.state.x < -1.5) {
+    vec2 at = vec2(dot(f.p.xy - f.frame.xy, f.frame.zw), f.p.z);
+    return marked(f.wash, int(-1.5 - f.state.x), at, max(max(slope(at.x), slope(at.y)), 1e-5));
+  }
+  if (f.state.x < -0.5) return leafColour(f);
   bool level = abs(f.n.z) > 0.9;
   bool coursed = f.state.x >= 2.0;
   vec2 along = level ? f.frame.zw : normalize(vec2(-f.n.y, f.n.x) + vec2(1e-6, 0.0));

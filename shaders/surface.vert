@@ -5,6 +5,7 @@ layout(location = 2) in vec2 aTimes;
 layout(location = 3) in uvec2 aWhat;  // element, material
 
 uniform samplerBuffer uElements;  // two texels each: bond start and direction; kind
+uniform usamplerBuffer uLeaves;   // see viewer/leaf_table.h
 uniform vec4 uWash[32];           // by material: rgb, coursed
 uniform vec4 uJoint[32];          // rgb, width
 uniform vec4 uPattern[32];        // period along, period up, stagger, variation
@@ -22,6 +23,8 @@ flat out vec4 vJoint;
 flat out vec4 vPattern;
 flat out vec4 vFrame;
 flat out vec4 vState;
+flat out uvec4 vRows;
+flat out uvec4 vColumns;
 
 void main() {
   vec3 position = aPosition + uShift;
@@ -39,9 +42,20 @@ void main() {
   vJoint = uJoint[material];
   vPattern = uPattern[material];
   vFrame = texelFetch(uElements, element * 2);
-  vec4 kind = texelFetch(uElements, element * 2 + 1);  // bond phase, quiet, soil, thickness
+  // Bond phase, or 2 + its leaf's first texel; quiet; soil, or less its material; thickness.
+  vec4 kind = texelFetch(uElements, element * 2 + 1);
   // Ground is neither new nor old; buildings that stand already are quieter than anything.
   float now = kind.z > 0.5 ? 0.9 : kind.y > 0.5 ? -0.4 : aTimes.x >= uStage ? 1.0 : 0.0;
   vState = vec4(kind.x + 2.0 * uWash[material].a, cut ? 1.0 : 0.0, now,
                 element == uSelected ? 1.0 : 0.0);
+  vRows = vColumns = uvec4(0u);
+  if (kind.x < 2.0) return;
+  // A leaf that is laid unit by unit.
+  int leaf = int(kind.x) - 2;
+  vRows = texelFetch(uLeaves, leaf);
+  vColumns = texelFetch(uLeaves, leaf + 1);
+  vec4 mean = uintBitsToFloat(texelFetch(uLeaves, leaf + 3));
+  vPattern = vec4(mean.xy, uintBitsToFloat(texelFetch(uLeaves, leaf + 2).z), uPattern[material].w);
+  vJoint.w = mean.z;
+  vState.x = -1.0;
 }

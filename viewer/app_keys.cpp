@@ -153,6 +153,9 @@ bool Session::showKey(int key) {
     case GLFW_KEY_U:
       overlays.gaugeRods = !overlays.gaugeRods;
       return true;
+    case GLFW_KEY_X:
+      overlays.cutUnits = !overlays.cutUnits;
+      return true;
     case GLFW_KEY_E:
       overlays.readings = !overlays.readings;
       return true;

@@ -171,6 +171,13 @@ std::optional<Pick> Session::pickAt(const glm::vec2& at) const {
       state_.camera.rayThrough(at / glm::vec2(width, height), double(width / height)), frameNow());
 }
 
+std::uint32_t Session::unitOf(const Pick& pick) const {
+  constexpr double kToldApart = 0.006;  // metres a pixel: a brick is 11 pixels high
+  const double depth = double(glm::distance(state_.camera.eye(), pick.point));
+  const double pixel = metresPerUnit(state_.camera, depth, layoutNow().sheet.height());
+  return pixel * double(letteringNow().unit) < kToldApart ? pick.unit : kNothing;
+}
+
 Snap Session::snapAt(const glm::vec2& at) const {
   const auto pick = pickAt(at);
   if (!pick) return {};
@@ -199,6 +206,7 @@ void Session::click(const glm::vec2& at) {
     return;
   }
   state_.selected = pick ? pick->element : kNothing;
+  state_.selectedUnit = pick ? unitOf(*pick) : kNothing;
 }
 
 void Session::standAt(const glm::vec3& local) {
@@ -211,6 +219,7 @@ void Session::doubleClick(const glm::vec2& at) {
   const auto pick = pickAt(at);
   if (!pick) return;
   state_.selected = pick->element;
+  state_.selectedUnit = kNothing;
   const ElementRange& range = job_->scene.elements[pick->element];
   state_.frame(range.low, range.high, layoutNow());
 }

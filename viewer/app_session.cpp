@@ -19,6 +19,7 @@
 #include "viewer/panels/section_handle.h"
 #include "viewer/panels/thing_card.h"
 #include "viewer/sun.h"
+#include "viewer/unit_words.h"
 
 namespace viewer {
 namespace {
@@ -223,6 +224,8 @@ Frame Session::frameNow() const {
   frame.levelPlaneAt = state_.switches.levelPlaneAt;
   frame.shadows = state_.switches.shadows;
   frame.selected = state_.selected;
+  frame.selectedUnit = state_.selectedUnit;
+  frame.markCuts = state_.overlays.cutUnits;
   frame.stage = stageAt(playback_.time(), size_t(playback_.stageCount()));
   if (job_) {
     const model::Job& job = job_->model.job;
@@ -263,16 +266,22 @@ void Session::drawReading(ImDrawList* list, const glm::vec2& mouse, const SheetL
   }
   const model::Job& job = job_->model.job;
   const auto wanted = state_.wantedNow(job);
-  if ((!state_.standing && !wanted) || state_.measuring || playback_.playing()) return;
+  if (state_.measuring || playback_.playing()) return;
   if (drag_ != Drag::None || io.WantCaptureMouse || !ImGui::IsMousePosValid()) return;
   if (covered(mouse) || layout.titleBlock.contains(mouse) || mouse.y > layout.tape.top - 40 * u ||
       mouse.x > layout.rod.left - 8 * u)
     return;
-  const auto pick = pickAt(mouse);
+  const bool reads = state_.standing || wanted;
+  const auto pick = reads || !job_->scene.units.empty() ? pickAt(mouse) : std::nullopt;
   if (!pick) return;
+  const std::uint32_t unit = unitOf(*pick);
+  if (!reads && unit == kNothing) return;
   const auto from = state_.standing ? instrumentOf(job, *state_.standing) : std::nullopt;
   const model::Vec3 at = job_->scene.world(pick->point);
-  std::vector<std::string> words = pointWords(at.z, from, wanted);
+  std::vector<std::string> words;
+  if (reads) words = pointWords(at.z, from, wanted);
+  if (unit != kNothing)
+    words.push_back(unitWords(job_->model, pick->element, job_->scene.modelUnits[unit]));
   if (from) {
     const auto& carry = pointSight_.words(job, job_->model.settingOut, *state_.standing, at);
     words.insert(words.end(), carry.begin(), carry.end());

@@ -114,6 +114,8 @@ class Session {
   // True when this has just ended the example's showing of itself.
   bool touched();
   std::optional<Pick> pickAt(const glm::vec2& at) const;
+  // The unit picked, where bricks are large enough on the screen to be told apart.
+  std::uint32_t unitOf(const Pick& pick) const;
   // The point to measure from, pulled to a corner or edge that is near on the screen.
   Snap snapAt(const glm::vec2& at) const;
 

@@ -27,6 +27,7 @@ void carryOver(ViewState& state, const ReadyJob& before, const ReadyJob& after) 
   const model::Works &was = before.model.works, &is = after.model.works;
   state.originMoved(glm::vec3(after.scene.origin - before.scene.origin));
   state.selected = sameThing(state.selected, was, is);
+  state.selectedUnit = kNothing;  // another number may have another bond
   bool stands = state.measuredOn.size() == state.measured.size();
   for (std::size_t i = 0; stands && i < state.measured.size(); ++i) {
     std::uint32_t& on = state.measuredOn[i];

@@ -1,6 +1,9 @@
 #include "viewer/draw_list.h"
 
+#include <algorithm>
+
 #include <glm/geometric.hpp>
+#include <glm/matrix.hpp>
 
 namespace viewer {
 
@@ -21,6 +24,67 @@ void addFront(const Growth& growth, CutFill::Kind kind, std::uint32_t element, d
               std::vector<CutFill>& cuts) {
   if (!growth.moves() || time <= growth.from || time >= growth.to) return;
   cuts.push_back({kind, element, frontPlane(growth, kind, growth.frontAt(time))});
+}
+
+// Some of it may be on the screen.
+bool inView(const ElementRange& range, const glm::mat4& viewProjection) {
+  const glm::mat4 rows = glm::transpose(viewProjection);
+  for (const glm::vec4& plane : {rows[3] + rows[0], rows[3] - rows[0], rows[3] + rows[1],
+                                 rows[3] - rows[1], rows[3] + rows[2]}) {
+    const glm::vec3 normal(plane);
+    const float centre = glm::dot(normal, (range.low + range.high) * 0.5f) + plane.w;
+    if (centre + glm::dot(glm::abs(normal), range.high - range.low) * 0.5f < 0) return false;
+  }
+  return true;
+}
+
+bool isNear(const ElementRange& range, const Frame& frame, const NearView& view) {
+  if (view.pixel <= 0 || !inView(range, view.viewProjection)) return false;
+  if (view.eye.w == 0) return view.pixel < frame.unitPixel;
+  const glm::vec3 eye(view.eye);
+  return glm::distance(glm::clamp(eye, range.low, range.high), eye) * view.pixel < frame.unitPixel;
+}
+
+bool isLaying(const ElementRange& range, double time) {
+  return range.unitCount > 0 && range.appears <= time && time < range.complete &&
+         range.placed.moves();
+}
+
+// Fills `unitwise` and says whether there is any.
+bool findUnitwise(const Scene& scene, const Frame& frame, const NearView& view,
+                  std::vector<std::uint8_t>& unitwise) {
+  unitwise.assign(scene.elements.size(), 0);
+  if (scene.units.empty()) return false;
+  std::vector<std::uint32_t> found;
+  for (const std::uint32_t i : scene.order) {
+    const ElementRange& range = scene.elements[i];
+    if (range.placed.from > frame.time) break;
+    if (range.unitCount == 0 || !standsAt(range, frame.time)) continue;
+    if (isLaying(range, frame.time) || isNear(range, frame, view)) found.push_back(i);
+  }
+  // Walls take turns at a corner: units of one beside the flat face of another would leave a gap.
+  for (const std::uint32_t i : found) {
+    const ElementRange& range = scene.elements[i];
+    unitwise[i] = 1;
+    for (std::uint32_t n = 0; n < range.neighbourCount; ++n)
+      unitwise[scene.neighbours[range.firstNeighbour + n]] = 1;
+  }
+  return !found.empty();
+}
+
+// The units of an element that have been laid; they come in that order.
+void addUnits(const Scene& scene, const ElementRange& range, double time, Pieces& plain,
+              Pieces& raked) {
+  const auto isLaid = [time](const UnitInstance& unit) {
+    return static_cast<double>(unit.appears) <= time;
+  };
+  const auto first = scene.units.begin() + range.firstUnit;
+  const auto laid = std::partition_point(first, first + range.unitCount, isLaid);
+  plain.add(range.firstUnit, static_cast<std::uint32_t>(laid - first));
+  const auto cut = scene.raked.begin() + range.firstRaked;
+  const auto cutLaid = std::partition_point(
+      cut, cut + range.rakedCount, [&](const RakedInstance& unit) { return isLaid(unit.unit); });
+  raked.add(range.firstRaked, static_cast<std::uint32_t>(cutLaid - cut));
 }
 
 }  // namespace
@@ -51,11 +115,13 @@ bool standsAt(const ElementRange& range, double time) {
   return range.appears <= time && time < range.goes;
 }
 
-void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
-  for (Pieces* p : {&list.still, &list.moving, &list.sky, &list.soils, &list.glass, &list.edges,
-                    &list.soilEdges, &list.comingEdges})
+void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearView& view) {
+  for (Pieces* p : {&list.still, &list.seen, &list.laying, &list.layingRaked, &list.units,
+                    &list.unitsRaked, &list.moving, &list.sky, &list.soils, &list.glass,
+                    &list.edges, &list.soilEdges, &list.comingEdges})
     p->clear();
   list.cuts.clear();
+  const bool unitwise = findUnitwise(scene, frame, view, list.unitwise_);
   const double coming = frame.ghostNext ? frame.stage + 2.0 : frame.time;
   for (const std::uint32_t i : scene.order) {
     const ElementRange& range = scene.elements[i];
@@ -70,15 +136,24 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list) {
     if (side > 0) continue;
     const bool seeThrough = frame.seeThroughGround && range.soil;
     const bool still = side < 0 && range.complete <= frame.time && frame.time < range.fades;
-    (seeThrough    ? list.soils
-     : range.glass ? list.glass
-     : still       ? list.still
-                   : list.moving)
-        .add(range.firstIndex, range.indexCount);
+    const bool laying = isLaying(range, frame.time), byUnit = unitwise && list.unitwise_[i];
+    // What the section cuts throws its shadow by its units too.
+    if (laying || (byUnit && !still))
+      addUnits(scene, range, frame.time, list.laying, list.layingRaked);
+    else if (byUnit)
+      addUnits(scene, range, frame.time, list.units, list.unitsRaked);
+    if (still && !byUnit && !seeThrough && !range.glass)
+      list.seen.add(range.firstIndex, range.indexCount);
+    if (!laying && (still || !byUnit))
+      (seeThrough    ? list.soils
+       : range.glass ? list.glass
+       : still       ? list.still
+                     : list.moving)
+          .add(range.firstIndex, range.indexCount);
     if (still && !seeThrough && !range.glass && range.thickness > kSkyThickness)
       list.sky.add(range.firstIndex, range.indexCount);
-    (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
-    addFront(range.placed, CutFill::Kind::Placed, i, frame.time, list.cuts);
+    if (!laying) (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
+    if (!laying) addFront(range.placed, CutFill::Kind::Placed, i, frame.time, list.cuts);
     addFront(range.removed, CutFill::Kind::Removed, i, frame.time, list.cuts);
     if (side == 0) {
       const float length = glm::length(glm::vec3(frame.section.plane));

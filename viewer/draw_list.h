@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <vector>
 
+#include <glm/mat4x4.hpp>
 #include <glm/vec4.hpp>
 
 #include "viewer/frame.h"
@@ -33,8 +34,17 @@ struct CutFill {
 // The plane at which a thing that grows or goes stops, when that has got to `front` along its way.
 glm::vec4 frontPlane(const Growth& growth, CutFill::Kind kind, float front);
 
+// Where masonry is near enough to be drawn unit by unit: the eye and the size of a pixel as in
+// shaders/view.glsl, and what of the world is seen. By default nowhere.
+struct NearView {
+  glm::mat4 viewProjection{1};
+  glm::vec4 eye{0, 0, 0, 1};
+  float pixel = 0;  // 0: nothing is near
+};
+
 struct DrawList {
   Pieces still;        // of Scene::indices: wholly there, so that no clock is asked
+  Pieces seen;         // of still: without what is drawn unit by unit
   Pieces moving;       // growing, going or cut by the section
   Pieces soils;        // of Scene::indices; soils only when the ground is seen through
   Pieces glass;        // the same: laid over everything else, throws no shadow
@@ -42,11 +52,18 @@ struct DrawList {
   Pieces edges;        // of Scene::edges
   Pieces soilEdges;    // the same split
   Pieces comingEdges;  // of what the stage and the next one still bring
+  // Of Scene::units and Scene::raked: what is being laid or is near and cut by the section; what
+  // else is near, which throws its shadow by its faces.
+  Pieces laying, layingRaked, units, unitsRaked;
   std::vector<CutFill> cuts;
+
+ private:
+  friend void listFor(const Scene&, const Frame&, DrawList&, const NearView&);
+  std::vector<std::uint8_t> unitwise_;  // by element, whether it is drawn unit by unit
 };
 
 // Fills `list` from scratch, keeping its memory.
-void listFor(const Scene& scene, const Frame& frame, DrawList& list);
+void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearView& view = {});
 
 // True when the element has something standing at that time.
 bool standsAt(const ElementRange& range, double time);

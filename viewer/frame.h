@@ -26,15 +26,20 @@ struct Frame {
   bool ghostNext = false;         // outline of what the next stage brings
   bool profiles = true;           // profile boards and pegs, which belong to the string lines
   bool levelPlane = false;
-  float levelPlaneAt = 0;             // local z
-  glm::vec3 sun{0.4f, -0.5f, 0.75f};  // towards the sun, unit
-  std::uint32_t selected = kNothing;  // element
-  int stage = 0;                      // being built now: full colour; earlier ones calmer
+  float levelPlaneAt = 0;                 // local z
+  glm::vec3 sun{0.4f, -0.5f, 0.75f};      // towards the sun, unit
+  std::uint32_t selected = kNothing;      // element
+  std::uint32_t selectedUnit = kNothing;  // of it, into Scene::units; then it alone is tinted
+  bool markCuts = false;                  // units that are not whole are marked
+  int stage = 0;                          // being built now: full colour; earlier ones calmer
   // Quality, from dear to cheap in software: samples, then shadows. One sample is legible: the ink
   // has soft edges of its own and covers the outlines. It also takes a smaller shadow map.
   bool shadows = true;
   bool edges = true;
   int samples = 4;
+  // Masonry is drawn unit by unit, its mortar recessed, where a pixel is smaller than this (metres,
+  // about the recess: further off it could not be seen); else as a flat face with the same bond.
+  float unitPixel = 0.0035f;
 };
 
 }  // namespace viewer

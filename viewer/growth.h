@@ -15,6 +15,7 @@ struct Growth {
   float low = 0, high = 1;
   float from = -1, to = -1;
 
+  bool operator==(const Growth&) const = default;
   bool moves() const { return from < to && direction != glm::vec3(0); }
   float at(const glm::vec3& p) const;
   // The height along `direction` that the front has reached; only between `from` and `to`.

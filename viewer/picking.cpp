@@ -7,6 +7,7 @@
 
 #include "viewer/draw_list.h"
 #include "viewer/triangle_tree.h"
+#include "viewer/unit_picking.h"
 
 namespace viewer {
 
@@ -41,9 +42,14 @@ struct Picker::Impl {
   const Vertex& vertexOf(std::uint32_t triangle) const {
     return scene.vertices[scene.indices[triangle * 3]];
   }
-  bool stands(const ElementRange& range, const glm::vec3& p, const Frame& frame) const {
+  bool stands(const Vertex& on, const glm::vec3& p, const Frame& frame) const {
+    const ElementRange& range = scene.elements[on.element];
     const auto time = static_cast<float>(frame.time);
-    if (time < range.placed.at(p) || time >= range.removed.at(p)) return false;
+    if (time >= range.removed.at(p)) return false;
+    const bool laying = range.unitCount > 0 && time < range.complete;
+    if (laying ? !unitAt(scene, on.element, p, on.normal, frame.time).found()
+               : time < range.placed.at(p))
+      return false;
     return !frame.section.on || heightOver(frame.section.plane, p) <= 0;
   }
   Pick cutBefore(const TriangleHit& hit, const Ray& ray, const Frame& frame) const;
@@ -81,11 +87,12 @@ Picker::~Picker() = default;
 
 std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
   const TriangleHit hit = impl_->tree.nearest(ray, [&](const TriangleHit& h) {
-    const ElementRange& range = impl_->scene.elements[impl_->vertexOf(h.triangle).element];
+    const Vertex& on = impl_->vertexOf(h.triangle);
+    const ElementRange& range = impl_->scene.elements[on.element];
     if (frame.seeThroughGround && range.soil) return false;
     if (range.profile && !frame.profiles) return false;
     return standsAt(range, frame.time) &&
-           impl_->stands(range, ray.from + ray.direction * h.along, frame);
+           impl_->stands(on, ray.from + ray.direction * h.along, frame);
   });
   if (hit.along < 0) return std::nullopt;
   if (hit.backFace) {
@@ -93,7 +100,10 @@ std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
     if (pick.along > 0) return pick;
   }
   const Vertex& v = impl_->vertexOf(hit.triangle);
-  return Pick{v.element, ray.from + ray.direction * hit.along, v.normal, hit.along};
+  Pick pick{v.element, ray.from + ray.direction * hit.along, v.normal, hit.along};
+  const UnitHit unit = unitAt(impl_->scene, v.element, pick.point, v.normal, frame.time);
+  if (unit.found()) pick.element = unit.element, pick.unit = unit.unit;
+  return pick;
 }
 
 Snap Picker::snap(const Pick& pick, float reach) const {

@@ -13,7 +13,8 @@ struct Pick {
   std::uint32_t element = kNothing;
   glm::vec3 point{0};
   glm::vec3 normal{0};
-  float along = 0;  // distance from the ray's start
+  float along = 0;                // distance from the ray's start
+  std::uint32_t unit = kNothing;  // the brick or block there, into Scene::units
 };
 
 enum class SnapKind { None, Corner, Edge };

@@ -30,7 +30,7 @@ float letteringScale(int width, int height) {
 
 bool any(const Overlays& o) {
   return o.levels || o.lines || o.corners || o.dimensions || o.captions || o.titleBlock || o.tape ||
-         o.rod || o.settingOut || o.instrument || o.readings || o.gaugeRods;
+         o.rod || o.settingOut || o.instrument || o.readings || o.gaugeRods || o.cutUnits;
 }
 
 }  // namespace
@@ -38,6 +38,7 @@ bool any(const Overlays& o) {
 Frame frameOf(const model::Model& model, const Scene& scene, const PictureOptions& options) {
   Frame frame = options.frame;
   frame.time = options.time;
+  frame.markCuts = options.overlays.cutUnits;
   const double last = std::max(0.0, scene.stageCount - 1);
   frame.stage = static_cast<int>(std::clamp(std::ceil(options.time) - 1, 0.0, last));
   const double aspect = static_cast<double>(options.width) / options.height;

@@ -29,6 +29,7 @@ struct Overlays {
   bool readings = false;    // what was read, against what is drawn
   bool instrument = false;  // set-ups of the level, and the sight of the one read from
   bool gaugeRods = false;   // the gauge rod beside every corner
+  bool cutUnits = false;    // bricks and blocks that are not whole, marked and counted
 };
 
 struct PictureOptions {

@@ -8,6 +8,7 @@
 
 #include "viewer/scene_element.h"
 #include "viewer/scene_seams.h"
+#include "viewer/scene_units.h"
 #include "viewer/silhouette.h"
 
 namespace viewer {
@@ -75,8 +76,15 @@ void setClock(const model::Model& model, const model::Element& element, Scene& s
       element.removed ? growthOf(model.programme, *element.removed, scene.origin) : never();
 }
 
-void setWall(const model::SettingOut& out, const model::Element& element, const Scene& scene,
+void setWall(const model::Model& model, const model::Element& element, const Scene& scene,
              ElementRange& range) {
+  const model::SettingOut& out = model.settingOut;
+  if (element.unitCount > 0) {
+    const model::UnitFrame& frame = model.works.frames[element.frame];
+    range.wallStart = glm::vec2(frame.start - model::Vec2(scene.origin));
+    range.along = glm::vec2(frame.along);
+    return;
+  }
   if (element.wall.empty()) return;
   for (size_t i = 0; i < out.walls.size(); ++i) {
     if (out.walls[i].name != element.wall) continue;
@@ -90,7 +98,7 @@ void setWall(const model::SettingOut& out, const model::Element& element, const 
 // Boards and tiles without a wall run the longer way.
 void setGrain(const model::Element& element, ElementRange& range) {
   const glm::vec3 size = range.high - range.low;
-  if (element.wall.empty() && size.y > size.x) range.along = {0, 1};
+  if (element.wall.empty() && element.unitCount == 0 && size.y > size.x) range.along = {0, 1};
 }
 
 // First and last moment over the element's corners.
@@ -138,7 +146,7 @@ Scene buildScene(const model::Model& model) {
   scene.elements.resize(elements.size());
   for (size_t i = 0; i < elements.size(); ++i) {
     setClock(model, elements[i], scene, scene.elements[i]);
-    setWall(model.settingOut, elements[i], scene, scene.elements[i]);
+    setWall(model, elements[i], scene, scene.elements[i]);
     scene.elements[i].soil = isSoil(elements[i].kind);
     scene.elements[i].glass = elements[i].material == model::Material::Glass;
     scene.elements[i].profile = elements[i].kind == model::ElementKind::ProfileBoard ||
@@ -163,6 +171,7 @@ Scene buildScene(const model::Model& model) {
     setSpan(scene, scene.elements[i]);
     setGrain(elements[i], scene.elements[i]);
   }
+  addUnits(model.works, scene);
   hideSeams(scene);
   setBounds(model.works, scene);
   scene.silhouette = silhouetteOf(model.settingOut, scene.origin);

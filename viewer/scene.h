@@ -8,9 +8,11 @@
 #include <glm/mat4x4.hpp>
 #include <glm/vec2.hpp>
 #include <glm/vec3.hpp>
+#include <glm/vec4.hpp>
 
 #include "model/model.h"
 #include "viewer/growth.h"
+#include "viewer/unit_instance.h"
 
 namespace viewer {
 
@@ -55,6 +57,11 @@ struct ElementRange {
   glm::vec2 wallStart{0};  // where the bond, or the grain, starts, local
   glm::vec2 along{1, 0};   // which way it runs on plan, unit
   float wallPhase = 0;     // 0 or 1: the other bond at the next corner
+  // Of masonry that is laid unit by unit; parts of Scene's arrays.
+  std::uint32_t leaf = 0;                        // its leaf's header in Scene::leaves; 0: none
+  std::uint32_t firstUnit = 0, unitCount = 0;    // in the order they are laid
+  std::uint32_t firstRaked = 0, rakedCount = 0;  // those of them that are cut to a rake
+  std::uint32_t firstNeighbour = 0, neighbourCount = 0;
 };
 
 // Sizes that the brick and block patterns repeat at, metres; `from` is the damp course's level.
@@ -74,7 +81,12 @@ struct Scene {
   std::vector<std::uint32_t> order;           // indices of elements by first appearance
   glm::vec3 low{0}, high{0};                  // of everything
   glm::vec3 buildingLow{0}, buildingHigh{0};  // without the ground and standing buildings
-  std::vector<glm::vec3> silhouette;  // points that show it when they are seen; none: its box
+  std::vector<glm::vec3> silhouette;      // points that show it when they are seen; none: its box
+  std::vector<UnitInstance> units;        // bricks and blocks, in the order of `order`
+  std::vector<std::uint32_t> modelUnits;  // of each, its index into Works::units
+  std::vector<RakedInstance> raked;       // again those that are cut to a rake
+  std::vector<std::uint32_t> neighbours;  // elements that make a corner with an element
+  std::vector<glm::uvec4> leaves;         // the bond of every leaf: see leaf_table.h
   double stageCount = 0;
   Coursing coursing;
 

@@ -21,6 +21,8 @@ void ViewQuality::apply(Frame& frame, bool moving) const {
   if (!moving) return;
   if (steps_ >= 1) frame.samples = std::min(frame.samples, 2);
   if (steps_ >= 2) frame.samples = 1;
+  // Masonry that is laid already goes back to flat faces, nearer and nearer by.
+  if (steps_ >= 2) frame.unitPixel *= steps_ >= 3 ? 0 : 0.4f;
   if (steps_ >= 3) frame.shadows = false;
 }
 

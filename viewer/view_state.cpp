@@ -149,7 +149,7 @@ void ViewState::toggleSection(const model::Model& model, const Scene& scene) {
 
 void ViewState::toggleMeasuring() {
   measuring = !measuring;
-  selected = kNothing;
+  selected = selectedUnit = kNothing;
   clearMeasured();
 }
 
@@ -206,7 +206,7 @@ bool ViewState::backOut() {
   if (!measured.empty()) return clearMeasured(), true;
   if (measuring) return measuring = false, true;
   if (tab != Tab::None) return tab = Tab::None, true;
-  if (selected != kNothing) return selected = kNothing, true;
+  if (selected != kNothing) return selected = selectedUnit = kNothing, true;
   if (wanted) return wanted.reset(), true;
   if (standing) return standing.reset(), switches.levelPlane = false, true;
   if (switches.levelPlane) return switches.levelPlane = false, true;

@@ -41,6 +41,7 @@ class ViewState {
   Switches switches;
   Section section;
   std::uint32_t selected = kNothing;
+  std::uint32_t selectedUnit = kNothing;  // a brick or block of it, into Scene::units
   Tab tab = Tab::None;
   bool measuring = false;
   bool followStages = false;              // the camera goes to each stage's own view

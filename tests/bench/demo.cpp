@@ -47,13 +47,23 @@ const viewer::Scene& demoScene() {
 model::Model copies(int count) {
   model::Model many = demo();
   many.works.elements.clear();
+  many.works.units.clear();
+  many.works.frames.clear();
   many.works.elements.reserve(demo().works.elements.size() * static_cast<size_t>(count));
   for (int i = 0; i < count; ++i) {
     const model::Vec3 shift(40.0 * (i % 32), 40.0 * (i / 32), 0);
     for (model::Element element : demo().works.elements) {
       for (model::Vec3& p : element.solid.points) p += shift;
       if (i > 0) element.id += "-" + std::to_string(i);
+      element.firstUnit += many.works.units.size();
+      element.frame += many.works.frames.size();
       many.works.elements.push_back(std::move(element));
+    }
+    const model::Works& of = demo().works;
+    many.works.units.insert(many.works.units.end(), of.units.begin(), of.units.end());
+    for (model::UnitFrame frame : of.frames) {
+      frame.start += model::Vec2(shift);
+      many.works.frames.push_back(frame);
     }
   }
   return many;

@@ -4,6 +4,7 @@
 #include <benchmark/benchmark.h>
 #include <epoxy/gl.h>
 
+#include <array>
 #include <stdexcept>
 #include <tuple>
 
@@ -274,6 +275,7 @@ void frames(benchmark::State& state, const viewer::Scene& of, viewer::Frame fram
     glFinish();
   }
   state.counters["triangles"] = static_cast<double>(renderer.stats().triangles);
+  state.counters["units"] = static_cast<double>(renderer.stats().units);
   state.counters["calls"] = static_cast<double>(renderer.stats().drawCalls);
 }
 
@@ -333,6 +335,128 @@ void BM_FirstFrame(benchmark::State& state) {
   }
 }
 BENCHMARK(BM_FirstFrame)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()->UseRealTime();
+
+// ---- bricks -----------------------------------------------------------------
+
+// Everything stands and every brick and block is drawn one by one, however far off.
+viewer::Frame brickwise(const viewer::Scene& of) {
+  viewer::Frame frame = frameAt(of.stageCount, 1);
+  frame.camera = *viewer::standardView("south-west", of.low, of.high, 16.0 / 9);
+  frame.unitPixel = 1e9f;
+  frame.edges = false;
+  return frame;
+}
+
+const viewer::Scene& manyBricks(int houses) {
+  static int made = 0;
+  static viewer::Scene scene;
+  if (made != houses) scene = viewer::buildScene(copies(houses));
+  made = houses;
+  return scene;
+}
+
+const char* kBareBricks = R"(#version 330 core
+layout(location = 0) in uvec4 aUnit;
+uniform mat4 uMatrix;
+uniform vec3 uLow, uHigh;
+flat out vec3 vColour;
+void main() {
+  vec3 corner = vec3(gl_VertexID & 1, gl_VertexID >> 1 & 1, gl_VertexID >> 2 & 1);
+  vec3 at = mix(uLow, uHigh, vec3(aUnit.xyz & 1023u) / 1023.0);
+  vColour = vec3(0.7, 0.4, 0.3) * (0.6 + 0.2 * corner.z + 0.1 * corner.y);
+  gl_Position = uMatrix * vec4(at + corner * vec3(0.215, 0.1025, 0.065), 1.0);
+})";
+const char* kBareBricksFragment = R"(#version 330 core
+flat in vec3 vColour;
+out vec4 oColour;
+void main() { oColour = vec4(vColour, 1.0); })";
+
+// As many boxes as there are bricks, each from 16 bytes, one colour, no mortar, no light: scattered
+// over the same ground.
+void BM_BareBricks(benchmark::State& state) {
+  const auto offscreen = context();
+  const viewer::Scene& of = manyBricks(static_cast<int>(state.range(0)));
+  const viewer::Frame frame = brickwise(of);
+  std::vector<std::array<std::uint32_t, 4>> records(of.units.size());
+  std::uint32_t random = 1;
+  for (auto& record : records)
+    for (auto& word : record) word = (random = random * 1664525u + 1013904223u) >> 8;
+  const std::array<std::uint16_t, 36> kBox{0, 1, 5, 0, 5, 4, 1, 3, 7, 1, 7, 5, 3, 2, 6, 3, 6, 7,
+                                           2, 0, 4, 2, 4, 6, 4, 5, 7, 4, 7, 6, 0, 2, 3, 0, 3, 1};
+  const unsigned program = compiled(kBareBricks, kBareBricksFragment);
+  unsigned array = 0, buffers[2] = {0, 0};
+  glGenVertexArrays(1, &array);
+  glBindVertexArray(array);
+  glGenBuffers(2, buffers);
+  glBindBuffer(GL_ARRAY_BUFFER, buffers[0]);
+  glBufferData(GL_ARRAY_BUFFER, static_cast<GLsizeiptr>(records.size() * 16), records.data(),
+               GL_STATIC_DRAW);
+  glEnableVertexAttribArray(0);
+  glVertexAttribIPointer(0, 4, GL_UNSIGNED_INT, 16, nullptr);
+  glVertexAttribDivisor(0, 1);
+  glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, buffers[1]);
+  glBufferData(GL_ELEMENT_ARRAY_BUFFER, sizeof kBox, kBox.data(), GL_STATIC_DRAW);
+  const glm::mat4 matrix = frame.camera.projection(16.0 / 9, of.low, of.high) * frame.camera.view();
+  const auto drawOnce = [&] {
+    offscreen->begin(kWidth, kHeight, 1);
+    glEnable(GL_DEPTH_TEST);
+    glEnable(GL_CULL_FACE);
+    glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
+    glUseProgram(program);
+    glUniformMatrix4fv(glGetUniformLocation(program, "uMatrix"), 1, GL_FALSE,
+                       glm::value_ptr(matrix));
+    glUniform3fv(glGetUniformLocation(program, "uLow"), 1, glm::value_ptr(of.low));
+    glUniform3fv(glGetUniformLocation(program, "uHigh"), 1, glm::value_ptr(of.high));
+    glBindVertexArray(array);
+    glDrawElementsInstanced(GL_TRIANGLES, 36, GL_UNSIGNED_SHORT, nullptr,
+                            static_cast<GLsizei>(records.size()));
+    glFinish();
+  };
+  drawOnce();
+  for (auto _ : state) drawOnce();
+  state.counters["bricks"] = static_cast<double>(records.size());
+  glDeleteBuffers(2, buffers);
+  glDeleteVertexArrays(1, &array);
+  glDeleteProgram(program);
+}
+BENCHMARK(BM_BareBricks)
+    ->Arg(1)
+    ->Arg(66)
+    ->ArgName("houses")
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
+    ->UseRealTime();
+
+// Every brick and block of so many houses; 66 have a million.
+void BM_Bricks(benchmark::State& state) {
+  const viewer::Scene& of = manyBricks(static_cast<int>(state.range(0)));
+  frames(state, of, brickwise(of), Moves::Camera);
+  state.counters["bricks"] = static_cast<double>(of.units.size());
+}
+BENCHMARK(BM_Bricks)
+    ->Arg(1)
+    ->Arg(66)
+    ->ArgName("houses")
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
+    ->UseRealTime();
+
+// From a few steps off a corner of the demo: near masonry brick by brick, or all of it flat.
+void BM_NearFrame(benchmark::State& state) {
+  viewer::Frame frame = frameAt(scene().stageCount, 1);
+  frame.camera.target = scene().local({0.6, 0, 1.4});
+  frame.camera.distance = 2.5;
+  frame.camera.elevation = 0.2;
+  if (!state.range(0)) frame.unitPixel = 0;
+  frames(state, scene(), frame, Moves::Camera);
+}
+BENCHMARK(BM_NearFrame)
+    ->Arg(0)
+    ->Arg(1)
+    ->ArgName("bricks")
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
+    ->UseRealTime();
 
 // A scrubbed frame over a growing estate, the whole of it in view.
 void BM_FrameOfCopies(benchmark::State& state) {

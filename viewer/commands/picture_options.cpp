@@ -36,6 +36,7 @@ constexpr NamedOverlay kOverlays[] = {
     {"instrument", &Overlays::instrument},
     {"readings", &Overlays::readings},
     {"gauge-rods", &Overlays::gaugeRods},
+    {"cut-units", &Overlays::cutUnits},
 };
 
 template <typename Number>

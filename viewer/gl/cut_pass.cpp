@@ -42,6 +42,15 @@ bool merges(int material) {
   }
 }
 
+Pieces facesOf(const Scene& scene, const std::vector<const CutFill*>& cuts) {
+  Pieces faces;
+  for (const CutFill* cut : cuts) {
+    const ElementRange& range = scene.elements[cut->element];
+    faces.add(range.firstIndex, range.indexCount);
+  }
+  return faces;
+}
+
 void countInto() {
   glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
   glDepthMask(GL_FALSE);
@@ -83,23 +92,52 @@ void CutPass::giveGrowth(Program& program, const CutFill& cut, const ElementRang
   give(range.removed, "uRemovedFront", "uRemovedTimes");
 }
 
+std::vector<CutPass::Front> CutPass::frontsOf(const CutScene& of,
+                                              const std::vector<const CutFill*>& cuts) {
+  std::vector<Front> fronts;
+  const auto together = [&of](const CutFill& a, const CutFill& b) {
+    const ElementRange &p = of.scene.elements[a.element], &q = of.scene.elements[b.element];
+    return a.kind == b.kind && a.plane == b.plane && p.placed == q.placed &&
+           p.removed == q.removed &&
+           std::abs(widthOf(a, p, of.view) - widthOf(b, q, of.view)) < 0.05f;
+  };
+  for (const CutFill* cut : cuts) {
+    const auto found = std::find_if(fronts.begin(), fronts.end(), [&](const Front& front) {
+      return together(*front.front(), *cut);
+    });
+    if (found == fronts.end())
+      fronts.push_back({cut});
+    else
+      found->push_back(cut);
+  }
+  return fronts;
+}
+
 // A ray meets what stands of a closed thing an odd number of times where it goes in or out by the
 // side that is not built yet.
-unsigned CutPass::fillFront(const CutScene& of, const CutFill& cut) {
-  const ElementRange& range = of.scene.elements[cut.element];
+unsigned CutPass::fillFront(const CutScene& of, const Front& front) {
   const ClockClips clips;
+  glDisable(GL_BLEND);
+  glEnable(GL_STENCIL_TEST);
   countInto();
   depth_.use();
-  of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  unsigned calls = of.gpu.drawFaces(facesOf(of.scene, front));
   fillWhereOdd();
   surface_.use();
-  sheets_.draw(cut, of.scene, of.frame.time, surface_);
-  return 2;
+  calls += sheets_.draw(front, of.scene, of.frame.time, surface_);
+  glDisable(GL_STENCIL_TEST);
+  return calls;
+}
+
+unsigned CutPass::outlineFront(const CutScene& of, const Front& front) {
+  return outline(of, *front.front(), facesOf(of.scene, front), 1);
 }
 
 unsigned CutPass::fillSection(const CutScene& of, const CutFill& cut) {
   const ElementRange& range = of.scene.elements[cut.element];
   const glm::vec3 anchor = anchorOf(cut.plane, range);
+  glDisable(GL_BLEND);
+  glEnable(GL_STENCIL_TEST);
   countInto();
   section_->count.use();
   section_->count.set("uPlane", cut.plane);
@@ -119,19 +157,12 @@ unsigned CutPass::fillSection(const CutScene& of, const CutFill& cut) {
   fill.set("uHatch", static_cast<int>(look.hatch));
   fill.set("uFillSelected", cut.element == of.frame.selected ? 1.0f : 0.0f);
   of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  glDisable(GL_STENCIL_TEST);
   return 2;
 }
 
-unsigned CutPass::fill(const CutScene& of, const CutFill& cut) {
-  glDisable(GL_BLEND);
-  glEnable(GL_STENCIL_TEST);
-  const unsigned calls =
-      cut.kind == CutFill::Kind::Section ? fillSection(of, cut) : fillFront(of, cut);
-  glDisable(GL_STENCIL_TEST);
-  return calls;
-}
-
-unsigned CutPass::outline(const CutScene& of, const CutFill& cut, float widths) {
+unsigned CutPass::outline(const CutScene& of, const CutFill& cut, const Pieces& faces,
+                          float widths) {
   if (!of.frame.edges) return 0;
   const ElementRange& range = of.scene.elements[cut.element];
   glEnable(GL_BLEND);
@@ -140,7 +171,11 @@ unsigned CutPass::outline(const CutScene& of, const CutFill& cut, float widths) 
   line_.use();
   line_.set("uWidth", widthOf(cut, range, of.view) * widths);
   giveGrowth(line_, cut, range);
-  return of.gpu.drawFaces(range.firstIndex, range.indexCount);
+  return of.gpu.drawFaces(faces);
+}
+
+unsigned CutPass::outline(const CutScene& of, const CutFill& cut, float widths) {
+  return outline(of, cut, facesOf(of.scene, {&cut}), widths);
 }
 
 // Gives the programs what is the same for all cuts of a frame.
@@ -153,8 +188,8 @@ void CutPass::begin(const CutScene& of, const DrawList& list) {
         {{"cut.vert"}, {"view.glsl", "crossing.glsl", "section_fill.geom"}, {"depth_only.frag"}},
         {{"cut.vert"},
          {"view.glsl", "crossing.glsl", "section_fill.geom"},
-         {"clock.glsl", "growth.glsl", "light.glsl", "surface.glsl", "hatch.glsl",
-          "section_fill.frag"}}});
+         {"clock.glsl", "growth.glsl", "light.glsl", "unit_tone.glsl", "unit_marks.glsl",
+          "leaf.glsl", "surface.glsl", "hatch.glsl", "section_fill.frag"}}});
   const auto give = [&of](Program& program) {
     program.use();
     giveView(program, of.view);
@@ -182,13 +217,15 @@ unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& 
   glStencilMask(1);
   // By material, what is filled in apart from what was there before the work.
   std::map<std::pair<int, bool>, std::vector<const CutFill*>> merging;
-  std::vector<const CutFill*> single;
+  std::vector<const CutFill*> single, growing;
   for (const CutFill& cut : list.cuts) {
     const ElementRange& range = scene.elements[cut.element];
     const bool section = cut.kind == CutFill::Kind::Section;
     if (frame.seeThroughGround && range.soil && !section) continue;
     const int material = materials[cut.element];
-    if (section && merges(material))
+    if (!section)
+      growing.push_back(&cut);
+    else if (merges(material))
       merging[{material, range.soil && range.appears > 0}].push_back(&cut);
     else
       single.push_back(&cut);
@@ -198,9 +235,12 @@ unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& 
   // none between what is of one piece in the end.
   for (const auto& [piece, cuts] : merging) {
     for (const CutFill* cut : cuts) calls += outline(of, *cut, 2);
-    for (const CutFill* cut : cuts) calls += fill(of, *cut);
+    for (const CutFill* cut : cuts) calls += fillSection(of, *cut);
   }
-  for (const CutFill* cut : single) calls += fill(of, *cut);
+  const std::vector<Front> fronts = frontsOf(of, growing);
+  for (const Front& front : fronts) calls += fillFront(of, front);
+  for (const CutFill* cut : single) calls += fillSection(of, *cut);
+  for (const Front& front : fronts) calls += outlineFront(of, front);
   for (const CutFill* cut : single) calls += outline(of, *cut, 1);
   return calls;
 }

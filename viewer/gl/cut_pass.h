@@ -38,9 +38,14 @@ class CutPass {
     Program count, fill;
   };
   void begin(const CutScene& of, const DrawList& list);
-  unsigned fill(const CutScene& of, const CutFill& cut);
-  unsigned fillFront(const CutScene& of, const CutFill& cut);
+  // Cuts of time in one plane, of things that grow and go alike: they are drawn together, since no
+  // ray can leave two of them through that plane.
+  using Front = std::vector<const CutFill*>;
+  static std::vector<Front> frontsOf(const CutScene& of, const std::vector<const CutFill*>& cuts);
+  unsigned fillFront(const CutScene& of, const Front& front);
+  unsigned outlineFront(const CutScene& of, const Front& front);
   unsigned fillSection(const CutScene& of, const CutFill& cut);
+  unsigned outline(const CutScene& of, const CutFill& cut, const Pieces& faces, float widths);
   unsigned outline(const CutScene& of, const CutFill& cut, float widths);
   void giveGrowth(Program& program, const CutFill& cut, const ElementRange& range);
   Program& depth_;

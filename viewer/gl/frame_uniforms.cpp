@@ -68,7 +68,10 @@ void giveSurface(Program& program, const Frame& frame, const ViewNumbers& view,
   program.set("uLevel", glm::vec4(linear(kLevel), frame.levelPlane ? 1 : 0));
   program.set("uLevelAt", frame.levelPlaneAt);
   program.set("uStage", static_cast<float>(frame.stage));
-  program.set("uSelected", static_cast<int>(frame.selected));
+  // Of a thing one unit of which is meant only that is tinted.
+  program.set("uSelected",
+              static_cast<int>(frame.selectedUnit == kNothing ? frame.selected : kNothing));
+  program.set("uMarkCuts", frame.markCuts ? 1.0f : 0.0f);
 }
 
 void giveLooks(Program& program, const Coursing& coursing) {

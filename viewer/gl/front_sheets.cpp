@@ -105,17 +105,24 @@ void FrontSheets::upload(const Scene& scene, const std::vector<int>& materials) 
                corners.data(), GL_STATIC_DRAW);
 }
 
-void FrontSheets::draw(const CutFill& cut, const Scene& scene, double time,
-                       Program& surface) const {
-  const auto first = firstCorner_.find({cut.element, cut.kind});
-  if (first == firstCorner_.end()) return;
-  const SheetShift shift = sheetShift(cut.kind, scene.elements[cut.element], time);
+unsigned FrontSheets::draw(std::span<const CutFill* const> cuts, const Scene& scene, double time,
+                           Program& surface) const {
+  std::vector<GLint> firsts;
+  for (const CutFill* cut : cuts) {
+    const auto first = firstCorner_.find({cut->element, cut->kind});
+    if (first != firstCorner_.end()) firsts.push_back(first->second);
+  }
+  if (firsts.empty()) return 0;
+  const std::vector<GLsizei> counts(firsts.size(), 4);
+  const SheetShift shift = sheetShift(cuts[0]->kind, scene.elements[cuts[0]->element], time);
   surface.set("uShift", shift.by);
   surface.set("uTimesShift", shift.times);
   glBindVertexArray(array_);
-  glDrawArrays(GL_TRIANGLE_STRIP, first->second, 4);
+  glMultiDrawArrays(GL_TRIANGLE_STRIP, firsts.data(), counts.data(),
+                    static_cast<GLsizei>(firsts.size()));
   surface.set("uShift", glm::vec3(0));
   surface.set("uTimesShift", glm::vec2(0));
+  return 1;
 }
 
 }  // namespace viewer

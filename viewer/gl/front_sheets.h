@@ -6,6 +6,7 @@
 
 #include <array>
 #include <map>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -44,8 +45,10 @@ class FrontSheets {
 
   // Sends the sheets of everything that grows or goes bit by bit; `materials` by element.
   void upload(const Scene& scene, const std::vector<int>& materials);
-  // Draws the sheet of a cut of time with `surface`, which must be in use.
-  void draw(const CutFill& cut, const Scene& scene, double time, Program& surface) const;
+  // Draws the sheets of cuts of time with `surface`, which must be in use. All are of the same
+  // kind, of things that grow and go alike. Returns the number of draw calls.
+  unsigned draw(std::span<const CutFill* const> cuts, const Scene& scene, double time,
+                Program& surface) const;
 
  private:
   unsigned array_ = 0, buffer_ = 0;

@@ -30,6 +30,11 @@ std::uint64_t fill(GLenum target, unsigned buffer, const std::vector<T>& data) {
   return bytes;
 }
 
+int materialOf(const Scene& scene, const ElementRange& range) {
+  if (range.indexCount == 0) return 0;
+  return static_cast<int>(scene.vertices[scene.indices[range.firstIndex]].material & 31u);
+}
+
 }  // namespace
 
 void describeFaces() {
@@ -44,9 +49,11 @@ void describeFaces() {
 GpuScene::GpuScene() {
   glGenVertexArrays(1, &faces_);
   glGenVertexArrays(1, &edges_);
-  for (unsigned* buffer : {&vertexBuffer_, &indexBuffer_, &edgeBuffer_, &elementBuffer_})
+  for (unsigned* buffer :
+       {&vertexBuffer_, &indexBuffer_, &edgeBuffer_, &elementBuffer_, &leafBuffer_})
     glGenBuffers(1, buffer);
   glGenTextures(1, &elementTexture_);
+  glGenTextures(1, &leafTexture_);
   glBindVertexArray(faces_);
   glBindBuffer(GL_ARRAY_BUFFER, vertexBuffer_);
   glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, indexBuffer_);
@@ -60,9 +67,11 @@ GpuScene::GpuScene() {
 GpuScene::~GpuScene() {
   glDeleteVertexArrays(1, &faces_);
   glDeleteVertexArrays(1, &edges_);
-  for (unsigned* buffer : {&vertexBuffer_, &indexBuffer_, &edgeBuffer_, &elementBuffer_})
+  for (unsigned* buffer :
+       {&vertexBuffer_, &indexBuffer_, &edgeBuffer_, &elementBuffer_, &leafBuffer_})
     glDeleteBuffers(1, buffer);
   glDeleteTextures(1, &elementTexture_);
+  glDeleteTextures(1, &leafTexture_);
 }
 
 void GpuScene::upload(const Scene& scene) {
@@ -70,7 +79,10 @@ void GpuScene::upload(const Scene& scene) {
   table.reserve(scene.elements.size() * 2 + 2);
   for (const ElementRange& range : scene.elements) {
     table.emplace_back(range.wallStart, range.along);
-    table.emplace_back(range.wallPhase, range.quiet ? 1 : 0, range.soil ? 1 : 0, range.thickness);
+    if (range.leaf)
+      table.emplace_back(range.leaf + 2, 0, -materialOf(scene, range), range.thickness);
+    else
+      table.emplace_back(range.wallPhase, range.quiet ? 1 : 0, range.soil ? 1 : 0, range.thickness);
   }
   if (table.empty()) table.resize(2);
   glBindVertexArray(faces_);  // owns the binding of the index buffer
@@ -81,11 +93,20 @@ void GpuScene::upload(const Scene& scene) {
   bytes_ += fill(GL_TEXTURE_BUFFER, elementBuffer_, table);
   glBindTexture(GL_TEXTURE_BUFFER, elementTexture_);
   glTexBuffer(GL_TEXTURE_BUFFER, GL_RGBA32F, elementBuffer_);
+  bytes_ += fill(GL_TEXTURE_BUFFER, leafBuffer_,
+                 scene.leaves.empty() ? std::vector<glm::uvec4>(1) : scene.leaves);
+  glBindTexture(GL_TEXTURE_BUFFER, leafTexture_);
+  glTexBuffer(GL_TEXTURE_BUFFER, GL_RGBA32UI, leafBuffer_);
 }
 
 void GpuScene::bindElements(int unit) const {
   glActiveTexture(GL_TEXTURE0 + static_cast<unsigned>(unit));
   glBindTexture(GL_TEXTURE_BUFFER, elementTexture_);
+}
+
+void GpuScene::bindLeaves(int unit) const {
+  glActiveTexture(GL_TEXTURE0 + static_cast<unsigned>(unit));
+  glBindTexture(GL_TEXTURE_BUFFER, leafTexture_);
 }
 
 unsigned GpuScene::drawFaces(const Pieces& pieces) const {

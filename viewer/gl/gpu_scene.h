@@ -27,11 +27,14 @@ class GpuScene {
   unsigned drawEdges(const Pieces& pieces) const;
   // Binds the table of elements to a texture unit.
   void bindElements(int unit) const;
+  // The same of the bond of leaves.
+  void bindLeaves(int unit) const;
 
  private:
   unsigned faces_ = 0, edges_ = 0;  // vertex arrays
   unsigned vertexBuffer_ = 0, indexBuffer_ = 0, edgeBuffer_ = 0;
   unsigned elementBuffer_ = 0, elementTexture_ = 0;
+  unsigned leafBuffer_ = 0, leafTexture_ = 0;
   std::uint64_t bytes_ = 0;
 };
 

@@ -105,7 +105,7 @@ void LightMaps::look(Map& map, const glm::mat4& matrix, int size) {
 }
 
 unsigned LightMaps::draw(Map& map, const Frame& frame, const Pieces& still, const Pieces& moving,
-                         const GpuScene& scene) {
+                         const GpuScene& scene, const DrawUnits& units) {
   unsigned calls = 0;
   depth_.use();
   depth_.set("uViewProjection", map.matrix);
@@ -122,17 +122,18 @@ unsigned LightMaps::draw(Map& map, const Frame& frame, const Pieces& still, cons
     map.drawn = still;
     map.fresh = true;
   }
-  map.moving = !moving.empty();
+  map.moving = !moving.empty() || units;
   if (!map.moving) return calls;
   into(map.all);
   glBindFramebuffer(GL_READ_FRAMEBUFFER, map.still.framebuffer);
   glBlitFramebuffer(0, 0, map.size, map.size, 0, 0, map.size, map.size, GL_DEPTH_BUFFER_BIT,
                     GL_NEAREST);
-  return calls + scene.drawFaces(moving);
+  calls += scene.drawFaces(moving);
+  return calls + (units ? units(map.matrix) : 0);
 }
 
 unsigned LightMaps::update(const Frame& frame, const glm::vec3& low, const glm::vec3& high,
-                           const DrawList& list, const GpuScene& scene) {
+                           const DrawList& list, const GpuScene& scene, const DrawUnits& units) {
   if (!frame.shadows || (fresh_ && sameLight(frame, drawn_))) return 0;
   low_ = low - 0.5f;
   high_ = high + 0.5f;
@@ -148,9 +149,9 @@ unsigned LightMaps::update(const Frame& frame, const glm::vec3& low, const glm::
   const ClockClips clips;
   glEnable(GL_POLYGON_OFFSET_FILL);
   glPolygonOffset(1.5f, 2.0f);
-  unsigned calls = draw(sun_, frame, list.still, list.moving, scene);
+  unsigned calls = draw(sun_, frame, list.still, list.moving, scene, units);
   glDisable(GL_POLYGON_OFFSET_FILL);
-  calls += draw(sky_, frame, list.sky, list.moving, scene);
+  calls += draw(sky_, frame, list.sky, list.moving, scene, units);
   drawn_ = frame;
   fresh_ = true;
   return calls;

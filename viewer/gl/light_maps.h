@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 
 #include <glm/mat4x4.hpp>
 #include <glm/vec3.hpp>
@@ -25,10 +26,12 @@ class LightMaps {
   LightMaps& operator=(const LightMaps&) = delete;
 
   void forget();  // after a change of scene
+  // Draws what is being laid unit by unit into the map that is bound, as the matrix sees it.
+  using DrawUnits = std::function<unsigned(const glm::mat4& matrix)>;
   // Draws the maps if the frame needs others than there are. Leaves another framebuffer bound.
   // Returns the number of draw calls.
   unsigned update(const Frame& frame, const glm::vec3& low, const glm::vec3& high,
-                  const DrawList& list, const GpuScene& scene);
+                  const DrawList& list, const GpuScene& scene, const DrawUnits& units);
   // Gives the program in use the uniforms of shaders/light.glsl; the maps take two texture units.
   void give(Program& program, const Frame& frame, int firstUnit) const;
 
@@ -49,7 +52,7 @@ class LightMaps {
   };
   static void look(Map& map, const glm::mat4& matrix, int size);
   unsigned draw(Map& map, const Frame& frame, const Pieces& still, const Pieces& moving,
-                const GpuScene& scene);
+                const GpuScene& scene, const DrawUnits& units);
 
   Program& depth_;
   Map sun_, sky_;

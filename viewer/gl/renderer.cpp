@@ -11,6 +11,7 @@
 #include "viewer/gl/light_maps.h"
 #include "viewer/gl/program.h"
 #include "viewer/gl/render_target.h"
+#include "viewer/gl/unit_pass.h"
 #include "viewer/palette.h"
 
 namespace viewer {
@@ -31,13 +32,15 @@ void blend() {
 struct Renderer::Impl {
   Program depth{{"clock.glsl", "clip.glsl", "view.glsl", "depth.vert"}, {"depth_only.frag"}};
   Program surface{{"clock.glsl", "clip.glsl", "view.glsl", "surface.vert"},
-                  {"light.glsl", "surface.glsl", "surface.frag"}};
+                  {"light.glsl", "unit_tone.glsl", "unit_marks.glsl", "leaf.glsl", "surface.glsl",
+                   "surface.frag"}};
   Program ink{{"view.glsl", "ink.vert"},
               {"clock.glsl", "view.glsl", "thick_line.glsl", "pen_line.glsl", "ink.geom"},
               {"ink.frag"}};
   Program sheet{{"view.glsl", "plane.vert"}, {"plane.frag"}};
   GpuScene gpu;
   LightMaps light{depth};
+  UnitPass units;
   std::unique_ptr<CutPass> cutPass;  // made with the first cut: its shaders are large
   RenderTarget target;
   unsigned nothing = 0;  // a vertex array without attributes
@@ -45,8 +48,10 @@ struct Renderer::Impl {
   std::vector<int> materials;
   DrawList list;
   RenderStats stats;
+  std::uint64_t unitBytes = 0;
 
-  void giveSurfaces(const Frame& frame, const ViewNumbers& view);
+  void giveSurfaces(Program& program, const Frame& frame, const ViewNumbers& view);
+  void drawUnits(const Frame& frame, const ViewNumbers& view);
   void drawFaces(const Frame& frame, const ViewNumbers& view);
   void drawSoils();
   void drawGlass();
@@ -67,7 +72,7 @@ const RenderStats& Renderer::stats() const { return impl_->stats; }
 void Renderer::setScene(const Scene& scene) {
   Impl& r = *impl_;
   r.gpu.upload(scene);
-  r.stats.bytesUploaded = r.gpu.bytesUploaded();
+  r.stats.bytesUploaded = r.gpu.bytesUploaded() + (r.unitBytes += r.units.upload(scene));
   r.numbers = Scene{};
   r.numbers.origin = scene.origin;
   r.numbers.elements = scene.elements;
@@ -76,6 +81,9 @@ void Renderer::setScene(const Scene& scene) {
   r.numbers.high = scene.high;
   r.numbers.coursing = scene.coursing;
   r.numbers.stageCount = scene.stageCount;
+  r.numbers.units = scene.units;  // when each is laid
+  r.numbers.raked = scene.raked;
+  r.numbers.neighbours = scene.neighbours;
   r.materials.assign(scene.elements.size(), 0);
   for (size_t i = 0; i < scene.elements.size(); ++i) {
     const ElementRange& range = scene.elements[i];
@@ -89,15 +97,28 @@ void Renderer::setScene(const Scene& scene) {
   if (r.cutPass) r.cutPass->setScene(r.numbers, r.materials);
 }
 
-void Renderer::Impl::giveSurfaces(const Frame& frame, const ViewNumbers& view) {
+void Renderer::Impl::giveSurfaces(Program& program, const Frame& frame, const ViewNumbers& view) {
   gpu.bindElements(0);
-  surface.use();
-  giveView(surface, view);
-  giveClock(surface, frame);
-  giveSurface(surface, frame, view, numbers.coursing);
-  surface.set("uElements", 0);
-  light.give(surface, frame, 1);
-  surface.set("uOpacity", 1.0f);
+  gpu.bindLeaves(3);
+  program.use();
+  giveView(program, view);
+  giveClock(program, frame);
+  giveSurface(program, frame, view, numbers.coursing);
+  program.set("uElements", 0);
+  program.set("uLeaves", 3);
+  light.give(program, frame, 1);
+  program.set("uOpacity", 1.0f);
+}
+
+void Renderer::Impl::drawUnits(const Frame& frame, const ViewNumbers& view) {
+  if (list.laying.empty() && list.layingRaked.empty() && list.units.empty() &&
+      list.unitsRaked.empty())
+    return;
+  giveSurfaces(units.surface(numbers.coursing), frame, view);
+  stats.drawCalls += units.draw(frame, list.units, list.unitsRaked);
+  stats.drawCalls += units.draw(frame, list.laying, list.layingRaked);
+  stats.units = list.laying.total() + list.units.total();
+  stats.triangles += stats.units * 22;
 }
 
 void Renderer::Impl::drawFaces(const Frame& frame, const ViewNumbers& view) {
@@ -115,13 +136,14 @@ void Renderer::Impl::drawFaces(const Frame& frame, const ViewNumbers& view) {
     depth.use();
     giveView(depth, view);
     giveClock(depth, frame);
-    stats.drawCalls += gpu.drawFaces(list.still);
+    stats.drawCalls += gpu.drawFaces(list.seen);
     glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
   }
-  giveSurfaces(frame, view);
-  stats.drawCalls += gpu.drawFaces(list.still);
+  drawUnits(frame, view);
+  giveSurfaces(surface, frame, view);
+  stats.drawCalls += gpu.drawFaces(list.seen);
   stats.drawCalls += gpu.drawFaces(list.moving);
-  stats.triangles += (list.still.total() + list.moving.total()) / 3;
+  stats.triangles += (list.seen.total() + list.moving.total()) / 3;
 }
 
 // Depth first and colour after, so that only the nearest soil is laid over what is behind it.
@@ -231,9 +253,15 @@ void Renderer::draw(const Frame& frame, int width, int height) {
       GL_DRAW_FRAMEBUFFER, bound ? GL_STENCIL_ATTACHMENT : GL_STENCIL,
       bound ? GL_FRAMEBUFFER_ATTACHMENT_OBJECT_TYPE : GL_FRAMEBUFFER_ATTACHMENT_STENCIL_SIZE,
       &stencil);
-  r.stats.triangles = r.stats.drawCalls = 0;
-  listFor(r.numbers, frame, r.list);
-  r.stats.drawCalls += r.light.update(frame, r.numbers.low, r.numbers.high, r.list, r.gpu);
+  r.stats.triangles = r.stats.drawCalls = r.stats.units = 0;
+  const ViewNumbers view = viewNumbers(frame, r.numbers, width, height);
+  listFor(r.numbers, frame, r.list, {view.viewProjection, view.eye, view.pixel});
+  LightMaps::DrawUnits casters;
+  if (!r.list.laying.empty() || !r.list.layingRaked.empty())
+    casters = [&](const glm::mat4& matrix) {
+      return r.units.drawDepths(frame, matrix, r.gpu, r.list.laying, r.list.layingRaked);
+    };
+  r.stats.drawCalls += r.light.update(frame, r.numbers.low, r.numbers.high, r.list, r.gpu, casters);
   // A framebuffer with samples of its own, or one that wants none, is drawn into directly.
   const bool direct = stencil != 0 && (samples > 1 || frame.samples <= 1);
   if (direct) {
@@ -245,7 +273,7 @@ void Renderer::draw(const Frame& frame, int width, int height) {
   }
   Frame shown = frame;
   if (frame.stage >= r.numbers.stageCount - 1) shown.stage = -1;  // finished: all in full colour
-  r.drawAll(shown, viewNumbers(frame, r.numbers, width, height));
+  r.drawAll(shown, view);
   if (!direct) {
     r.target.resolveInto(static_cast<unsigned>(bound));
     glBindFramebuffer(GL_FRAMEBUFFER, static_cast<unsigned>(bound));

@@ -13,6 +13,7 @@ struct RenderStats {
   std::uint64_t bytesUploaded = 0;  // since the renderer was made
   std::uint64_t triangles = 0;      // of the last frame
   std::uint64_t drawCalls = 0;      // of the last frame
+  std::uint64_t units = 0;          // of the last frame, drawn one by one
 };
 
 // Needs a current OpenGL 3.3 context for its whole life.

@@ -120,6 +120,7 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   if (overlays.instrument) drawInstruments(sheet);
   if (overlays.readings) drawReadings(sheet, *with.asBuilt);
   if (overlays.gaugeRods) drawGaugeRods(sheet, with.facts->rods);
+  if (overlays.cutUnits) drawCutUnits(sheet);
   drawCornerLetters(sheet, rings);  // over the ends of dimension lines
   if (levels) drawLevelMarks(sheet);
   drawLabels(sheet);

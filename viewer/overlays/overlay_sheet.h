@@ -67,6 +67,10 @@ struct CornerRing {
   bool aside = false;   // so far off that a line joins the two
 };
 
+// The first of the drawing's corners, from the lower left on, that nothing has taken; nothing when
+// all are.
+std::optional<Box> freeCorner(const OverlaySheet& sheet, const glm::vec2& size);
+
 // The fixed furniture.
 void drawCaptions(OverlaySheet& sheet);
 void drawTitleBlock(OverlaySheet& sheet);
@@ -90,6 +94,8 @@ void drawInstruments(OverlaySheet& sheet);
 void drawGaugeRods(OverlaySheet& sheet, const std::vector<CornerRod>& rods);
 // What was read, with its deviations; the surfaces read as a heat map.
 void drawReadings(OverlaySheet& sheet, const model::AsBuilt& asBuilt);
+// What the marks on units that are not whole mean, and how many of each stand.
+void drawCutUnits(OverlaySheet& sheet);
 // Boards' marks, tape checks, offset lines and limits: in plan the setting-out drawing, elsewhere
 // quieter.
 void drawSettingOut(OverlaySheet& sheet, const model::SetOutLines& lines);

@@ -54,6 +54,7 @@ void showPage(SheetsInput& input) {
   ImGui::Checkbox("Setting out: marks, tapes, limits (B)", &overlays.settingOut);
   ImGui::Checkbox("The instrument and its set-ups", &overlays.instrument);
   ImGui::Checkbox("Readings against the drawing (E)", &overlays.readings);
+  ImGui::Checkbox("Cut bricks and blocks, marked (X)", &overlays.cutUnits);
   heading("The building");
   ImGui::Checkbox("See through the ground (G)", &switches.seeThroughGround);
   bool section = input.state.section.on;
@@ -153,7 +154,7 @@ void keysPage() {
        {"6 7 8 9", "from the corners, SW SE NE NW"},
        {"V", "the stage's own view"},
        {"P, F", "parallel; frame"}}};
-  static constexpr std::array<KeyLine, 18> kShow{
+  static constexpr std::array<KeyLine, 19> kShow{
       {{"click", "what is this?"},
        {"L, T", "levels; string lines, profiles"},
        {"C, D", "corner letters; lengths"},
@@ -162,6 +163,7 @@ void keysPage() {
        {"I", "read from the next set-up; from none"},
        {"J", "stand the instrument by hand"},
        {"E", "readings against the drawing"},
+       {"X", "cut bricks and blocks, marked"},
        {"A", "type a reading"},
        {"K", "the level book"},
        {"Ctrl S", "save the level book"},

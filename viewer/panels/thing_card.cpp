@@ -8,6 +8,7 @@
 #include "viewer/overlays/pen.h"
 #include "viewer/overlays/words.h"
 #include "viewer/own_size.h"
+#include "viewer/unit_words.h"
 
 namespace viewer {
 namespace {
@@ -66,7 +67,12 @@ void drawThingCard(ImDrawList* list, const ReadyJob& job, const Frame& frame,
     return line.ink == CardInk::Name ? Cut::Bold : Cut::Text;
   };
   const auto in = [&](const CardLine& line) { return line.ink == CardInk::Quiet ? indent : 0; };
-  const auto lines = thingLines(job, selected);
+  auto lines = thingLines(job, selected);
+  if (frame.selectedUnit < job.scene.modelUnits.size()) {
+    const size_t unit = job.scene.modelUnits[frame.selectedUnit];
+    lines[0].ink = CardInk::Plain;
+    lines.insert(lines.begin(), {unitWords(job.model, selected, unit), CardInk::Name});
+  }
   float width = 0, height = 20 * u;
   for (const CardLine& line : lines)
     width = std::max(width, pen.size(line.words, cutOf(line)).x + in(line));

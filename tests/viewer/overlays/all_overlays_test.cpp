@@ -26,6 +26,7 @@ constexpr Named kEach[] = {
     {"readings", &Overlays::readings},
     {"instrument", &Overlays::instrument},
     {"gauge rods", &Overlays::gaugeRods},
+    {"cut units", &Overlays::cutUnits},
 };
 
 struct Size {
