@@ -14,6 +14,7 @@ std::vector<KeySpec> groundKeys();
 std::vector<KeySpec> outlineKeys();
 std::vector<KeySpec> storeyKeys();
 std::vector<KeySpec> wallKeys();
+std::vector<KeySpec> builtInKeys();  // ties, boards and the rest: walls too
 std::vector<KeySpec> foundationKeys();
 std::vector<KeySpec> cellarKeys();
 std::vector<KeySpec> floorKeys();

@@ -58,56 +58,15 @@ void countUnits(const TakeoffInput& in, Tally& tally) {
   }
 }
 
-// The stage in which the inner leaf beside an opening rises past half its height.
-StageKey stageBeside(const TakeoffInput& in, const BuiltOpening& opening) {
-  const double middle = (opening.sill + opening.head) / 2;
-  for (const Lift& lift : in.settingOut.lifts) {
-    if (middle <= lift.top) return {StageKind::RunIn, lift.storey, lift.number};
-  }
-  return {StageKind::Gables};
-}
-
-void countTies(const TakeoffInput& in, Tally& tally) {
+void countRender(const TakeoffInput& in, Tally& tally) {
   const WallBuildUp& w = in.job.walls;
-  if (w.cavity <= 0 || w.innerLeaf <= 0) return;
-  const TakeoffItem ties{"Wall ties", Unit::Each, waste::kTies, 1,
-                         "2.5 per m2: 900 across, 450 up, staggered"};
   for (const Element& e : in.works.elements) {
-    if (e.kind != ElementKind::InnerLeaf) continue;
-    tally.add(ties, volume(e.solid) / w.innerLeaf * kTiesPerSquareMetre, e.placed.stage);
-  }
-  const TakeoffItem jambs{"Wall ties beside openings", Unit::Each, waste::kTies, 1,
-                          "one to each 300 of height, both sides"};
-  for (const BuiltOpening& opening : in.settingOut.openings) {
-    const double each = std::floor((opening.head - opening.sill) / kJambTieSpacing + 1e-9) + 1;
-    tally.add(jambs, 2 * each, stageBeside(in, opening));
-  }
-}
-
-void countLinings(const TakeoffInput& in, Tally& tally) {
-  const WallBuildUp& w = in.job.walls;
-  const double leaf = (w.outerLeaf + w.innerLeaf) / 2;
-  for (const Element& e : in.works.elements) {
-    if (e.kind == ElementKind::CavityInsulation && w.insulation > 0) {
-      tally.add({"Cavity insulation, " + lengthText(w.insulation), Unit::SquareMetre,
-                 waste::kBoards, 1, "face, openings taken out"},
-                volume(e.solid) / w.insulation, e.placed.stage);
-    } else if (e.kind == ElementKind::CavityCloser) {
-      tally.add({"Cavity closers, " + lengthText(w.cavity), Unit::Metre, waste::kBoards, 1,
-                 "jambs, sills and thresholds"},
-                e.quantity.amount, e.placed.stage);
-    } else if (e.kind == ElementKind::Render && w.render > 0) {
+    if (e.kind == ElementKind::Render && w.render > 0) {
       tally.add(
           {"Render, " + lengthText(w.render), Unit::SquareMetre, 0, 0, "face, openings taken out"},
           volume(e.solid) / w.render, e.placed.stage);
       tally.add({"Mortar for render", Unit::CubicMetre, waste::kRender, 0.1, "face x thickness"},
                 volume(e.solid), e.placed.stage);
-    } else if (e.kind == ElementKind::DampCourse && e.top > e.underside && leaf > 0) {
-      const double run = e.quantity.unit == Unit::Metre
-                             ? e.quantity.amount
-                             : volume(e.solid) / (e.top - e.underside) / leaf;
-      tally.add({"Damp course", Unit::Metre, waste::kMembrane, 1, "both leaves"}, run,
-                e.placed.stage);
     }
   }
 }
@@ -116,8 +75,7 @@ void countLinings(const TakeoffInput& in, Tally& tally) {
 
 void countMasonry(const TakeoffInput& in, Tally& tally) {
   countUnits(in, tally);
-  countTies(in, tally);
-  countLinings(in, tally);
+  countRender(in, tally);
 }
 
 namespace {

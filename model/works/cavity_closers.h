@@ -11,6 +11,9 @@
 
 namespace model {
 
+// Square to the opening: common practice, no source.
+inline constexpr double kCloserWidth = 0.075;
+
 // One closer in the elevation of the cavity.
 struct CloserPlan {
   size_t opening = 0;  // into SettingOut::openings
@@ -23,7 +26,8 @@ struct CloserPlan {
 // opening, over a slope or past a corner. They share no place.
 std::vector<CloserPlan> closerPlan(const Job& job, const SettingOut& settingOut, size_t wall);
 
-// Insulated closers across the whole cavity, built in lift by lift with the leaves.
+// Insulated closers across the cavity, built in lift by lift with the leaves; between the upright
+// ones and the outer leaf a damp course.
 void buildCavityClosers(const Job& job, const SettingOut& settingOut, size_t wall, Works& works);
 
 }  // namespace model

@@ -11,6 +11,7 @@
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
 #include "model/works/cavity_closers.h"
+#include "model/works/cavity_parts.h"
 #include "model/works/parts.h"
 #include "model/works/racking.h"
 #include "model/works/wall_infill.h"
@@ -31,6 +32,9 @@ class LeafBuilder {
         works_(works),
         module_((side == LeafSide::Outer ? job.walls.brickLength : job.walls.blockLength) +
                 job.walls.joint) {}
+
+  // Of all lifts: what is raised before the run between.
+  const std::vector<Rect>& corners() const { return corners_; }
 
   void build() {
     if (plan_.layer.empty()) return;
@@ -147,6 +151,7 @@ class LeafBuilder {
       const auto corner = rackedCorner(laid_, plan_.layer, atStart, free, bottom, top, module_);
       notRun.insert(notRun.end(), corner.begin(), corner.end());
       corners.insert(corners.end(), corner.begin(), corner.end());
+      corners_.insert(corners_.end(), corner.begin(), corner.end());
       const std::string name =
           "corner " + settingOut_.corners[atStart ? wall_.from : wall_.to].letter;
       put(liftId(job_, lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
@@ -186,6 +191,7 @@ class LeafBuilder {
   LaidLeaf laid_;
   std::vector<bool> taken_;  // units that a part has
   size_t frame_ = 0;
+  std::vector<Rect> corners_;
   std::vector<Rect> madeUpBefore_;  // under the lintels, on lifts before
 };
 
@@ -194,11 +200,19 @@ class LeafBuilder {
 void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works) {
   const LeafBonds bonds = deriveLeafBonds(job, settingOut);
   for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
+    std::vector<Rect> corners;
     for (const LeafSide side : {LeafSide::Outer, LeafSide::Inner}) {
-      LeafBuilder(job, settingOut, bonds, wall, side, works).build();
+      LeafBuilder leaf(job, settingOut, bonds, wall, side, works);
+      leaf.build();
+      corners.insert(corners.end(), leaf.corners().begin(), leaf.corners().end());
     }
-    buildCavityFill(job, settingOut, wall, works);
-    buildCavityInsulation(job, settingOut, wall, works);
+    const CavityPlan cavity = cavityPlan(job, settingOut, wall);
+    buildCavityFill(settingOut, cavity, works);
+    if (!cavity.empty()) {
+      buildWallTies(job, settingOut, cavity, corners, works);
+      buildInsulationBoards(job, settingOut, cavity, works);
+      buildCavityTrays(job, settingOut, cavity, works);
+    }
     buildCavityClosers(job, settingOut, wall, works);
   }
 }

@@ -3,19 +3,17 @@
 
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
+#include "model/works/lintel_placement.h"
 #include "model/works/parts.h"
 
 namespace model {
 
-namespace {
-
-// Laid in a stage of their own they come one after another; otherwise each when the wall that rises
-// has come up to its bearing. Always whole.
-Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
-  const Vec3 bearing{0, 0, lintel.rect.z0};
+Placement whenWallReaches(const SettingOut& settingOut, const LintelPlan& lintel, double level) {
+  const Vec3 bearing{0, 0, level};
   if (lintel.ownStage) {
     const double count = static_cast<double>(settingOut.openings.size());
-    return whole(lintel.stage, static_cast<double>(lintel.opening) / count);
+    const double over = level > lintel.rect.z0 + 1e-6 ? 0.5 : 0;
+    return whole(lintel.stage, (static_cast<double>(lintel.opening) + over) / count);
   }
   if (lintel.stage.kind == StageKind::Gables) {
     const Levels& levels = settingOut.levels;
@@ -29,8 +27,6 @@ Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
   }
   return whole(lintel.stage);
 }
-
-}  // namespace
 
 void buildLintels(const Job& job, const SettingOut& settingOut, Works& works) {
   for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
@@ -46,7 +42,7 @@ void buildLintels(const Job& job, const SettingOut& settingOut, Works& works) {
         element.material = Material::Concrete;
         element.solid = plan.layer.solid(fromRectangles({lintel.rect}, {}));
         element.quantity = {1, Unit::Each};
-        element.placed = placementOf(settingOut, lintel);
+        element.placed = whenWallReaches(settingOut, lintel, lintel.rect.z0);
         element.wall = line.name;
         add(works, std::move(element));
       }
