@@ -131,7 +131,7 @@ class Boards {
       for (const Rect& r : *list)
         if (r.overlaps(board)) cuts.push_back(r);
     Solid& solid = parts_[partAt(board.z0)];
-    const bool clear = slope_.empty() || lowestBetween(slope_, board.s0, board.s1) >= board.z1;
+    const bool clear = slope_.empty() || lowestOver(board.s0, board.s1) >= board.z1;
     if (!clear) {
       underRafters(board, cuts, solid);
     } else if (cuts.empty()) {
@@ -141,7 +141,13 @@ class Boards {
     }
   }
 
-  double slopeAt(double s) const { return lowestBetween(slope_, s, s); }
+  // The slope over a length of wall; where that ends at a corner, over its mitre too.
+  double lowestOver(double s0, double s1) const {
+    if (s0 < layer_.from + kSliver) s0 = std::min(layer_.startFront, layer_.startBack);
+    if (s1 > layer_.to - kSliver) s1 = std::max(layer_.endFront, layer_.endBack);
+    return lowestBetween(slope_, s0, s1);
+  }
+  double slopeAt(double s) const { return lowestOver(s, s); }
 
   // A board of a gable, cut to the slope: the lower of the two faces rules.
   void underRafters(const Rect& board, const std::vector<Rect>& cuts, Solid& solid) {
