@@ -25,6 +25,9 @@ std::vector<KeySpec> builtInKeys() {
       {"walls", "board_height", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.builtIn.boardHeight; }, 0.2, 1.5, "455",
        "Its height as it stands in the cavity: what fits between the rows of ties"},
+      {"walls", "weep_spacing", ValueKind::Length,
+       [](Job& job, size_t) -> Slot { return &job.walls.builtIn.weepSpacing; }, 0.3, 1.5, "900",
+       "Weep holes over trays and at the foot of the cavity, at most so far apart"},
   };
 }
 

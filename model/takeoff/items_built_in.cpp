@@ -80,6 +80,15 @@ void countDampCourses(const TakeoffInput& in, Tally& tally) {
   }
 }
 
+void countWeepVents(const TakeoffInput& in, Tally& tally) {
+  for (const Element& e : in.works.elements)
+    if (e.kind == ElementKind::WeepVent)
+      tally.add({"Weep vents", Unit::Each, waste::kBreakage, 1,
+                 "two or more over each tray, and along the foot of the cavity, at most " +
+                     lengthText(in.job.walls.builtIn.weepSpacing) + " apart"},
+                e.quantity.amount, e.placed.stage);
+}
+
 }  // namespace
 
 void countBuiltIn(const TakeoffInput& in, Tally& tally) {
@@ -92,6 +101,7 @@ void countBuiltIn(const TakeoffInput& in, Tally& tally) {
               e.quantity.amount, e.placed.stage);
   }
   countDampCourses(in, tally);
+  countWeepVents(in, tally);
 }
 
 }  // namespace model

@@ -24,6 +24,19 @@ struct LintelPlan {
   StageKey lift;          // of RunIn: the leaf's that brings it up to the bearing; none at gables
 };
 
+// A padstone under one end of a lintel in the inner leaf, as the drawing asks for it.
+struct PadstonePlan {
+  size_t lintel = 0;  // into LeafPlan::lintels
+  bool atStart = true;
+  Rect rect;  // a course of blocks high
+};
+
+// A sill under a window, in the outer leaf, between the jambs.
+struct SillPlan {
+  size_t opening = 0;  // into SettingOut::openings
+  Rect rect;
+};
+
 // One leaf of one wall: its layer, how far up it stands level, its holes.
 struct LeafPlan {
   size_t wall = 0;
@@ -32,8 +45,10 @@ struct LeafPlan {
   double levelTop = 0;  // to here all along; a gable goes on above
   std::vector<Rect> openings;
   std::vector<LintelPlan> lintels;
+  std::vector<PadstonePlan> padstones;
+  std::vector<SillPlan> sills;
 
-  std::vector<Rect> cuts() const;  // openings and lintels
+  std::vector<Rect> cuts() const;  // all of these
 };
 
 LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side);

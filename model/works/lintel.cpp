@@ -15,17 +15,27 @@ Placement whenWallReaches(const SettingOut& settingOut, const LintelPlan& lintel
     const double over = level > lintel.rect.z0 + 1e-6 ? 0.5 : 0;
     return whole(lintel.stage, (static_cast<double>(lintel.opening) + over) / count);
   }
-  if (lintel.stage.kind == StageKind::Gables) {
-    const Levels& levels = settingOut.levels;
-    return whole(lintel.stage,
-                 fractionAt(upward(lintel.stage, levels.outerLeafTop, levels.ridge), bearing));
-  }
+  if (lintel.stage.kind == StageKind::Gables) return whenLeafReaches(settingOut, level, true);
   for (const Lift& lift : settingOut.lifts) {
     if (lift.storey == lintel.stage.storey && lift.number == lintel.stage.lift) {
       return whole(lintel.stage, fractionAt(upward(lintel.stage, lift.bottom, lift.top), bearing));
     }
   }
   return whole(lintel.stage);
+}
+
+Placement whenLeafReaches(const SettingOut& settingOut, double level, bool inGable) {
+  const Vec3 bed{0, 0, level};
+  if (inGable) {
+    const StageKey stage{StageKind::Gables, 0, 0};
+    const Levels& levels = settingOut.levels;
+    return whole(stage, fractionAt(upward(stage, levels.outerLeafTop, levels.ridge), bed));
+  }
+  const Lift* at = &settingOut.lifts.front();
+  for (const Lift& lift : settingOut.lifts)
+    if (level > lift.bottom - 1e-6) at = &lift;
+  const StageKey stage{StageKind::RunIn, at->storey, at->number};
+  return whole(stage, fractionAt(upward(stage, at->bottom, at->top), bed));
 }
 
 void buildLintels(const Job& job, const SettingOut& settingOut, Works& works) {

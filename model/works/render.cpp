@@ -129,7 +129,9 @@ class WallRender {
     WallLayer part = layer_;
     if (stretch.from > layer_.from) part.from = part.startFront = part.startBack = stretch.from;
     if (stretch.to < layer_.to) part.to = part.endFront = part.endBack = stretch.to;
-    const std::vector<Rect> openings = openingsIn(settingOut_, part, wall_);
+    std::vector<Rect> openings = openingsIn(settingOut_, part, wall_);
+    for (const SillPlan& sill : leafPlan(job_, settingOut_, wall_, LeafSide::Outer).sills)
+      openings.push_back(sill.rect);
     if (line_.eaves == EavesKind::Gable) {
       const auto slope = rafterLineOn(settingOut_, part);
       if (lowestOf(slope) < stretch.bottom + kShortest) return {};

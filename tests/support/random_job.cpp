@@ -219,6 +219,21 @@ void drawSiteWork(Dice& dice, Job& job) {
   if (dice.chance(20)) job.questions.push_back({"Corner C", "May it stay so?"});
 }
 
+// What is built in as the leaves rise, otherwise than usual.
+void drawBuiltIn(Dice& dice, Job& job) {
+  model::BuiltIn& built = job.walls.builtIn;
+  if (dice.chance(20)) built.tieAcross = dice.pick<double>({0.6, 0.75});
+  if (dice.chance(20)) built.tieUp = dice.pick<double>({0.3, 0.225});
+  if (dice.chance(20)) built.boardHeight = dice.pick<double>({0.4, 0.6, 1.2});
+  for (model::Opening& opening : job.openings) {
+    if (dice.chance(20)) opening.lintelHeight = dice.pick<double>({0.065, 0.215});
+    if (dice.chance(20)) opening.lintelBearing = dice.pick<double>({0.1, 0.2});
+    if (dice.chance(15)) opening.padstone = dice.pick<double>({0.215, 0.44});
+    if (dice.chance(15) && opening.kind == model::OpeningKind::Window)
+      opening.sillHeight = dice.pick<double>({0.065, 0.14});
+  }
+}
+
 // Given tops of concrete go down with the ground, so that the foundations stay covered.
 void coverFoundations(Job& job) {
   if (!job.foundations.top) return;
@@ -254,6 +269,7 @@ Job drawJob(unsigned seed) {
   coverFoundations(job);
   if (dice.chance(30)) job.programme.start = "2027-04-12";
   drawSiteWork(dice, job);
+  drawBuiltIn(dice, job);
   return job;
 }
 
