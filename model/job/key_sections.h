@@ -19,6 +19,7 @@ std::vector<KeySpec> foundationKeys();
 std::vector<KeySpec> cellarKeys();
 std::vector<KeySpec> floorKeys();
 std::vector<KeySpec> openingKeys();
+std::vector<KeySpec> airBrickKeys();
 std::vector<KeySpec> movementJointKeys();
 std::vector<KeySpec> roofKeys();
 std::vector<KeySpec> programmeKeys();

@@ -31,4 +31,21 @@ std::vector<KeySpec> builtInKeys() {
   };
 }
 
+std::vector<KeySpec> airBrickKeys() {
+  return {
+      {"air_brick", "wall", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.airBricks[i].wall; }, 0, 0, "\"A-B\"",
+       "The wall it is in", nullptr, nullptr, true},
+      {"air_brick", "from", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.airBricks[i].from; }, 0, 0, "\"A\"",
+       "The corner that it is measured from", nullptr, nullptr, true},
+      {"air_brick", "at", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.airBricks[i].at; }, 0, 1000, "1800",
+       "Along the outer face from that corner to its middle", nullptr, nullptr, true},
+      {"air_brick", "level", ValueKind::Level,
+       [](Job& job, size_t i) -> Slot { return &job.airBricks[i].level; }, -500, 9000, "-0.077",
+       "Level of its underside; it lies in the course at or under that", nullptr, nullptr, true},
+  };
+}
+
 }  // namespace model

@@ -12,8 +12,8 @@ const std::vector<KeySpec>& keyTable() {
     for (const auto& section :
          {jobKeys(), siteKeys(), surveyKeys(), groundKeys(), outlineKeys(), storeyKeys(),
           wallKeys(), builtInKeys(), foundationKeys(), cellarKeys(), floorKeys(), openingKeys(),
-          movementJointKeys(), roofKeys(), programmeKeys(), settingOutKeys(), setUpKeys(),
-          readingKeys()}) {
+          movementJointKeys(), airBrickKeys(), roofKeys(), programmeKeys(), settingOutKeys(),
+          setUpKeys(), readingKeys()}) {
       all.insert(all.end(), section.begin(), section.end());
     }
     return all;

@@ -81,6 +81,7 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateCellar(v, plan, levels);
   validateOpenings(v, plan, levels);
   validateMovementJoints(v, plan);
+  validateAirBricks(v, plan, levels);
   validateRoof(v, plan, levels);
   validateSite(v, plan);
   validateSiteWork(v, plan);

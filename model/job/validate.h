@@ -87,6 +87,9 @@ void validateTrenches(const Validation& v, const PlanFacts& plan);
 void validateOpenings(const Validation& v, const std::optional<PlanFacts>& plan,
                       const LevelFacts& levels);
 void validateMovementJoints(const Validation& v, const std::optional<PlanFacts>& plan);
+// Openings are known to lie in their walls.
+void validateAirBricks(const Validation& v, const std::optional<PlanFacts>& plan,
+                       const LevelFacts& levels);
 void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
                   const LevelFacts& levels);
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);

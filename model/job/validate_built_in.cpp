@@ -54,9 +54,33 @@ void warnOfBeds(const Validation& v, const BuiltIn& built) {
   tooClose("walls.tie_up_beside", built.tieUpBeside);
 }
 
+// NHBC Standards, chapter 6.1, clause 12: 100 for openings up to 1.2 m, else 150.
+void lintelHolds(const Validation& v, size_t index) {
+  const Opening& opening = v.job.openings[index];
+  const std::string path = "opening[" + std::to_string(index) + "]";
+  if (!v.known.has(path) || !v.known.has(path + ".lintel_bearing")) return;
+  const std::string who =
+      opening.name.empty() ? "opening " + std::to_string(index + 1) : "\"" + opening.name + "\"";
+  if (v.known.has(path + ".width")) {
+    const double least = opening.width > 1.2 + kTolerance ? 0.150 : 0.100;
+    if (opening.lintelBearing < least - kTolerance)
+      v.warning(path + ".lintel_bearing",
+                who + ": its lintels bear on " + lengthWords(opening.lintelBearing) + " only",
+                "at least " + lengthWords(least) + " for an opening of " +
+                    lengthWords(opening.width) + " (NHBC Standards, 6.1.12); the drawing decides");
+  }
+  if (v.known.has(path + ".padstone") && opening.padstone > 0 &&
+      opening.padstone < opening.lintelBearing - kTolerance)
+    v.error(path + ".padstone",
+            who + ": a padstone of " + lengthWords(opening.padstone) +
+                " is shorter than the bearing on it, " + lengthWords(opening.lintelBearing),
+            "make it at least that long, or leave it out");
+}
+
 }  // namespace
 
 void validateBuiltIn(const Validation& v) {
+  for (size_t i = 0; i < v.job.openings.size(); ++i) lintelHolds(v, i);
   if (v.job.walls.cavity <= 0) return;
   const BuiltIn& built = v.job.walls.builtIn;
   warnOfFewTies(v, built);

@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <set>
+#include <tuple>
 
 #include "model/level_text.h"
 #include "model/takeoff/items.h"
@@ -89,6 +89,30 @@ void countWeepVents(const TakeoffInput& in, Tally& tally) {
                 e.quantity.amount, e.placed.stage);
 }
 
+// By size, smallest first.
+void countPadstonesAndSills(const TakeoffInput& in, Tally& tally) {
+  std::map<std::tuple<ElementKind, int, int>, std::vector<StageKey>> pieces;
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::Padstone && e.kind != ElementKind::MasonrySill) continue;
+    const auto wall = in.settingOut.wallNamed(e.wall);
+    if (!wall) continue;
+    const Vec3 along(in.settingOut.walls[*wall].along, 0);
+    const auto mm = [](double metres) { return static_cast<int>(std::lround(metres * 1000)); };
+    pieces[{e.kind, mm(extentAlong(e.solid, along)), mm(e.top - e.underside)}].push_back(
+        e.placed.stage);
+  }
+  for (const auto& [size, stages] : pieces) {
+    const auto& [kind, length, height] = size;
+    const bool sill = kind == ElementKind::MasonrySill;
+    const TakeoffItem item{
+        (sill ? "Sill " : "Padstone ") + std::to_string(length) + ", " + std::to_string(height) +
+            " high",
+        Unit::Each, 0, 1,
+        sill ? "between the jambs, with its nose" : "under a lintel of the inner leaf"};
+    for (const StageKey& stage : stages) tally.add(item, 1, stage);
+  }
+}
+
 }  // namespace
 
 void countBuiltIn(const TakeoffInput& in, Tally& tally) {
@@ -102,6 +126,15 @@ void countBuiltIn(const TakeoffInput& in, Tally& tally) {
   }
   countDampCourses(in, tally);
   countWeepVents(in, tally);
+  countPadstonesAndSills(in, tally);
+  for (const Element& e : in.works.elements) {
+    if (e.kind == ElementKind::AirBrick)
+      tally.add({"Air bricks", Unit::Each, waste::kBreakage, 1, "each in the place of a brick"}, 1,
+                e.placed.stage);
+    else if (e.kind == ElementKind::VentSleeve)
+      tally.add({"Vent sleeves", Unit::Each, 0, 1, "through the cavity and the inner leaf"}, 1,
+                e.placed.stage);
+  }
 }
 
 }  // namespace model

@@ -1,7 +1,7 @@
 #include <cmath>
 #include <cstdio>
 #include <map>
-#include <utility>
+#include <tuple>
 #include <vector>
 
 #include <glm/geometric.hpp>
@@ -91,18 +91,21 @@ std::string leafOf(const Element& lintel, const WallLine& wall, const WallBuildU
 
 void countLintels(const TakeoffInput& in, Tally& tally) {
   // By length, shortest first, as they are ordered. To the millimetre: half ones go up.
-  std::map<std::pair<std::string, int>, std::vector<StageKey>> lintels;
+  std::map<std::tuple<std::string, int, int>, std::vector<StageKey>> lintels;
   for (const Element& e : in.works.elements) {
     if (e.kind != ElementKind::Lintel) continue;
     const auto index = in.settingOut.wallNamed(e.wall);
     if (!index) continue;
     const WallLine& wall = in.settingOut.walls[*index];
     const std::string length = lengthText(extentAlong(e.solid, Vec3(wall.along, 0)));
-    lintels[{leafOf(e, wall, in.job.walls), std::stoi(length)}].push_back(e.placed.stage);
+    const int height = std::stoi(lengthText(extentAlong(e.solid, {0, 0, 1})));
+    lintels[{leafOf(e, wall, in.job.walls), std::stoi(length), height}].push_back(e.placed.stage);
   }
   for (const auto& [kind, stages] : lintels) {
-    const TakeoffItem item{"Lintel " + std::to_string(kind.second) + ", " + kind.first, Unit::Each,
-                           0, 1, "opening and bearing at both ends"};
+    const auto& [leaf, length, height] = kind;
+    const TakeoffItem item{
+        "Lintel " + std::to_string(length) + " x " + std::to_string(height) + ", " + leaf,
+        Unit::Each, 0, 1, "length x height; opening and bearing at both ends"};
     for (const StageKey& stage : stages) tally.add(item, 1, stage);
   }
 }

@@ -149,6 +149,30 @@ void planSills(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
   }
 }
 
+// Air bricks take the place of a brick and its joints in the course at or under their level. One
+// that meets an opening or a lintel, or has no room at a corner, is left out; validation tells.
+void planVents(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
+  const double damp = settingOut.levels.dampCourse, under = damp - kDampCourseThickness;
+  for (size_t i = 0; i < job.airBricks.size(); ++i) {
+    const AirBrick& brick = job.airBricks[i];
+    if (settingOut.wallNamed(brick.wall) != plan.wall) continue;
+    const WallLine& line = settingOut.walls[plan.wall];
+    const bool fromEnd = settingOut.cornerNamed(brick.from) == line.to;
+    const double at = fromEnd ? line.length - brick.at : brick.at;
+    const double datum = brick.level < damp - kOnLevel ? under : damp;
+    const double bottom = courseAtOrUnder(brick.level + kOnLevel, datum, job.walls.course());
+    const double half = job.walls.brickLength / 2 + job.walls.joint;
+    const Rect rect{at - half, bottom, at + half, bottom + job.walls.course()};
+    bool clear = rect.s0 > plan.layer.from + kPier && rect.s1 < plan.layer.to - kPier &&
+                 rect.z1 < plan.levelTop + 1e-6;
+    for (const Rect& other : plan.cuts()) clear = clear && !rect.overlaps(other);
+    for (const FoundationRun& run : settingOut.foundations)
+      if (run.wall == plan.wall && run.from < rect.s1 && run.to > rect.s0)
+        clear = clear && rect.z0 > run.top - 1e-6;
+    if (clear) plan.vents.push_back({i, rect});
+  }
+}
+
 }  // namespace
 
 namespace {
@@ -176,6 +200,7 @@ std::vector<Rect> LeafPlan::cuts() const {
   for (const LintelPlan& lintel : lintels) all.push_back(lintel.rect);
   for (const PadstonePlan& padstone : padstones) all.push_back(padstone.rect);
   for (const SillPlan& sill : sills) all.push_back(sill.rect);
+  for (const VentPlan& vent : vents) all.push_back(vent.rect);
   return all;
 }
 
@@ -226,6 +251,7 @@ LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, Lea
     planPadstones(job, settingOut, plan);
   else
     planSills(job, settingOut, plan);
+  planVents(job, settingOut, plan);
   return plan;
 }
 

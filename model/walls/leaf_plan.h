@@ -37,6 +37,12 @@ struct SillPlan {
   Rect rect;
 };
 
+// Where a ventilator goes through the leaf: in the place of a brick, through the inner leaf too.
+struct VentPlan {
+  size_t airBrick = 0;  // into Job::airBricks
+  Rect rect;            // of the air brick, or of the hole for its sleeve
+};
+
 // One leaf of one wall: its layer, how far up it stands level, its holes.
 struct LeafPlan {
   size_t wall = 0;
@@ -47,6 +53,7 @@ struct LeafPlan {
   std::vector<LintelPlan> lintels;
   std::vector<PadstonePlan> padstones;
   std::vector<SillPlan> sills;
+  std::vector<VentPlan> vents;
 
   std::vector<Rect> cuts() const;  // all of these
 };

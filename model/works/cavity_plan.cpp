@@ -55,6 +55,9 @@ CavityPlan cavityPlan(const Job& job, const SettingOut& settingOut, size_t wall)
     plan.slope = rafterLineOn(settingOut, plan.layer);
   plan.openings = openingsIn(settingOut, plan.layer, wall);
   plan.closers = closerPlan(job, settingOut, wall);
+  for (const VentPlan& vent : plan.outer.vents)
+    for (const VentPlan& through : plan.inner.vents)
+      if (through.airBrick == vent.airBrick) plan.sleeves.push_back(vent.rect);
   planTrays(job, settingOut, plan);
   planTies(job, settingOut, plan);
   return plan;

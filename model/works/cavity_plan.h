@@ -45,6 +45,7 @@ struct CavityPlan {
   std::vector<FacePair> slope;  // of a gable: the line that the rafters draw over the cavity
   std::vector<Rect> openings;
   std::vector<CloserPlan> closers;
+  std::vector<Rect> sleeves;  // from air bricks through to the inner leaf
   std::vector<TrayPlan> trays;
   std::vector<TiePlan> ties;  // from the bottom up, along the wall in each bed
 

@@ -35,7 +35,7 @@ class LeafBuilder {
         module_((side == LeafSide::Outer ? job.walls.brickLength : job.walls.blockLength) +
                 job.walls.joint) {}
 
-  // Of all lifts: what is raised before the run between.
+  // Of all lifts: what is raised before the run between, reveals too.
   const std::vector<Rect>& corners() const { return corners_; }
   const std::vector<WeepHole>& holes() const { return weepHoles_; }
 
@@ -169,6 +169,7 @@ class LeafBuilder {
     }
     const auto reveals = rackedReveals(laid_, plan_, corners, bottom, top, module_);
     notRun.insert(notRun.end(), reveals.begin(), reveals.end());
+    corners_.insert(corners_.end(), reveals.begin(), reveals.end());
     put(liftId(job_, lift) + "/reveals", liftName(job_, lift) + ", reveals" + cut,
         plan_.layer.solid(fromRectangles(reveals, cuts)),
         upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
@@ -226,6 +227,7 @@ void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works
       buildInsulationBoards(job, settingOut, cavity, works);
       buildCavityTrays(job, settingOut, cavity, works);
       buildWeepVents(settingOut, cavity, holes, works);
+      buildAirBricks(job, settingOut, cavity, works);
     }
     buildCavityClosers(job, settingOut, wall, works);
   }

@@ -35,6 +35,7 @@ class Boards {
     for (const CloserPlan& closer : plan_.closers) holes_.push_back(closer.rect);
     holes_.insert(holes_.end(), plan_.openings.begin(), plan_.openings.end());
     for (const TrayPlan& tray : plan_.trays) holes_.push_back(tray.rect());
+    holes_.insert(holes_.end(), plan_.sleeves.begin(), plan_.sleeves.end());
     for (const TiePlan& tie : plan_.ties) ties_.push_back(slitFor(tie));
     parts_.resize(settingOut_.lifts.size() + 1);
     double bottom = insulationBottom(settingOut_), top = bottom;

@@ -118,6 +118,7 @@ class Ties {
       keepOff(plan_.closers[i].rect,
               plan_.closers[i].upright ? kCloser + static_cast<int>(i) : kNoEdge);
     for (const TrayPlan& tray : plan_.trays) keepOff(tray.rect(), kNoEdge);
+    for (const Rect& sleeve : plan_.sleeves) keepOff(sleeve, kNoEdge);
     for (size_t i = 0; i < joints_.size(); ++i)
       cut(joints_[i], joints_[i], kJoint + static_cast<int>(i));
     for (const FoundationRun& run : settingOut_.foundations)

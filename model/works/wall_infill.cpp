@@ -49,6 +49,7 @@ void buildCavityFill(const SettingOut& settingOut, const CavityPlan& plan, Works
   std::vector<Rect> holes = plan.openings;
   // Cast round the ties that are there already.
   for (const TiePlan& tie : plan.ties) holes.push_back(tie.rect());
+  holes.insert(holes.end(), plan.sleeves.begin(), plan.sleeves.end());
   Element element;
   element.id = layerId(line, "cavity fill");
   element.name = layerName(line, "cavity fill");

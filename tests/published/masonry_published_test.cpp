@@ -202,8 +202,8 @@ TEST(PublishedMasonry, LintelOverAnOpeningOf1800Is2100Long) {
   window.width = 1.800;
   job.openings = {window};
   const Model m = buildModel(job);
-  EXPECT_EQ(amountOf(m, "Lintel 2100, outer leaf"), 1);
-  EXPECT_EQ(amountOf(m, "Lintel 2100, inner leaf"), 1);
+  EXPECT_EQ(amountOf(m, "Lintel 2100 x 150, outer leaf"), 1);
+  EXPECT_EQ(amountOf(m, "Lintel 2100 x 150, inner leaf"), 1);
 }
 
 // NHBC Good Craftsmanship Guide, brickwork; Approved Document C: the damp course at least 150

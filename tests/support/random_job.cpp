@@ -232,6 +232,12 @@ void drawBuiltIn(Dice& dice, Job& job) {
     if (dice.chance(15) && opening.kind == model::OpeningKind::Window)
       opening.sillHeight = dice.pick<double>({0.065, 0.14});
   }
+  const size_t walls = job.outline.size();
+  for (int i = dice.pick<int>({0, 0, 0, 1, 3}); i > 0; --i) {
+    const size_t wall = static_cast<size_t>(dice.between(0, static_cast<int>(walls) - 1));
+    job.airBricks.push_back({model::nameOfWall(wall, walls), model::letterOfCorner(wall),
+                             dice.length(900, 2400), dice.pick<double>({-0.152, -0.077, 0.15, 1})});
+  }
 }
 
 // Given tops of concrete go down with the ground, so that the foundations stay covered.
@@ -279,10 +285,13 @@ Job seededJob(unsigned seed) {
   Job job = drawJob(seed);
   // What was drawn fits together nearly always; when it does not, things are left out one by one
   // until it does.
-  const std::vector<std::function<void(Job&)>> leaveOut{
-      [](Job& j) { j.roof.edges.clear(); }, [](Job& j) { j.foundations.steps.clear(); },
-      [](Job& j) { j.cellar.reset(); },     [](Job& j) { j.site.buildings.clear(); },
-      [](Job& j) { j.openings.clear(); },   [](Job& j) { j.site = {}; }};
+  const std::vector<std::function<void(Job&)>> leaveOut{[](Job& j) { j.airBricks.clear(); },
+                                                        [](Job& j) { j.roof.edges.clear(); },
+                                                        [](Job& j) { j.foundations.steps.clear(); },
+                                                        [](Job& j) { j.cellar.reset(); },
+                                                        [](Job& j) { j.site.buildings.clear(); },
+                                                        [](Job& j) { j.openings.clear(); },
+                                                        [](Job& j) { j.site = {}; }};
   for (const auto& change : leaveOut) {
     if (!model::hasErrors(model::validateJob(job, "", {}))) return job;
     change(job);

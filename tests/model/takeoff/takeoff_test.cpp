@@ -186,9 +186,9 @@ TEST(Takeoff, LintelsAreOrderedByLengthAndLeaf) {
   Element longer = outer;
   longer.solid = box({0, 0, 0}, {2.1, 0.1, 0.15});
   const Takeoff t = takeoffOf({outer, inner, outer, longer}, Job{}, out);
-  EXPECT_EQ(rowOf(t.rows, "Lintel 1210, outer leaf")->amount, 2);
-  EXPECT_EQ(rowOf(t.rows, "Lintel 1210, inner leaf")->amount, 1);
-  EXPECT_EQ(rowOf(t.rows, "Lintel 2100, outer leaf")->amount, 1);
+  EXPECT_EQ(rowOf(t.rows, "Lintel 1210 x 150, outer leaf")->amount, 2);
+  EXPECT_EQ(rowOf(t.rows, "Lintel 1210 x 150, inner leaf")->amount, 1);
+  EXPECT_EQ(rowOf(t.rows, "Lintel 2100 x 150, outer leaf")->amount, 1);
 }
 
 TEST(Takeoff, JoistsAreCountedAndMeasured) {

@@ -167,5 +167,78 @@ TEST(CavityTrays, CoverEveryLintelOfTheOuterLeafThatHasRoomOverIt) {
   EXPECT_GT(trays, lintels / 2);
 }
 
+Job windowJob() {
+  Job job;
+  job.outline = {{0, 0}, {8.99, 0}, {8.99, 5.39}, {0, 5.39}};
+  Opening window;
+  window.name = "Window";
+  window.wall = "A-B";
+  window.from = "A";
+  window.at = 3.6;
+  window.width = 2.26;
+  job.openings = {window};
+  return job;
+}
+
+TEST(WeepVents, StandInCrossJointsOfTheOuterLeafNoFartherApartThanTheJobSays) {
+  const Job job = windowJob();
+  const SettingOut out = deriveSettingOut(job);
+  const Works works = test_support::wallsOf(job, out);
+  std::map<std::string, std::vector<double>> places;
+  for (const Element& e : works.elements) {
+    if (e.kind != ElementKind::WeepVent || e.wall != "A-B") continue;
+    for (const PieceSize& piece : pieceSizes(e.solid, {1, 0, 0})) {
+      EXPECT_GT(piece.length, 0.007);
+      EXPECT_LT(piece.length, 0.013);
+      EXPECT_NEAR(piece.height, 0.065, 1e-6);
+    }
+    // Each between two bricks that are laid.
+    std::set<double> starts;
+    for (size_t i = 0; i < e.solid.points.size(); i += 8) {
+      const Bounds b = [&] {
+        Bounds all;
+        for (size_t k = i; k < i + 8; ++k) all.add(e.solid.points[k]);
+        return all;
+      }();
+      size_t beside = 0;
+      for (const MasonryUnit& unit : works.units) {
+        if (std::fabs(unit.z0 - b.low.z) > 1e-6 || unit.d0 != 0) continue;
+        beside += std::fabs(unit.s1 - b.low.x) < 1e-6 || std::fabs(unit.s0 - b.high.x) < 1e-6;
+      }
+      EXPECT_GE(beside, 2u) << e.id;
+      places[e.id].push_back(b.low.x);
+    }
+  }
+  ASSERT_EQ(places.size(), 2u);  // over the window, and at the foot
+  for (auto& [id, list] : places) {
+    std::sort(list.begin(), list.end());
+    EXPECT_GE(list.size(), 3u) << id;
+    for (size_t i = 1; i < list.size(); ++i) EXPECT_LE(list[i] - list[i - 1], 0.900 + 1e-3) << id;
+  }
+}
+
+TEST(Padstones, LieUnderBothEndsOfTheInnerLintelACourseOfBlocksHigh) {
+  Job job = windowJob();
+  job.openings[0].padstone = 0.440;
+  job.openings[0].lintelBearing = 0.200;
+  job.openings[0].sillHeight = 0.140;
+  const SettingOut out = deriveSettingOut(job);
+  Works works;
+  buildPadstonesAndSills(job, out, works);
+  buildLintels(job, out, works);
+  const Element* left = test_support::find(works, "wall A-B/inner leaf/padstone left of Window");
+  const Element* lintel = test_support::find(works, "wall A-B/inner leaf/lintel over Window");
+  const Element* sill = test_support::find(works, "wall A-B/outer leaf/sill of Window");
+  ASSERT_TRUE(left && lintel && sill);
+  EXPECT_NEAR(left->top, 2.100, 1e-9);
+  EXPECT_NEAR(left->underside, 1.875, 1e-9);
+  EXPECT_NEAR(bounds(left->solid).low.x, 3.160, 1e-9);
+  EXPECT_NEAR(bounds(left->solid).high.x, 3.600, 1e-9);
+  EXPECT_NEAR(bounds(lintel->solid).low.x, 3.400, 1e-9);
+  EXPECT_NEAR(sill->top, 1.050, 1e-9);
+  EXPECT_NEAR(sill->underside, 0.910, 1e-9);
+  EXPECT_NEAR(bounds(sill->solid).low.y, -0.040, 1e-9);
+}
+
 }  // namespace
 }  // namespace model
