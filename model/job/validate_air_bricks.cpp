@@ -10,6 +10,7 @@ namespace model {
 namespace {
 
 constexpr double kTolerance = 1e-6;
+constexpr double kCloser = 0.075;  // beside and under openings
 
 class AirBrickCheck {
  public:
@@ -93,11 +94,11 @@ class AirBrickCheck {
       const double sill =
           hole.sill.value_or(floor + (hole.kind == OpeningKind::Window ? 1.050 : 0));
       const double head = hole.head.value_or(floor + 2.100) + hole.lintelHeight;
-      const double beside = std::max(hole.lintelBearing, hole.padstone);
+      const double beside = std::max({hole.lintelBearing, hole.padstone, kCloser});
       // Courses are counted from the damp course, so that it may lie lower by one.
       if (at_ + half() < from - beside || at_ - half() > from + hole.width + beside) continue;
       if (brick_.level >= head + v_.job.walls.course() ||
-          brick_.level + v_.job.walls.course() <= sill - hole.sillHeight)
+          brick_.level + v_.job.walls.course() <= sill - std::max(hole.sillHeight, kCloser))
         continue;
       v_.error(path_ + ".at",
                who_ + " meets " +

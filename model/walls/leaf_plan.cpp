@@ -160,12 +160,17 @@ void planVents(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
     const bool fromEnd = settingOut.cornerNamed(brick.from) == line.to;
     const double at = fromEnd ? line.length - brick.at : brick.at;
     const double datum = brick.level < damp - kOnLevel ? under : damp;
-    const double bottom = courseAtOrUnder(brick.level + kOnLevel, datum, job.walls.course());
+    const double course = job.walls.course();
+    const double bottom = datum + course * std::floor((brick.level - datum + kOnLevel) / course);
     const double half = job.walls.brickLength / 2 + job.walls.joint;
-    const Rect rect{at - half, bottom, at + half, bottom + job.walls.course()};
+    const Rect rect{at - half, bottom, at + half, bottom + course};
     bool clear = rect.s0 > plan.layer.from + kPier && rect.s1 < plan.layer.to - kPier &&
                  rect.z1 < plan.levelTop + 1e-6;
     for (const Rect& other : plan.cuts()) clear = clear && !rect.overlaps(other);
+    // Closers stand beside openings and under them.
+    for (const Rect& o : plan.openings)
+      clear = clear &&
+              !rect.overlaps({o.s0 - kCloserWidth, o.z0 - kCloserWidth, o.s1 + kCloserWidth, o.z1});
     for (const FoundationRun& run : settingOut.foundations)
       if (run.wall == plan.wall && run.from < rect.s1 && run.to > rect.s0)
         clear = clear && rect.z0 > run.top - 1e-6;

@@ -14,6 +14,9 @@ namespace model {
 // The damp course lies under its level; what is below ends under it.
 inline constexpr double kDampCourseThickness = 0.002;
 
+// Of a cavity closer, square to its opening: common practice, no source.
+inline constexpr double kCloserWidth = 0.075;
+
 enum class LeafSide { Outer, Inner };
 
 struct LintelPlan {

@@ -7,12 +7,10 @@
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
 #include "model/walls/elevation.h"
+#include "model/walls/leaf_plan.h"
 #include "model/works/element.h"
 
 namespace model {
-
-// Square to the opening: common practice, no source.
-inline constexpr double kCloserWidth = 0.075;
 
 // One closer in the elevation of the cavity.
 struct CloserPlan {
