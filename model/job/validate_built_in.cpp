@@ -59,8 +59,8 @@ void lintelHolds(const Validation& v, size_t index) {
   const Opening& opening = v.job.openings[index];
   const std::string path = "opening[" + std::to_string(index) + "]";
   if (!v.known.has(path) || !v.known.has(path + ".lintel_bearing")) return;
-  const std::string who =
-      opening.name.empty() ? "opening " + std::to_string(index + 1) : "\"" + opening.name + "\"";
+  const std::string who = opening.name.empty() ? "opening " + std::to_string(index + 1)
+                                               : "opening \"" + opening.name + "\"";
   if (v.known.has(path + ".width")) {
     const double least = opening.width > 1.2 + kTolerance ? 0.150 : 0.100;
     if (opening.lintelBearing < least - kTolerance)
