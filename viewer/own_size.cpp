@@ -145,7 +145,11 @@ SizeAxes axesOf(ElementKind kind) {
     case ElementKind::CavityCloser:
     case ElementKind::CellarWall:
     case ElementKind::DampCourse:
+    case ElementKind::CavityTray:
     case ElementKind::Lintel:
+    case ElementKind::Padstone:
+    case ElementKind::MasonrySill:
+    case ElementKind::AirBrick:
     case ElementKind::Formwork:
       return SizeAxes::Wall;
     case ElementKind::Window:

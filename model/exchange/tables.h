@@ -25,6 +25,8 @@ Table levelsTable(const Model& model);
 // With what is read on the staff from a set-up of the job, and what to do where nothing is.
 Table levelsTable(const Model& model, const SetUp& setUp);
 Table takeoffTable(const Model& model, bool byStage);
+// Opening by opening: lintels of both leaves with their bearings, padstones, sill.
+Table lintelsTable(const Model& model);
 Table stagesTable(const Model& model);
 
 // UTF-8; ends with a newline. People: columns aligned by what is seen, not by bytes. Json: an array

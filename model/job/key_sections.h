@@ -14,10 +14,12 @@ std::vector<KeySpec> groundKeys();
 std::vector<KeySpec> outlineKeys();
 std::vector<KeySpec> storeyKeys();
 std::vector<KeySpec> wallKeys();
+std::vector<KeySpec> builtInKeys();  // ties, boards and the rest: walls too
 std::vector<KeySpec> foundationKeys();
 std::vector<KeySpec> cellarKeys();
 std::vector<KeySpec> floorKeys();
 std::vector<KeySpec> openingKeys();
+std::vector<KeySpec> airBrickKeys();
 std::vector<KeySpec> movementJointKeys();
 std::vector<KeySpec> roofKeys();
 std::vector<KeySpec> programmeKeys();

@@ -38,7 +38,7 @@ TableSpec listed(size_t limit, const char* labelKey, const char* noun, const cha
 
 constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings",
                kTolerance[] = "tolerance", kQuestion[] = "question",
-               kMovementJoint[] = "movement_joint";
+               kMovementJoint[] = "movement_joint", kAirBrick[] = "air_brick";
 
 }  // namespace
 
@@ -147,6 +147,9 @@ const std::vector<TableSpec>& tableTable() {
                                                    "A straight joint through the outer leaf, from "
                                                    "its foot to its top; repeat the section for "
                                                    "each."),
+      listed<kAirBrick, &Job::airBricks>(500, nullptr, "air brick", "airBricks",
+                                         "A ventilator through the wall, in the place of a brick; "
+                                         "repeat the section for each."),
       {"roof", TableForm::Always, 1, nullptr, "roof", "roof", "The roof.", always, keep, nullptr,
        nullptr},
       {"roof.edge", TableForm::Many, 200, "wall", "roof edge", "roof.edges",

@@ -76,10 +76,12 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   const LevelFacts levels = levelFacts(job);
   validateLevels(v, levels);
   if (plan) validateWalls(v, *plan);
+  validateBuiltIn(v);
   validateFoundations(v, plan, levels);
   validateCellar(v, plan, levels);
   validateOpenings(v, plan, levels);
   validateMovementJoints(v, plan);
+  validateAirBricks(v, plan, levels);
   validateRoof(v, plan, levels);
   validateSite(v, plan);
   validateSiteWork(v, plan);

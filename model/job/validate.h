@@ -76,6 +76,7 @@ std::optional<PlanFacts> validateOutline(const Validation& v);
 LevelFacts levelFacts(const Job& job);
 void validateLevels(const Validation& v, const LevelFacts& levels);
 void validateWalls(const Validation& v, const PlanFacts& plan);
+void validateBuiltIn(const Validation& v);
 void validateFoundations(const Validation& v, const std::optional<PlanFacts>& plan,
                          const LevelFacts& levels);
 void validateCellar(const Validation& v, const std::optional<PlanFacts>& plan,
@@ -86,6 +87,9 @@ void validateTrenches(const Validation& v, const PlanFacts& plan);
 void validateOpenings(const Validation& v, const std::optional<PlanFacts>& plan,
                       const LevelFacts& levels);
 void validateMovementJoints(const Validation& v, const std::optional<PlanFacts>& plan);
+// Openings are known to lie in their walls.
+void validateAirBricks(const Validation& v, const std::optional<PlanFacts>& plan,
+                       const LevelFacts& levels);
 void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
                   const LevelFacts& levels);
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);

@@ -22,7 +22,9 @@ void addWalls(const Job& job, const SettingOut& out, const Works& works, Facts& 
   facts["render"] = lengthText(walls.render);
   facts["render-bottom"] = levelText(out.levels.renderBottom);
   facts["tied"] = walls.cavity > 0 ? ", tied across" : "";
-  facts["trays"] = walls.cavity > 0 ? ", and the trays over them" : "";
+  facts["trays"] = hasKind(works, ElementKind::CavityTray)
+                       ? ", then the trays over them with their stop ends turned up"
+                       : "";
   facts["marked"] = out.openings.empty() ? "" : " with every opening marked";
   const bool windows = hasKind(works, ElementKind::Window),
              doors = hasKind(works, ElementKind::Door);

@@ -1,6 +1,7 @@
 // What has to be minded on this job and not on another: sides without scaffold, deep trenches,
 // buildings beside the dig, doors over a drop.
 #include <algorithm>
+#include <cmath>
 
 #include "model/checks/findings.h"
 #include "model/level_text.h"
@@ -74,6 +75,27 @@ void mindDrops(const Job& job, const SettingOut& out, StageTraits& traits) {
                                    (doors.size() > 1 ? "them." : "it.");
 }
 
+// What the heaviest lintel weighs, as concrete of the drawn size.
+void mindLintels(const Job& job, const SettingOut& out, StageTraits& traits) {
+  constexpr double kConcrete = 2400;  // kg/m3: common practice, no source
+  constexpr double kOneLifts = 20;    // kg: common practice, no source
+  double most = 0;
+  size_t heaviest = 0;
+  for (size_t i = 0; i < out.openings.size(); ++i) {
+    const Opening& drawn = job.openings[out.openings[i].jobIndex];
+    const double leaf = std::max(job.walls.outerLeaf, job.walls.innerLeaf);
+    const double weight =
+        (drawn.width + 2 * drawn.lintelBearing) * drawn.lintelHeight * leaf * kConcrete;
+    if (weight > most) most = weight, heaviest = i;
+  }
+  if (most <= kOneLifts) return;
+  traits.alsoMind[K::Lintels] =
+      "Solid concrete over " + openingLabel(out, heaviest) + " weighs about " +
+      std::to_string(10 * std::lround(most / 10)) +
+      " kg a leaf: never one person alone, a machine where hands are too few, nobody under it. "
+      "Nothing is built or stood on a lintel before its beds are firm.";
+}
+
 }  // namespace
 
 std::string bareSidesInWords(const Job& job, const SettingOut& out) {
@@ -94,6 +116,7 @@ void addOwnCautions(const Job& job, const SettingOut& out, StageTraits& traits) 
   mindBuildings(job, out, traits);
   mindDeepTrenches(out, traits);
   mindDrops(job, out, traits);
+  mindLintels(job, out, traits);
 }
 
 }  // namespace model

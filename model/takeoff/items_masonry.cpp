@@ -1,7 +1,7 @@
 #include <cmath>
 #include <cstdio>
 #include <map>
-#include <utility>
+#include <tuple>
 #include <vector>
 
 #include <glm/geometric.hpp>
@@ -58,56 +58,15 @@ void countUnits(const TakeoffInput& in, Tally& tally) {
   }
 }
 
-// The stage in which the inner leaf beside an opening rises past half its height.
-StageKey stageBeside(const TakeoffInput& in, const BuiltOpening& opening) {
-  const double middle = (opening.sill + opening.head) / 2;
-  for (const Lift& lift : in.settingOut.lifts) {
-    if (middle <= lift.top) return {StageKind::RunIn, lift.storey, lift.number};
-  }
-  return {StageKind::Gables};
-}
-
-void countTies(const TakeoffInput& in, Tally& tally) {
+void countRender(const TakeoffInput& in, Tally& tally) {
   const WallBuildUp& w = in.job.walls;
-  if (w.cavity <= 0 || w.innerLeaf <= 0) return;
-  const TakeoffItem ties{"Wall ties", Unit::Each, waste::kTies, 1,
-                         "2.5 per m2: 900 across, 450 up, staggered"};
   for (const Element& e : in.works.elements) {
-    if (e.kind != ElementKind::InnerLeaf) continue;
-    tally.add(ties, volume(e.solid) / w.innerLeaf * kTiesPerSquareMetre, e.placed.stage);
-  }
-  const TakeoffItem jambs{"Wall ties beside openings", Unit::Each, waste::kTies, 1,
-                          "one to each 300 of height, both sides"};
-  for (const BuiltOpening& opening : in.settingOut.openings) {
-    const double each = std::floor((opening.head - opening.sill) / kJambTieSpacing + 1e-9) + 1;
-    tally.add(jambs, 2 * each, stageBeside(in, opening));
-  }
-}
-
-void countLinings(const TakeoffInput& in, Tally& tally) {
-  const WallBuildUp& w = in.job.walls;
-  const double leaf = (w.outerLeaf + w.innerLeaf) / 2;
-  for (const Element& e : in.works.elements) {
-    if (e.kind == ElementKind::CavityInsulation && w.insulation > 0) {
-      tally.add({"Cavity insulation, " + lengthText(w.insulation), Unit::SquareMetre,
-                 waste::kBoards, 1, "face, openings taken out"},
-                volume(e.solid) / w.insulation, e.placed.stage);
-    } else if (e.kind == ElementKind::CavityCloser) {
-      tally.add({"Cavity closers, " + lengthText(w.cavity), Unit::Metre, waste::kBoards, 1,
-                 "jambs, sills and thresholds"},
-                e.quantity.amount, e.placed.stage);
-    } else if (e.kind == ElementKind::Render && w.render > 0) {
+    if (e.kind == ElementKind::Render && w.render > 0) {
       tally.add(
           {"Render, " + lengthText(w.render), Unit::SquareMetre, 0, 0, "face, openings taken out"},
           volume(e.solid) / w.render, e.placed.stage);
       tally.add({"Mortar for render", Unit::CubicMetre, waste::kRender, 0.1, "face x thickness"},
                 volume(e.solid), e.placed.stage);
-    } else if (e.kind == ElementKind::DampCourse && e.top > e.underside && leaf > 0) {
-      const double run = e.quantity.unit == Unit::Metre
-                             ? e.quantity.amount
-                             : volume(e.solid) / (e.top - e.underside) / leaf;
-      tally.add({"Damp course", Unit::Metre, waste::kMembrane, 1, "both leaves"}, run,
-                e.placed.stage);
     }
   }
 }
@@ -116,8 +75,7 @@ void countLinings(const TakeoffInput& in, Tally& tally) {
 
 void countMasonry(const TakeoffInput& in, Tally& tally) {
   countUnits(in, tally);
-  countTies(in, tally);
-  countLinings(in, tally);
+  countRender(in, tally);
 }
 
 namespace {
@@ -133,18 +91,21 @@ std::string leafOf(const Element& lintel, const WallLine& wall, const WallBuildU
 
 void countLintels(const TakeoffInput& in, Tally& tally) {
   // By length, shortest first, as they are ordered. To the millimetre: half ones go up.
-  std::map<std::pair<std::string, int>, std::vector<StageKey>> lintels;
+  std::map<std::tuple<std::string, int, int>, std::vector<StageKey>> lintels;
   for (const Element& e : in.works.elements) {
     if (e.kind != ElementKind::Lintel) continue;
     const auto index = in.settingOut.wallNamed(e.wall);
     if (!index) continue;
     const WallLine& wall = in.settingOut.walls[*index];
     const std::string length = lengthText(extentAlong(e.solid, Vec3(wall.along, 0)));
-    lintels[{leafOf(e, wall, in.job.walls), std::stoi(length)}].push_back(e.placed.stage);
+    const int height = std::stoi(lengthText(extentAlong(e.solid, {0, 0, 1})));
+    lintels[{leafOf(e, wall, in.job.walls), std::stoi(length), height}].push_back(e.placed.stage);
   }
   for (const auto& [kind, stages] : lintels) {
-    const TakeoffItem item{"Lintel " + std::to_string(kind.second) + ", " + kind.first, Unit::Each,
-                           0, 1, "opening and bearing at both ends"};
+    const auto& [leaf, length, height] = kind;
+    const TakeoffItem item{
+        "Lintel " + std::to_string(length) + " x " + std::to_string(height) + ", " + leaf,
+        Unit::Each, 0, 1, "length x height; opening and bearing at both ends"};
     for (const StageKey& stage : stages) tally.add(item, 1, stage);
   }
 }

@@ -11,6 +11,7 @@ Takeoff deriveTakeoff(const Job& job, const SettingOut& settingOut, const Works&
   countGroundworks(input, tally);
   countConcrete(input, tally);
   countMasonry(input, tally);
+  countBuiltIn(input, tally);
   countLintels(input, tally);
   countFloors(input, tally);
   countRoof(input, tally);

@@ -7,13 +7,6 @@ namespace model {
 // 59.26 for 215 x 65 with joints of 10. Sizes in metres; 0 when they are not positive.
 double unitsPerSquareMetre(double length, double height, double joint);
 
-// Ties at 900 across and 450 up are 2.47 a square metre, specified as 2.5 (LABC Warranty, "How to
-// use cavity wall ties to meet Building Regulations").
-inline constexpr double kTiesPerSquareMetre = 2.5;
-// Beside openings, one tie to each 300 of height, both sides (notes to the tie table of Approved
-// Document A).
-inline constexpr double kJambTieSpacing = 0.300;
-
 // Added to a net amount when ordering.
 namespace waste {
 inline constexpr double kConcrete = 0.10;  // NAVEDTRA 14070 Engineering Aid, Fig. 5-2 example
@@ -22,6 +15,7 @@ inline constexpr double kBricks = 0.05;
 inline constexpr double kBlocks = 0.05;
 inline constexpr double kHardcore = 0.20;  // settles when compacted
 inline constexpr double kBoards = 0.10;
+inline constexpr double kBreakage = 0.05;  // of boards that are counted one by one
 inline constexpr double kTimber = 0.10;
 inline constexpr double kMembrane = 0.15;  // laps
 inline constexpr double kCovering = 0.10;

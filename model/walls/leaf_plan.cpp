@@ -14,10 +14,6 @@ namespace {
 constexpr double kOnLevel = 1e-3;  // metres
 constexpr double kPier = 0.010;    // a narrower one is not built
 
-// Lintels: 150 mm bearing each end (check M20), two brick courses high (common practice, no
-// source).
-constexpr double kBearing = 0.150;
-constexpr double kLintelHeight = 0.150;
 constexpr double kThinnest = 0.020;
 
 double leafThickness(const WallBuildUp& walls, LeafSide side) {
@@ -60,10 +56,11 @@ bool chooseStage(const Job& job, const SettingOut& settingOut, const LeafPlan& p
 }
 
 // Bearings shrink where there is no pier for them: a neighbour at the same height gets half.
-Rect lintelRect(const SettingOut& settingOut, const LeafPlan& plan, size_t index) {
+Rect lintelRect(const Job& job, const SettingOut& settingOut, const LeafPlan& plan, size_t index) {
   const BuiltOpening& opening = settingOut.openings[index];
-  Rect rect{opening.s0 - kBearing, opening.head, opening.s1 + kBearing,
-            opening.head + kLintelHeight};
+  const Opening& drawn = job.openings[opening.jobIndex];
+  Rect rect{opening.s0 - drawn.lintelBearing, opening.head, opening.s1 + drawn.lintelBearing,
+            opening.head + drawn.lintelHeight};
   for (size_t i = 0; i < settingOut.openings.size(); ++i) {
     const BuiltOpening& other = settingOut.openings[i];
     if (i == index || other.wall != opening.wall) continue;
@@ -71,7 +68,8 @@ Rect lintelRect(const SettingOut& settingOut, const LeafPlan& plan, size_t index
     if (other.s0 < rect.s1 && other.s1 > rect.s0 && other.sill >= opening.head - kOnLevel) {
       rect.z1 = std::min(rect.z1, other.sill);
     }
-    if (other.sill > rect.z1 || other.head + kLintelHeight < rect.z0) continue;
+    const double over = other.head + job.openings[other.jobIndex].lintelHeight;
+    if (other.sill > rect.z1 || over < rect.z0) continue;
     if (other.s0 >= opening.s1) rect.s1 = std::min(rect.s1, (opening.s1 + other.s0) / 2);
     if (other.s1 <= opening.s0) rect.s0 = std::max(rect.s0, (opening.s0 + other.s1) / 2);
   }
@@ -91,12 +89,92 @@ void planLintels(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
     if (settingOut.openings[i].wall != plan.wall) continue;
     LintelPlan lintel;
     lintel.opening = i;
-    lintel.rect = lintelRect(settingOut, plan, i);
+    lintel.rect = lintelRect(job, settingOut, plan, i);
     const double limit =
         gable ? lowestBetween(slope, lintel.rect.s0, lintel.rect.s1) - kThinnest : plan.levelTop;
     lintel.rect.z1 = std::min(lintel.rect.z1, limit);
     if (lintel.rect.z1 - lintel.rect.z0 < kThinnest || lintel.rect.empty()) continue;
     if (chooseStage(job, settingOut, plan, lintel)) plan.lintels.push_back(lintel);
+  }
+}
+
+// The length that is free of openings and lintels beside a jamb, between two levels; at most
+// `length`.
+double freeBeside(const LeafPlan& plan, double jamb, bool before, Rect r, size_t ownLintel) {
+  (before ? r.s1 : r.s0) = jamb;
+  const auto keepOff = [&](const Rect& other) {
+    if (!r.overlaps(other)) return;
+    if (before)
+      r.s0 = std::max(r.s0, other.s1);
+    else
+      r.s1 = std::min(r.s1, other.s0);
+  };
+  for (const Rect& opening : plan.openings) keepOff(opening);
+  for (size_t i = 0; i < plan.lintels.size(); ++i)
+    if (i != ownLintel) keepOff(plan.lintels[i].rect);
+  for (const PadstonePlan& padstone : plan.padstones) keepOff(padstone.rect);
+  return r.s1 - r.s0;
+}
+
+// Under both ends of a lintel, from the jambs; only where the whole of one has room over the damp
+// course and clear of the corner.
+void planPadstones(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
+  const double height = job.walls.blockHeight + job.walls.joint;
+  for (size_t i = 0; i < plan.lintels.size(); ++i) {
+    const BuiltOpening& opening = settingOut.openings[plan.lintels[i].opening];
+    const double length = job.openings[opening.jobIndex].padstone;
+    if (length <= 0 || opening.head - height < settingOut.levels.dampCourse) continue;
+    for (const bool atStart : {true, false}) {
+      Rect r{opening.s0 - length, opening.head - height, opening.s0, opening.head};
+      if (!atStart) r.s0 = opening.s1, r.s1 = opening.s1 + length;
+      const double free = freeBeside(plan, atStart ? r.s1 : r.s0, atStart, r, i);
+      const bool inLeaf = r.s0 > plan.layer.from + kPier && r.s1 < plan.layer.to - kPier;
+      if (free > length - 1e-6 && inLeaf) plan.padstones.push_back({i, atStart, r});
+    }
+  }
+}
+
+// Under windows, down to the damp course at most and clear of what is open below.
+void planSills(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
+  for (size_t i = 0; i < settingOut.openings.size(); ++i) {
+    const BuiltOpening& opening = settingOut.openings[i];
+    const double height = job.openings[opening.jobIndex].sillHeight;
+    if (opening.wall != plan.wall || opening.kind != OpeningKind::Window || height <= 0) continue;
+    if (opening.sill > plan.levelTop + kOnLevel) continue;  // in a gable it follows the slope
+    SillPlan sill{i, {opening.s0, opening.sill - height, opening.s1, opening.sill}};
+    bool clear = sill.rect.z0 > settingOut.levels.dampCourse - 1e-6;
+    for (const Rect& other : plan.openings) clear = clear && !sill.rect.overlaps(other);
+    for (const LintelPlan& lintel : plan.lintels) clear = clear && !sill.rect.overlaps(lintel.rect);
+    if (clear) plan.sills.push_back(sill);
+  }
+}
+
+// Air bricks take the place of a brick and its joints in the course at or under their level. One
+// that meets an opening or a lintel, or has no room at a corner, is left out; validation tells.
+void planVents(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
+  const double damp = settingOut.levels.dampCourse, under = damp - kDampCourseThickness;
+  for (size_t i = 0; i < job.airBricks.size(); ++i) {
+    const AirBrick& brick = job.airBricks[i];
+    if (settingOut.wallNamed(brick.wall) != plan.wall) continue;
+    const WallLine& line = settingOut.walls[plan.wall];
+    const bool fromEnd = settingOut.cornerNamed(brick.from) == line.to;
+    const double at = fromEnd ? line.length - brick.at : brick.at;
+    const double datum = brick.level < damp - kOnLevel ? under : damp;
+    const double course = job.walls.course();
+    const double bottom = datum + course * std::floor((brick.level - datum + kOnLevel) / course);
+    const double half = job.walls.brickLength / 2 + job.walls.joint;
+    const Rect rect{at - half, bottom, at + half, bottom + course};
+    bool clear = rect.s0 > plan.layer.from + kPier && rect.s1 < plan.layer.to - kPier &&
+                 rect.z1 < plan.levelTop + 1e-6;
+    for (const Rect& other : plan.cuts()) clear = clear && !rect.overlaps(other);
+    // Closers stand beside openings and under them.
+    for (const Rect& o : plan.openings)
+      clear = clear &&
+              !rect.overlaps({o.s0 - kCloserWidth, o.z0 - kCloserWidth, o.s1 + kCloserWidth, o.z1});
+    for (const FoundationRun& run : settingOut.foundations)
+      if (run.wall == plan.wall && run.from < rect.s1 && run.to > rect.s0)
+        clear = clear && rect.z0 > run.top - 1e-6;
+    if (clear) plan.vents.push_back({i, rect});
   }
 }
 
@@ -125,6 +203,9 @@ const char* nameOf(LeafSide side) { return side == LeafSide::Outer ? "outer leaf
 std::vector<Rect> LeafPlan::cuts() const {
   std::vector<Rect> all = openings;
   for (const LintelPlan& lintel : lintels) all.push_back(lintel.rect);
+  for (const PadstonePlan& padstone : padstones) all.push_back(padstone.rect);
+  for (const SillPlan& sill : sills) all.push_back(sill.rect);
+  for (const VentPlan& vent : vents) all.push_back(vent.rect);
   return all;
 }
 
@@ -171,6 +252,11 @@ LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, Lea
   plan.levelTop = levelTopOf(job, settingOut, plan.layer, wall, side == LeafSide::Outer);
   plan.openings = openingsIn(settingOut, plan.layer, wall);
   planLintels(job, settingOut, plan);
+  if (side == LeafSide::Inner)
+    planPadstones(job, settingOut, plan);
+  else
+    planSills(job, settingOut, plan);
+  planVents(job, settingOut, plan);
   return plan;
 }
 

@@ -14,6 +14,9 @@ namespace model {
 // The damp course lies under its level; what is below ends under it.
 inline constexpr double kDampCourseThickness = 0.002;
 
+// Of a cavity closer, square to its opening: common practice, no source.
+inline constexpr double kCloserWidth = 0.075;
+
 enum class LeafSide { Outer, Inner };
 
 struct LintelPlan {
@@ -24,6 +27,25 @@ struct LintelPlan {
   StageKey lift;          // of RunIn: the leaf's that brings it up to the bearing; none at gables
 };
 
+// A padstone under one end of a lintel in the inner leaf, as the drawing asks for it.
+struct PadstonePlan {
+  size_t lintel = 0;  // into LeafPlan::lintels
+  bool atStart = true;
+  Rect rect;  // a course of blocks high
+};
+
+// A sill under a window, in the outer leaf, between the jambs.
+struct SillPlan {
+  size_t opening = 0;  // into SettingOut::openings
+  Rect rect;
+};
+
+// Where a ventilator goes through the leaf: in the place of a brick, through the inner leaf too.
+struct VentPlan {
+  size_t airBrick = 0;  // into Job::airBricks
+  Rect rect;            // of the air brick, or of the hole for its sleeve
+};
+
 // One leaf of one wall: its layer, how far up it stands level, its holes.
 struct LeafPlan {
   size_t wall = 0;
@@ -32,8 +54,11 @@ struct LeafPlan {
   double levelTop = 0;  // to here all along; a gable goes on above
   std::vector<Rect> openings;
   std::vector<LintelPlan> lintels;
+  std::vector<PadstonePlan> padstones;
+  std::vector<SillPlan> sills;
+  std::vector<VentPlan> vents;
 
-  std::vector<Rect> cuts() const;  // openings and lintels
+  std::vector<Rect> cuts() const;  // all of these
 };
 
 LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side);

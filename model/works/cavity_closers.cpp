@@ -11,7 +11,6 @@ namespace model {
 
 namespace {
 
-constexpr double kWidth = 0.075;  // of a closer, square to the opening: common practice, no source
 constexpr double kUnderSlope = 0.020;  // as holes in a gable are kept under it
 constexpr double kShortest = 0.020;
 
@@ -30,12 +29,12 @@ class Closers {
       const BuiltOpening& o = settingOut.openings[i];
       if (o.wall != wall) continue;
       for (const bool left : {true, false}) {
-        Rect r = left ? Rect{o.s0 - kWidth, o.sill, o.s0, o.head}
-                      : Rect{o.s1, o.sill, o.s1 + kWidth, o.head};
+        Rect r = left ? Rect{o.s0 - kCloserWidth, o.sill, o.s0, o.head}
+                      : Rect{o.s1, o.sill, o.s1 + kCloserWidth, o.head};
         put(i, left ? "left jamb" : "right jamb", r, true, gable);
       }
       const char* under = o.kind == OpeningKind::Window ? "sill" : "threshold";
-      put(i, under, {o.s0, o.sill - kWidth, o.s1, o.sill}, false, gable);
+      put(i, under, {o.s0, o.sill - kCloserWidth, o.s1, o.sill}, false, gable);
     }
   }
 
@@ -91,40 +90,84 @@ std::vector<CloserPlan> closerPlan(const Job& job, const SettingOut& settingOut,
   return Closers(job, settingOut, wall).plan();
 }
 
-void buildCavityClosers(const Job& job, const SettingOut& settingOut, size_t wall, Works& works) {
-  const Closers closers(job, settingOut, wall);
-  const WallLine& line = settingOut.walls[wall];
-  const auto put = [&](const CloserPlan& closer, double z0, double z1, const std::string& part,
-                       const std::string& name, const Placement& placed) {
-    Rect r = closer.rect;
-    r.z0 = std::max(r.z0, z0);
-    r.z1 = std::min(r.z1, z1);
-    if (r.empty()) return;
-    const std::string at = openingLabel(settingOut, closer.opening) + ", " + closer.place;
-    Element element;
-    element.id = layerId(line, "cavity closer") + "/" + openingLabel(settingOut, closer.opening) +
-                 "/" + closer.place + "/" + part;
-    element.name = "Cavity closer, " + at + ", " + name;
-    element.kind = ElementKind::CavityCloser;
-    element.material = Material::Insulation;
-    element.solid = closers.layer().solid(fromRectangles({r}, {}));
-    element.quantity = {closer.upright ? r.z1 - r.z0 : r.s1 - r.s0, Unit::Metre};
-    element.placed = placed;
-    element.wall = line.name;
-    add(works, std::move(element));
-  };
-  for (const CloserPlan& closer : closers.plan()) {
-    double from = insulationBottom(settingOut);
-    for (const Lift& lift : settingOut.lifts) {
-      put(closer, from, std::min(lift.top, closers.levelTop()), liftId(job, lift),
-          liftName(job, lift),
-          upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top));
-      from = std::min(lift.top, closers.levelTop());
+namespace {
+
+class CloserBuilder {
+ public:
+  CloserBuilder(const Job& job, const SettingOut& settingOut, size_t wall, Works& works)
+      : job_(job),
+        settingOut_(settingOut),
+        line_(settingOut.walls[wall]),
+        closers_(job, settingOut, wall),
+        behindSheet_(layerOf(settingOut, wall,
+                             settingOut.faceDistances.outerLeafBack + kDampCourseThickness,
+                             settingOut.faceDistances.innerLeafFront)),
+        sheet_(layerOf(settingOut, wall, settingOut.faceDistances.outerLeafBack,
+                       settingOut.faceDistances.outerLeafBack + kDampCourseThickness)),
+        works_(works) {}
+
+  void build() {
+    const std::vector<CloserPlan> plan = closers_.plan();
+    double from = insulationBottom(settingOut_);
+    for (const Lift& lift : settingOut_.lifts) {
+      const double to = std::min(lift.top, closers_.levelTop());
+      inOneGo(plan, from, to, liftId(job_, lift), liftName(job_, lift),
+              upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top));
+      from = to;
     }
-    if (line.eaves != EavesKind::Gable) continue;
-    put(closer, from, 1e300, "gable", "gable",
-        upward({StageKind::Gables}, settingOut.levels.outerLeafTop, settingOut.levels.ridge));
+    if (line_.eaves != EavesKind::Gable) return;
+    inOneGo(plan, from, 1e300, "gable", "gable",
+            upward({StageKind::Gables}, settingOut_.levels.outerLeafTop, settingOut_.levels.ridge));
   }
+
+ private:
+  // What of the closers stands between two levels, and the damp courses of the upright ones.
+  void inOneGo(const std::vector<CloserPlan>& plan, double z0, double z1, const std::string& part,
+               const std::string& name, const Placement& placed) {
+    Element damp;
+    for (const CloserPlan& closer : plan) {
+      Rect r = closer.rect;
+      r.z0 = std::max(r.z0, z0);
+      r.z1 = std::min(r.z1, z1);
+      if (r.empty()) continue;
+      const std::string opening = openingLabel(settingOut_, closer.opening);
+      Element element;
+      element.id =
+          layerId(line_, "cavity closer") + "/" + opening + "/" + closer.place + "/" + part;
+      element.name = "Cavity closer, " + opening + ", " + closer.place + ", " + name;
+      element.kind = ElementKind::CavityCloser;
+      element.material = Material::Insulation;
+      (closer.upright ? behindSheet_ : closers_.layer()).addBox(r, element.solid);
+      element.quantity = {closer.upright ? r.z1 - r.z0 : r.s1 - r.s0, Unit::Metre};
+      element.placed = placed;
+      element.wall = line_.name;
+      add(works_, std::move(element));
+      if (!closer.upright) continue;
+      sheet_.addBox(r, damp.solid);
+      damp.quantity.amount += r.z1 - r.z0;
+    }
+    damp.id = layerId(line_, "damp course") + "/jambs/" + part;
+    damp.name = layerName(line_, "damp course") + ", upright at jambs, " + name;
+    damp.kind = ElementKind::DampCourse;
+    damp.material = Material::Membrane;
+    damp.quantity.unit = Unit::Metre;
+    damp.placed = placed;
+    damp.wall = line_.name;
+    add(works_, std::move(damp));
+  }
+
+  const Job& job_;
+  const SettingOut& settingOut_;
+  const WallLine& line_;
+  Closers closers_;
+  WallLayer behindSheet_, sheet_;  // the cavity but for the upright damp course, and that
+  Works& works_;
+};
+
+}  // namespace
+
+void buildCavityClosers(const Job& job, const SettingOut& settingOut, size_t wall, Works& works) {
+  CloserBuilder(job, settingOut, wall, works).build();
 }
 
 }  // namespace model

@@ -7,6 +7,7 @@
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
 #include "model/walls/elevation.h"
+#include "model/walls/leaf_plan.h"
 #include "model/works/element.h"
 
 namespace model {
@@ -23,7 +24,8 @@ struct CloserPlan {
 // opening, over a slope or past a corner. They share no place.
 std::vector<CloserPlan> closerPlan(const Job& job, const SettingOut& settingOut, size_t wall);
 
-// Insulated closers across the whole cavity, built in lift by lift with the leaves.
+// Insulated closers across the cavity, built in lift by lift with the leaves; between the upright
+// ones and the outer leaf a damp course.
 void buildCavityClosers(const Job& job, const SettingOut& settingOut, size_t wall, Works& works);
 
 }  // namespace model

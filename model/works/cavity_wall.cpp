@@ -11,9 +11,11 @@
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
 #include "model/works/cavity_closers.h"
+#include "model/works/cavity_parts.h"
 #include "model/works/parts.h"
 #include "model/works/racking.h"
 #include "model/works/wall_infill.h"
+#include "model/works/weep_holes.h"
 
 namespace model {
 
@@ -21,16 +23,21 @@ namespace {
 
 class LeafBuilder {
  public:
-  LeafBuilder(const Job& job, const SettingOut& settingOut, const LeafBonds& bonds, size_t wall,
-              LeafSide side, Works& works)
+  LeafBuilder(const Job& job, const SettingOut& settingOut, const LeafBonds& bonds,
+              const CavityPlan& cavity, LeafSide side, Works& works)
       : job_(job),
         settingOut_(settingOut),
         bonds_(bonds),
-        wall_(settingOut.walls[wall]),
-        plan_(leafPlan(job, settingOut, wall, side)),
+        cavity_(cavity),
+        wall_(settingOut.walls[cavity.wall]),
+        plan_(side == LeafSide::Outer ? cavity.outer : cavity.inner),
         works_(works),
         module_((side == LeafSide::Outer ? job.walls.brickLength : job.walls.blockLength) +
                 job.walls.joint) {}
+
+  // Of all lifts: what is raised before the run between, reveals too.
+  const std::vector<Rect>& corners() const { return corners_; }
+  const std::vector<WeepHole>& holes() const { return weepHoles_; }
 
   void build() {
     if (plan_.layer.empty()) return;
@@ -38,6 +45,11 @@ class LeafBuilder {
     taken_.assign(laid_.units.size(), false);
     frame_ = works_.frames.size();
     works_.frames.push_back(laid_.frame);
+    cuts_ = plan_.cuts();
+    if (plan_.side == LeafSide::Outer && !cavity_.empty()) {
+      weepHoles_ = weepHoles(job_, settingOut_, cavity_, laid_);
+      for (const WeepHole& hole : weepHoles_) cuts_.push_back(hole.rect);
+    }
     belowDampCourse();
     for (const Lift& lift : settingOut_.lifts) raise(lift);
     if (wall_.eaves == EavesKind::Gable) gable();
@@ -118,7 +130,7 @@ class LeafBuilder {
     const double top = settingOut_.levels.dampCourse - kDampCourseThickness;
     const auto rects = aboveConcrete(settingOut_, plan_.layer, plan_.wall, top);
     put("below damp course", "below the damp course",
-        plan_.layer.solid(fromRectangles(rects, plan_.cuts())),
+        plan_.layer.solid(fromRectangles(rects, cuts_)),
         upward({StageKind::WallsBelowDampCourse}, lowestConcrete(settingOut_), top),
         heldBy({levels(-1e6, top)}));
   }
@@ -139,7 +151,7 @@ class LeafBuilder {
     const std::vector<Rect> madeUp = bearings(job_, settingOut_, plan_, lift);
     if (top - bottom < 1e-6 && madeUp.empty()) return;
     const std::string cut = cutOf(bottom, top);
-    std::vector<Rect> cuts = plan_.cuts();
+    std::vector<Rect> cuts = cuts_;
     cuts.insert(cuts.end(), madeUpBefore_.begin(), madeUpBefore_.end());
     std::vector<Rect> notRun = cuts, corners;
     for (const bool atStart : {true, false}) {
@@ -147,6 +159,7 @@ class LeafBuilder {
       const auto corner = rackedCorner(laid_, plan_.layer, atStart, free, bottom, top, module_);
       notRun.insert(notRun.end(), corner.begin(), corner.end());
       corners.insert(corners.end(), corner.begin(), corner.end());
+      corners_.insert(corners_.end(), corner.begin(), corner.end());
       const std::string name =
           "corner " + settingOut_.corners[atStart ? wall_.from : wall_.to].letter;
       put(liftId(job_, lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
@@ -156,6 +169,7 @@ class LeafBuilder {
     }
     const auto reveals = rackedReveals(laid_, plan_, corners, bottom, top, module_);
     notRun.insert(notRun.end(), reveals.begin(), reveals.end());
+    corners_.insert(corners_.end(), reveals.begin(), reveals.end());
     put(liftId(job_, lift) + "/reveals", liftName(job_, lift) + ", reveals" + cut,
         plan_.layer.solid(fromRectangles(reveals, cuts)),
         upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
@@ -171,7 +185,7 @@ class LeafBuilder {
 
   void gable() {
     const auto line = rafterLineOn(settingOut_, plan_.layer);
-    put("gable", "gable", gableSolid(plan_.layer, line, plan_.levelTop, plan_.cuts()),
+    put("gable", "gable", gableSolid(plan_.layer, line, plan_.levelTop, cuts_),
         upward({StageKind::Gables}, settingOut_.levels.outerLeafTop, settingOut_.levels.ridge),
         heldBy({levels(-1e6, 1e6)}));
   }
@@ -179,13 +193,17 @@ class LeafBuilder {
   const Job& job_;
   const SettingOut& settingOut_;
   const LeafBonds& bonds_;
+  const CavityPlan& cavity_;
   const WallLine& wall_;
-  const LeafPlan plan_;
+  const LeafPlan& plan_;
   Works& works_;
   const double module_;  // a unit and its joint
   LaidLeaf laid_;
   std::vector<bool> taken_;  // units that a part has
   size_t frame_ = 0;
+  std::vector<Rect> cuts_;  // out of the solids: weep holes too, which no unit is laid round
+  std::vector<WeepHole> weepHoles_;
+  std::vector<Rect> corners_;
   std::vector<Rect> madeUpBefore_;  // under the lintels, on lifts before
 };
 
@@ -194,11 +212,23 @@ class LeafBuilder {
 void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works) {
   const LeafBonds bonds = deriveLeafBonds(job, settingOut);
   for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
+    const CavityPlan cavity = cavityPlan(job, settingOut, wall);
+    std::vector<Rect> corners;
+    std::vector<WeepHole> holes;
     for (const LeafSide side : {LeafSide::Outer, LeafSide::Inner}) {
-      LeafBuilder(job, settingOut, bonds, wall, side, works).build();
+      LeafBuilder leaf(job, settingOut, bonds, cavity, side, works);
+      leaf.build();
+      corners.insert(corners.end(), leaf.corners().begin(), leaf.corners().end());
+      holes.insert(holes.end(), leaf.holes().begin(), leaf.holes().end());
     }
-    buildCavityFill(job, settingOut, wall, works);
-    buildCavityInsulation(job, settingOut, wall, works);
+    buildCavityFill(settingOut, cavity, works);
+    if (!cavity.empty()) {
+      buildWallTies(job, settingOut, cavity, corners, works);
+      buildInsulationBoards(job, settingOut, cavity, works);
+      buildCavityTrays(job, settingOut, cavity, works);
+      buildWeepVents(settingOut, cavity, holes, works);
+      buildAirBricks(job, settingOut, cavity, works);
+    }
     buildCavityClosers(job, settingOut, wall, works);
   }
 }

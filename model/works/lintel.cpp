@@ -3,25 +3,19 @@
 
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
+#include "model/works/lintel_placement.h"
 #include "model/works/parts.h"
 
 namespace model {
 
-namespace {
-
-// Laid in a stage of their own they come one after another; otherwise each when the wall that rises
-// has come up to its bearing. Always whole.
-Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
-  const Vec3 bearing{0, 0, lintel.rect.z0};
+Placement whenWallReaches(const SettingOut& settingOut, const LintelPlan& lintel, double level) {
+  const Vec3 bearing{0, 0, level};
   if (lintel.ownStage) {
     const double count = static_cast<double>(settingOut.openings.size());
-    return whole(lintel.stage, static_cast<double>(lintel.opening) / count);
+    const double over = level > lintel.rect.z0 + 1e-6 ? 0.5 : 0;
+    return whole(lintel.stage, (static_cast<double>(lintel.opening) + over) / count);
   }
-  if (lintel.stage.kind == StageKind::Gables) {
-    const Levels& levels = settingOut.levels;
-    return whole(lintel.stage,
-                 fractionAt(upward(lintel.stage, levels.outerLeafTop, levels.ridge), bearing));
-  }
+  if (lintel.stage.kind == StageKind::Gables) return whenLeafReaches(settingOut, level, true);
   for (const Lift& lift : settingOut.lifts) {
     if (lift.storey == lintel.stage.storey && lift.number == lintel.stage.lift) {
       return whole(lintel.stage, fractionAt(upward(lintel.stage, lift.bottom, lift.top), bearing));
@@ -30,7 +24,19 @@ Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
   return whole(lintel.stage);
 }
 
-}  // namespace
+Placement whenLeafReaches(const SettingOut& settingOut, double level, bool inGable) {
+  const Vec3 bed{0, 0, level};
+  if (inGable) {
+    const StageKey stage{StageKind::Gables, 0, 0};
+    const Levels& levels = settingOut.levels;
+    return whole(stage, fractionAt(upward(stage, levels.outerLeafTop, levels.ridge), bed));
+  }
+  const Lift* at = &settingOut.lifts.front();
+  for (const Lift& lift : settingOut.lifts)
+    if (level > lift.bottom - 1e-6) at = &lift;
+  const StageKey stage{StageKind::RunIn, at->storey, at->number};
+  return whole(stage, fractionAt(upward(stage, at->bottom, at->top), bed));
+}
 
 void buildLintels(const Job& job, const SettingOut& settingOut, Works& works) {
   for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
@@ -46,7 +52,7 @@ void buildLintels(const Job& job, const SettingOut& settingOut, Works& works) {
         element.material = Material::Concrete;
         element.solid = plan.layer.solid(fromRectangles({lintel.rect}, {}));
         element.quantity = {1, Unit::Each};
-        element.placed = placementOf(settingOut, lintel);
+        element.placed = whenWallReaches(settingOut, lintel, lintel.rect.z0);
         element.wall = line.name;
         add(works, std::move(element));
       }

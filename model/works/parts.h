@@ -19,6 +19,7 @@ void buildCavityWalls(const Job&, const SettingOut&,
                       Works&);  // both leaves and what is in the cavity
 void buildDampCourse(const Job&, const SettingOut&, Works&);
 void buildLintels(const Job&, const SettingOut&, Works&);
+void buildPadstonesAndSills(const Job&, const SettingOut&, Works&);
 void buildWindowsAndDoors(const Job&, const SettingOut&, Works&);
 void buildRender(const Job&, const SettingOut&, Works&);  // on the outer leaf
 void buildUpperFloors(const Job&, const SettingOut&, Works&);

@@ -128,6 +128,12 @@ double freeLength(const LeafPlan& plan, bool fromStart, double z0, double z1) {
     const Rect& r = lintel.rect;
     if (!lintel.ownStage) keepClear({r.s0 - kToBed, r.z0, r.s1 + kToBed, r.z1});
   }
+  for (const PadstonePlan& padstone : plan.padstones) {
+    const Rect& r = padstone.rect;
+    keepClear({r.s0 - kToBed, r.z0, r.s1 + kToBed, r.z1});
+  }
+  for (const SillPlan& sill : plan.sills) keepClear(sill.rect);
+  for (const VentPlan& vent : plan.vents) keepClear(vent.rect);
   return free;
 }
 

@@ -129,7 +129,10 @@ class WallRender {
     WallLayer part = layer_;
     if (stretch.from > layer_.from) part.from = part.startFront = part.startBack = stretch.from;
     if (stretch.to < layer_.to) part.to = part.endFront = part.endBack = stretch.to;
-    const std::vector<Rect> openings = openingsIn(settingOut_, part, wall_);
+    std::vector<Rect> openings = openingsIn(settingOut_, part, wall_);
+    const LeafPlan leaf = leafPlan(job_, settingOut_, wall_, LeafSide::Outer);
+    for (const SillPlan& sill : leaf.sills) openings.push_back(sill.rect);
+    for (const VentPlan& vent : leaf.vents) openings.push_back(vent.rect);
     if (line_.eaves == EavesKind::Gable) {
       const auto slope = rafterLineOn(settingOut_, part);
       if (lowestOf(slope) < stretch.bottom + kShortest) return {};

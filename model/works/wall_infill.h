@@ -5,15 +5,14 @@
 
 #include "model/settingout/setting_out.h"
 #include "model/walls/wall_layer.h"
+#include "model/works/cavity_plan.h"
 #include "model/works/element.h"
 
 namespace model {
 
 // Lean concrete in the cavity, from the foundation to 225 mm under the damp course (check M16: NHBC
 // Good Craftsmanship Guide, brickwork) and not above the ground.
-void buildCavityFill(const Job& job, const SettingOut& settingOut, size_t wall, Works& works);
-// Boards against the inner leaf, lift by lift and up the gables.
-void buildCavityInsulation(const Job& job, const SettingOut& settingOut, size_t wall, Works& works);
+void buildCavityFill(const SettingOut& settingOut, const CavityPlan& plan, Works& works);
 
 // The elevation of a layer from the concrete that the wall stands on, with its steps, to `top`.
 std::vector<Rect> aboveConcrete(const SettingOut& settingOut, const WallLayer& layer, size_t wall,

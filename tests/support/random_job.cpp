@@ -219,6 +219,27 @@ void drawSiteWork(Dice& dice, Job& job) {
   if (dice.chance(20)) job.questions.push_back({"Corner C", "May it stay so?"});
 }
 
+// What is built in as the leaves rise, otherwise than usual.
+void drawBuiltIn(Dice& dice, Job& job) {
+  model::BuiltIn& built = job.walls.builtIn;
+  if (dice.chance(20)) built.tieAcross = dice.pick<double>({0.6, 0.75});
+  if (dice.chance(20)) built.tieUp = dice.pick<double>({0.3, 0.225});
+  if (dice.chance(20)) built.boardHeight = dice.pick<double>({0.4, 0.6, 1.2});
+  for (model::Opening& opening : job.openings) {
+    if (dice.chance(20)) opening.lintelHeight = dice.pick<double>({0.065, 0.215});
+    if (dice.chance(20)) opening.lintelBearing = dice.pick<double>({0.1, 0.2});
+    if (dice.chance(15)) opening.padstone = dice.pick<double>({0.215, 0.44});
+    if (dice.chance(15) && opening.kind == model::OpeningKind::Window)
+      opening.sillHeight = dice.pick<double>({0.065, 0.14});
+  }
+  const size_t walls = job.outline.size();
+  for (int i = dice.pick<int>({0, 0, 0, 1, 3}); i > 0; --i) {
+    const size_t wall = static_cast<size_t>(dice.between(0, static_cast<int>(walls) - 1));
+    job.airBricks.push_back({model::nameOfWall(wall, walls), model::letterOfCorner(wall),
+                             dice.length(900, 2400), dice.pick<double>({-0.152, -0.077, 0.15, 1})});
+  }
+}
+
 // Given tops of concrete go down with the ground, so that the foundations stay covered.
 void coverFoundations(Job& job) {
   if (!job.foundations.top) return;
@@ -254,6 +275,7 @@ Job drawJob(unsigned seed) {
   coverFoundations(job);
   if (dice.chance(30)) job.programme.start = "2027-04-12";
   drawSiteWork(dice, job);
+  drawBuiltIn(dice, job);
   return job;
 }
 
@@ -263,10 +285,13 @@ Job seededJob(unsigned seed) {
   Job job = drawJob(seed);
   // What was drawn fits together nearly always; when it does not, things are left out one by one
   // until it does.
-  const std::vector<std::function<void(Job&)>> leaveOut{
-      [](Job& j) { j.roof.edges.clear(); }, [](Job& j) { j.foundations.steps.clear(); },
-      [](Job& j) { j.cellar.reset(); },     [](Job& j) { j.site.buildings.clear(); },
-      [](Job& j) { j.openings.clear(); },   [](Job& j) { j.site = {}; }};
+  const std::vector<std::function<void(Job&)>> leaveOut{[](Job& j) { j.airBricks.clear(); },
+                                                        [](Job& j) { j.roof.edges.clear(); },
+                                                        [](Job& j) { j.foundations.steps.clear(); },
+                                                        [](Job& j) { j.cellar.reset(); },
+                                                        [](Job& j) { j.site.buildings.clear(); },
+                                                        [](Job& j) { j.openings.clear(); },
+                                                        [](Job& j) { j.site = {}; }};
   for (const auto& change : leaveOut) {
     if (!model::hasErrors(model::validateJob(job, "", {}))) return job;
     change(job);

@@ -122,6 +122,8 @@ void addTables(CLI::App& app, TableOptions& options, Action& action) {
   CLI::App* takeoff =
       addTable(app, "takeoff", "Quantities, and what to order", runTakeoff, options, action);
   takeoff->add_flag("--by-stage", options.byStage, "the same, stage by stage");
+  takeoff->add_flag("--lintels", options.lintels,
+                    "the schedule of lintels, padstones and sills, opening by opening");
   CLI::App* stages =
       addTable(app, "stages", "The programme: every stage, its days and what it waits for",
                runStages, options, action);

@@ -85,6 +85,10 @@ int runLevels(const TableOptions& options) {
 }
 
 int runTakeoff(const TableOptions& options) {
+  if (options.lintels && options.byStage)
+    return wrongUsage("--lintels and --by-stage are two tables: ask for one");
+  if (options.lintels)
+    return printTable(options, [](const model::Model& m) { return model::lintelsTable(m); });
   return printTable(options,
                     [&](const model::Model& m) { return model::takeoffTable(m, options.byStage); });
 }

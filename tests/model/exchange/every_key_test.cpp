@@ -90,6 +90,7 @@ std::vector<Job> jobs() {
   plain.site.benchMark = BenchMark{"Gate pier", {-12, -12}, 0.2};  // without a boundary
   plain.foundations.top = -0.975;
   plain.foundations.steps = {{"A-B", 2, 6, -1.2}};
+  plain.airBricks = {{"A-B", "B", 2.5, -0.077}};
   plain.roof.edges = {{"D-A", EavesKind::Gable}};
   plain.movementJoints = {{"A-B", "B", 2.6, 0.016}};
   plain.programme.stages = {{"strip", "Strip", 3, "Keep it"}};

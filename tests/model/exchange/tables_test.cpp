@@ -125,5 +125,20 @@ TEST(TextWidth, MarksAndWideCharactersCountAsTheyAreSeen) {
   EXPECT_EQ(seenWidth("\xff\xc3"), 2u) << "bytes that are no text count one each";
 }
 
+TEST(Tables, LintelsAreListedByOpeningWithTheirBearings) {
+  Job job;
+  job.outline = {{0, 0}, {8.99, 0}, {8.99, 5.39}, {0, 5.39}};
+  job.openings = {{"Bay", OpeningKind::Window, "A-B", "A", 3.6, 1.8, {}, 1.95, 0.215}};
+  job.openings[0].padstone = 0.440;
+  job.openings[0].sillHeight = 0.140;
+  const Table table = lintelsTable(buildModel(job));
+  ASSERT_EQ(table.rows.size(), 1u);
+  // Check M20: 1800 and 150 at each end.
+  const std::vector<std::string> row{"Bay",        "A-B",        "1800",        "+1.950",
+                                     "2100 x 215", "2100 x 215", "150 and 150", "2 of 440 x 225",
+                                     "1800 x 140"};
+  EXPECT_EQ(table.rows[0], row);
+}
+
 }  // namespace
 }  // namespace model

@@ -152,7 +152,7 @@ TEST(WriteJob, ARemovedOpeningTakesItsSectionAlong) {
 
 TEST(WriteJob, ANewOpeningStandsBehindTheOthers) {
   const std::string text = changed(kSmall, [](Job& job) {
-    model::Opening opening{"Hatch", model::OpeningKind::Opening, "B-C", "B", 1, 0.6, {}, {}, 0};
+    model::Opening opening{"Hatch", model::OpeningKind::Opening, "B-C", "B", 1, 0.6, {}, {}};
     job.openings.push_back(opening);
   });
   EXPECT_EQ(difference(kSmall, text),

@@ -155,18 +155,20 @@ TEST(Takeoff, AnOuterLeafOfBlocksIsCountedInBlocks) {
   EXPECT_NEAR(rowOf(t.rows, "Blocks, 100 wide")->amount, 10 / (0.45 * 0.225), 1e-6);
 }
 
-TEST(Takeoff, TiesBesideOpeningsAreMoreThanTheRest) {
+TEST(Takeoff, TiesAreCountedAsTheyAreLaidAndBoardsByTheSheet) {
+  Element ties =
+      boxed(ElementKind::WallTie, Material::Steel, whole({K::RunIn, 0, 1}), {1, 0.1, 0.003});
+  ties.quantity = {37, Unit::Each};
   SettingOut out;
-  out.lifts = {{0, 1, 0, 2.1}};
-  BuiltOpening door;
-  door.s1 = 0.91;
-  door.head = 2.1;
-  out.openings = {door};
-  const Takeoff t = takeoffOf(
-      {boxed(ElementKind::InnerLeaf, Material::Block, whole({K::RunIn, 0, 1}), {4, 0.1, 2})}, Job{},
-      out);
-  EXPECT_NEAR(rowOf(t.rows, "Wall ties")->amount, 20, 1e-9);
-  EXPECT_NEAR(rowOf(t.rows, "Wall ties beside openings")->amount, 16, 1e-9);
+  out.walls = {WallLine{}};
+  out.walls[0].name = "A-B";
+  Element board = boxed(ElementKind::CavityInsulation, Material::Insulation,
+                        whole({K::RunIn, 0, 1}), {0.7, 0.1, 0.45});
+  board.wall = "A-B";
+  const Takeoff t = takeoffOf({ties, board, board}, Job{}, out);
+  EXPECT_NEAR(rowOf(t.rows, "Wall ties, 225 long")->amount, 37, 1e-9);
+  EXPECT_NEAR(rowOf(t.rows, "Cavity insulation, 100")->amount, 2 * 0.315, 1e-9);
+  EXPECT_NEAR(rowOf(t.rows, "Insulation boards, 1200 x 450 x 100")->amount, 2, 1e-9);
 }
 
 TEST(Takeoff, LintelsAreOrderedByLengthAndLeaf) {
@@ -184,9 +186,9 @@ TEST(Takeoff, LintelsAreOrderedByLengthAndLeaf) {
   Element longer = outer;
   longer.solid = box({0, 0, 0}, {2.1, 0.1, 0.15});
   const Takeoff t = takeoffOf({outer, inner, outer, longer}, Job{}, out);
-  EXPECT_EQ(rowOf(t.rows, "Lintel 1210, outer leaf")->amount, 2);
-  EXPECT_EQ(rowOf(t.rows, "Lintel 1210, inner leaf")->amount, 1);
-  EXPECT_EQ(rowOf(t.rows, "Lintel 2100, outer leaf")->amount, 1);
+  EXPECT_EQ(rowOf(t.rows, "Lintel 1210 x 150, outer leaf")->amount, 2);
+  EXPECT_EQ(rowOf(t.rows, "Lintel 1210 x 150, inner leaf")->amount, 1);
+  EXPECT_EQ(rowOf(t.rows, "Lintel 2100 x 150, outer leaf")->amount, 1);
 }
 
 TEST(Takeoff, JoistsAreCountedAndMeasured) {

@@ -61,9 +61,7 @@ void expectOneFigure(const Job& job, const std::string& which) {
       return !frames || o.kind == OpeningKind::Opening ||
              (o.kind == OpeningKind::Window) != (key.first == ElementKind::Window);
     });
-    Takeoff takeoff = deriveTakeoff(job, out, works, model.programme);
-    std::erase_if(takeoff.rows,
-                  [](const TakeoffRow& row) { return row.item == "Wall ties beside openings"; });
+    const Takeoff takeoff = deriveTakeoff(job, out, works, model.programme);
     const std::string unit = nameOf(key.second);
     if (key.first == ElementKind::Topsoil || key.first == ElementKind::Spoil) {
       // By what is done with it: stripped, dug, put back, carted away. Some of it stays.

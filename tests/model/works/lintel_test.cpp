@@ -37,6 +37,7 @@ TEST(Lintels, AtAHeightOfTheirOwnRiseWithTheirLift) {
   // Nothing of a corner or a reveal stands over it before it is laid.
   for (const Element& e : works.elements) {
     if (e.wall != "D-E" || e.placed.stage.kind != StageKind::RaiseCorners) continue;
+    if (e.kind == ElementKind::WallTie) continue;  // those of both corners are one
     if (e.placed.stage.lift != 2 || e.placed.stage.storey != 0) continue;
     const Bounds held = bounds(lintel->solid);
     for (const Vec3& p : e.solid.points)

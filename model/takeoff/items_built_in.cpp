@@ -1,0 +1,140 @@
+// What is built in as the leaves rise: ties, insulation, closers, damp courses, trays.
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+#include "model/level_text.h"
+#include "model/takeoff/items.h"
+#include "model/takeoff/measure.h"
+#include "model/takeoff/sheets.h"
+#include "model/takeoff/unit_rates.h"
+#include "model/works/cavity_parts.h"
+
+namespace model {
+namespace {
+
+void countTies(const TakeoffInput& in, Tally& tally) {
+  const WallBuildUp& w = in.job.walls;
+  const BuiltIn& built = w.builtIn;
+  const TakeoffItem ties{
+      "Wall ties, " + lengthText(tieLength(in.job)) + " long", Unit::Each, waste::kTies, 1,
+      "for a cavity of " + lengthText(w.cavity) + ": " + lengthText(built.tieAcross) +
+          " across and " + lengthText(built.tieUp) +
+          " up, staggered; beside openings, verges "
+          "and movement joints " +
+          lengthText(built.tieUpBeside) + " up; at least 50 in each leaf"};
+  const TakeoffItem discs{"Retaining discs on ties", Unit::Each, waste::kTies, 1,
+                          "one a tie, to hold the boards against the inner leaf"};
+  const bool partFilled = w.insulation > 0 && w.insulation < w.cavity - 1e-6;
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::WallTie) continue;
+    tally.add(ties, e.quantity.amount, e.placed.stage);
+    const bool held = e.placed.stage.kind != StageKind::WallsBelowDampCourse;
+    if (partFilled && held) tally.add(discs, e.quantity.amount, e.placed.stage);
+  }
+}
+
+// Boards by area, and the sheets that their pieces are cut from, stage by stage.
+void countBoards(const TakeoffInput& in, Tally& tally) {
+  const WallBuildUp& w = in.job.walls;
+  const BuiltIn& built = w.builtIn;
+  const TakeoffItem area{"Cavity insulation, " + lengthText(w.insulation), Unit::SquareMetre, 0, 0,
+                         "face, openings taken out"};
+  std::map<StageKey, std::vector<PieceSize>> pieces;
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::CavityInsulation || w.insulation <= 0) continue;
+    tally.add(area, volume(e.solid) / w.insulation, e.placed.stage);
+    const auto wall = in.settingOut.wallNamed(e.wall);
+    if (!wall) continue;
+    const auto sizes = pieceSizes(e.solid, Vec3(in.settingOut.walls[*wall].along, 0));
+    auto& all = pieces[e.placed.stage];
+    all.insert(all.end(), sizes.begin(), sizes.end());
+  }
+  const TakeoffItem sheets{"Insulation boards, " + lengthText(built.boardLength) + " x " +
+                               lengthText(built.boardHeight) + " x " + lengthText(w.insulation),
+                           Unit::Each, waste::kBreakage, 1,
+                           "pieces laid out on whole boards, offcuts used again in their stage"};
+  for (const auto& [stage, list] : pieces)
+    tally.add(sheets, sheetsFor(list, built.boardLength, built.boardHeight), stage);
+}
+
+void countDampCourses(const TakeoffInput& in, Tally& tally) {
+  for (const Element& e : in.works.elements) {
+    const auto wall = in.settingOut.wallNamed(e.wall);
+    if (!wall) continue;
+    if (e.kind == ElementKind::DampCourse) {
+      const bool upright = e.placed.stage.kind != StageKind::DampCourse;
+      const double width = extentAlong(e.solid, Vec3(in.settingOut.walls[*wall].outward, 0));
+      const TakeoffItem item =
+          upright ? TakeoffItem{"Damp course, upright at jambs", Unit::Metre, waste::kMembrane, 1,
+                                "between closer and outer leaf"}
+                  : TakeoffItem{"Damp course, " + lengthText(width) + " wide", Unit::Metre,
+                                waste::kMembrane, 1, "each leaf on its own; laps in the allowance"};
+      tally.add(item, e.quantity.amount, e.placed.stage);
+    } else if (e.kind == ElementKind::CavityTray) {
+      tally.add({"Cavity trays", Unit::Metre, waste::kMembrane, 0.1, "as long as their lintels"},
+                e.quantity.amount, e.placed.stage);
+      tally.add({"Stop ends of cavity trays", Unit::Each, 0, 1, "two a tray"}, 2, e.placed.stage);
+    }
+  }
+}
+
+void countWeepVents(const TakeoffInput& in, Tally& tally) {
+  for (const Element& e : in.works.elements)
+    if (e.kind == ElementKind::WeepVent)
+      tally.add({"Weep vents", Unit::Each, waste::kBreakage, 1,
+                 "two or more over each tray, and along the foot of the cavity, at most " +
+                     lengthText(in.job.walls.builtIn.weepSpacing) + " apart"},
+                e.quantity.amount, e.placed.stage);
+}
+
+// By size, smallest first.
+void countPadstonesAndSills(const TakeoffInput& in, Tally& tally) {
+  std::map<std::tuple<ElementKind, int, int>, std::vector<StageKey>> pieces;
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::Padstone && e.kind != ElementKind::MasonrySill) continue;
+    const auto wall = in.settingOut.wallNamed(e.wall);
+    if (!wall) continue;
+    const Vec3 along(in.settingOut.walls[*wall].along, 0);
+    const auto mm = [](double metres) { return static_cast<int>(std::lround(metres * 1000)); };
+    pieces[{e.kind, mm(extentAlong(e.solid, along)), mm(e.top - e.underside)}].push_back(
+        e.placed.stage);
+  }
+  for (const auto& [size, stages] : pieces) {
+    const auto& [kind, length, height] = size;
+    const bool sill = kind == ElementKind::MasonrySill;
+    const TakeoffItem item{
+        (sill ? "Sill " : "Padstone ") + std::to_string(length) + ", " + std::to_string(height) +
+            " high",
+        Unit::Each, 0, 1,
+        sill ? "between the jambs, with its nose" : "under a lintel of the inner leaf"};
+    for (const StageKey& stage : stages) tally.add(item, 1, stage);
+  }
+}
+
+}  // namespace
+
+void countBuiltIn(const TakeoffInput& in, Tally& tally) {
+  countTies(in, tally);
+  countBoards(in, tally);
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::CavityCloser) continue;
+    tally.add({"Cavity closers, " + lengthText(in.job.walls.cavity), Unit::Metre, waste::kBoards, 1,
+               "jambs, sills and thresholds"},
+              e.quantity.amount, e.placed.stage);
+  }
+  countDampCourses(in, tally);
+  countWeepVents(in, tally);
+  countPadstonesAndSills(in, tally);
+  for (const Element& e : in.works.elements) {
+    if (e.kind == ElementKind::AirBrick)
+      tally.add({"Air bricks", Unit::Each, waste::kBreakage, 1, "each in the place of a brick"}, 1,
+                e.placed.stage);
+    else if (e.kind == ElementKind::VentSleeve)
+      tally.add({"Vent sleeves", Unit::Each, 0, 1, "through the cavity and the inner leaf"}, 1,
+                e.placed.stage);
+  }
+}
+
+}  // namespace model

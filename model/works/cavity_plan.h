@@ -1,0 +1,73 @@
+// What is built into the cavity of one wall, and where: closers, trays, ties. Insulation and the
+// fill at the foot keep clear of all of them.
+#pragma once
+
+#include <vector>
+
+#include "model/walls/gable_profile.h"
+#include "model/walls/leaf_plan.h"
+#include "model/works/cavity_closers.h"
+
+namespace model {
+
+// A tray over an opening: a sheet that rises from the bed over the outer leaf's lintel to a bed of
+// the inner leaf.
+struct TrayPlan {
+  size_t opening = 0;        // into SettingOut::openings
+  double from = 0, to = 0;   // s: as long as the lintel
+  double low = 0, high = 0;  // levels of the sheet's underside at the outer and the inner leaf
+  size_t lintel = 0;         // that it lies over: into CavityPlan::outer.lintels
+  Rect rect() const;         // what it takes of the cavity's elevation
+};
+
+inline constexpr double kTrayThickness =
+    0.002;  // of the sheet, upright: common practice, no source
+
+// A wall tie. Its ends lie in a bed joint of each leaf; only what crosses the cavity is modelled.
+struct TiePlan {
+  enum class Part { BelowDampCourse, Lift, Gable };
+  double s = 0;
+  double outer = 0, inner = 0;  // levels of its middle at either face of the cavity
+  Part part = Part::Lift;
+  size_t lift = 0;     // into SettingOut::lifts
+  bool extra = false;  // beside an opening, a verge or a movement joint
+  Rect rect() const;   // what it takes of the cavity's elevation
+};
+
+// A tie's own size: common practice, no source.
+inline constexpr double kTieWidth = 0.020, kTieThickness = 0.003;
+
+struct CavityPlan {
+  size_t wall = 0;
+  WallLayer layer;
+  LeafPlan outer, inner;
+  double levelTop = 0;          // to here all along; a gable goes on above
+  std::vector<FacePair> slope;  // of a gable: the line that the rafters draw over the cavity
+  std::vector<Rect> openings;
+  std::vector<CloserPlan> closers;
+  std::vector<Rect> sleeves;  // from air bricks through to the inner leaf
+  std::vector<TrayPlan> trays;
+  std::vector<TiePlan> ties;  // from the bottom up, along the wall in each bed
+
+  bool empty() const { return layer.empty() || outer.layer.empty() || inner.layer.empty(); }
+  // The level under which the cavity is closed by the roof, between two places along the wall.
+  double topBetween(double s0, double s1) const;
+};
+
+// Bed joints of the inner leaf: where a tie may lie, and a tray's upper edge. Levels of the
+// undersides of the joints, lowest first.
+struct BlockBed {
+  double level = 0;
+  TiePlan::Part part = TiePlan::Part::Lift;
+  size_t lift = 0;
+};
+std::vector<BlockBed> blockBeds(const Job& job, const SettingOut& settingOut,
+                                const LeafPlan& inner);
+
+CavityPlan cavityPlan(const Job& job, const SettingOut& settingOut, size_t wall);
+
+// The two that cavityPlan() puts together; each reads what is in the plan before it.
+void planTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
+void planTies(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
+
+}  // namespace model
