@@ -13,7 +13,8 @@ struct TakeoffInput {
 
 void countGroundworks(const TakeoffInput&, Tally&);  // topsoil, dig, fill, stone, muck away
 void countConcrete(const TakeoffInput&, Tally&);     // and the waterproofing of the cellar
-void countMasonry(const TakeoffInput&, Tally&);  // bricks, blocks, ties, insulation, damp course
+void countMasonry(const TakeoffInput&, Tally&);      // walls, ties, insulation, damp course
+void countUnits(const TakeoffInput&, Tally&);  // a part of it: bricks, blocks and their mortar
 void countLintels(const TakeoffInput&, Tally&);
 void countFloors(const TakeoffInput&, Tally&);
 void countRoof(const TakeoffInput&, Tally&);

@@ -147,8 +147,11 @@ bool change(const KeySpec& key, const Slot& slot, int attempt) {
     **plain = text;
   } else if (auto* maybe = std::get_if<std::optional<std::string>*>(&slot)) {
     **maybe = text;
-  } else if (auto* storey = std::get_if<int*>(&slot)) {
-    **storey = **storey == 0 ? 1 : 0;
+  } else if (auto* whole = std::get_if<int*>(&slot)) {
+    if (key.kind == ValueKind::Count)
+      **whole += attempt + 1;
+    else
+      **whole = **whole == 0 ? 1 : 0;  // a storey
   } else if (auto* point = std::get_if<Vec2*>(&slot)) {
     **point += Vec2{0.1, 0.05};
   } else if (auto* outline = std::get_if<Outline*>(&slot)) {
