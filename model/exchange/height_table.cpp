@@ -3,6 +3,8 @@
 #include <cmath>
 #include <cstdio>
 
+#include "model/asbuilt/as_built.h"
+#include "model/checks/level_beds.h"
 #include "model/settingout/height_gauge.h"
 
 namespace model {
@@ -28,7 +30,7 @@ std::string bedText(const CourseHeight& height) {
 
 }  // namespace
 
-TablePart heightsPart(const Model& model, const AsBuilt& built) {
+TablePart heightsPart(const Model& model) {
   TablePart part;
   part.key = "heights";
   Table& table = part.table;
@@ -48,7 +50,14 @@ TablePart heightsPart(const Model& model, const AsBuilt& built) {
     part.words.push_back(
         "Where it does not come out, units are cut or every bed up to there is shared out on the "
         "rod, level all round the building; the drawing decides which");
-  for (const FirstBed& bed : built.beds)
+  const std::vector<UnevenBed> uneven = unevenBeds(model.works, model.settingOut.levels.dampCourse);
+  for (const UnevenBed& bed : uneven)
+    part.words.push_back("No tie lies level there: " + unevenBedText(bed));
+  if (uneven.empty())
+    part.words.push_back(
+        "Every block bed from the damp course to the eaves has a brick bed level "
+        "with it, so ties lie level");
+  for (const FirstBed& bed : deriveAsBuilt(model.job, model.settingOut).beds)
     if (!bed.asDrawn) part.words.push_back("As read: " + bed.words);
   return part;
 }

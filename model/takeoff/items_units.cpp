@@ -14,9 +14,9 @@ namespace {
 constexpr double kSandStep = 0.5;
 
 struct UnitKind {
-  std::string name;    // "Facing bricks"
-  std::string mortar;  // "Mortar for brickwork"
-  double length = 0;   // metres
+  std::string name;               // "Facing bricks"
+  std::string mortar;             // "Mortar for brickwork"
+  double length = 0, height = 0;  // metres
   double waste = 0;
   bool brick = false;
 };
@@ -24,11 +24,19 @@ struct UnitKind {
 UnitKind kindOf(const Element& leaf, const WallBuildUp& walls) {
   if (leaf.material == Material::Brick) {
     const bool facing = leaf.kind == ElementKind::OuterLeaf;
-    return {facing ? "Facing bricks" : "Common bricks", "Mortar for brickwork", walls.brickLength,
-            waste::kBricks, true};
+    return {facing ? "Facing bricks" : "Common bricks",
+            "Mortar for brickwork",
+            walls.brickLength,
+            walls.brickHeight,
+            waste::kBricks,
+            true};
   }
-  return {"Blocks, " + lengthText(walls.innerLeaf) + " wide", "Mortar for blockwork",
-          walls.blockLength, waste::kBlocks, false};
+  return {"Blocks, " + lengthText(walls.innerLeaf) + " wide",
+          "Mortar for blockwork",
+          walls.blockLength,
+          walls.blockHeight,
+          waste::kBlocks,
+          false};
 }
 
 std::string mixText(double sand) {
@@ -76,23 +84,27 @@ class Units {
     const auto pieces = [&](const char* what) {
       return TakeoffItem{kind.name + ", " + what, Unit::Each, 0, 0, "of them, as laid"};
     };
+    std::map<StageKey, UnitsNeeded> needed;
     for (const auto& [stage, laid] : group.byStage) {
-      const UnitsNeeded needed = neededFor(laid, kind.length);
-      tally_.add(order, needed.wholes, stage);
-      tally_.add(pieces("laid whole"), laid.whole, stage);
-      tally_.add(pieces("halves"), laid.half, stage);
-      tally_.add(pieces("three-quarters"), laid.threeQuarter, stage);
-      tally_.add(pieces("closers"), laid.closer, stage);
-      tally_.add(pieces("cut to other lengths"), laid.cut, stage);
-      tally_.add(pieces("cut in height"), laid.split, stage);
-      tally_.add(pieces("cut to the rake"), laid.raked, stage);
-      tally_.add({kind.name + ", lost in cutting to length", Unit::Each, 0, 0,
-                  "whole units' worth of saw cuts and ends that nothing is cut from"},
-                 needed.lost, stage);
-      tally_.add({kind.brick ? "Angle bricks, special" : kind.name + ", corner specials",
-                  Unit::Each, kind.waste, 1, "made for corners that are not square"},
-                 laid.special, stage);
+      needed[stage] = neededFor(laid, kind.length, kind.height);
+      tally_.add(order, needed[stage].wholes, stage);
     }
+    const auto tell = [&](const TakeoffItem& item, int LaidCount::*number) {
+      for (const auto& [stage, laid] : group.byStage) tally_.add(item, laid.*number, stage);
+    };
+    tell(pieces("laid whole"), &LaidCount::whole);
+    tell(pieces("halves"), &LaidCount::half);
+    tell(pieces("three-quarters"), &LaidCount::threeQuarter);
+    tell(pieces("closers"), &LaidCount::closer);
+    tell(pieces("cut to other lengths"), &LaidCount::cut);
+    tell(pieces("cut in height"), &LaidCount::split);
+    tell(pieces("cut to the rake"), &LaidCount::raked);
+    const TakeoffItem lost{kind.name + ", lost in cutting", Unit::Each, 0, 0,
+                           "in whole units: saw cuts, and ends that nothing is cut from"};
+    for (const auto& [stage, of] : needed) tally_.add(lost, of.lost, stage);
+    tell({kind.brick ? "Angle bricks, special" : kind.name + ", corner specials", Unit::Each,
+          kind.waste, 1, "made for corners that are not square"},
+         &LaidCount::special);
   }
 
   void tellMortar(const Group& group) {

@@ -60,6 +60,7 @@ void LaidCount::add(const Works& works, const Element& element) {
         break;
       case Piece::Split:
         ++split;
+        ++heights[tenthsOf(unit.height())];
         break;
       case Piece::Raked:
         ++raked;
@@ -75,11 +76,11 @@ int LaidCount::laid() const {
   return whole + half + threeQuarter + closer + cut + split + raked + special;
 }
 
-UnitsNeeded neededFor(const LaidCount& count, double unitLength) {
-  const CutPlan cuts = planCuts(count.lengths, unitLength);
+UnitsNeeded neededFor(const LaidCount& count, double length, double height) {
+  const CutPlan cuts = planCuts(count.lengths, length), splits = planCuts(count.heights, height);
   UnitsNeeded needed;
-  needed.wholes = count.whole + cuts.wholes + (count.closer + 1) / 2 + count.split + count.raked;
-  needed.lost = unitLength > 0 ? cuts.lost / unitLength : 0;
+  needed.wholes = count.whole + cuts.wholes + splits.wholes + (count.closer + 1) / 2 + count.raked;
+  needed.lost = cuts.lost / length + splits.lost / height;
   return needed;
 }
 

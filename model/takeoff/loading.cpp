@@ -80,10 +80,11 @@ std::vector<LiftLoad> deriveLoading(const Job& job, const SettingOut& settingOut
       RunLoad run;
       run.wall = wall;
       const int special = counts.bricks.special;
-      run.bricks = withWaste(neededFor(counts.bricks, job.walls.brickLength).wholes + special,
-                             waste::kBricks);
+      const WallBuildUp& w = job.walls;
+      run.bricks = withWaste(
+          neededFor(counts.bricks, w.brickLength, w.brickHeight).wholes + special, waste::kBricks);
       run.blocks =
-          withWaste(neededFor(counts.blocks, job.walls.blockLength).wholes, waste::kBlocks);
+          withWaste(neededFor(counts.blocks, w.blockLength, w.blockHeight).wholes, waste::kBlocks);
       run.brickPacks = halfPacks(run.bricks, rates.bricksInPack);
       run.blockPacks = halfPacks(run.blocks, rates.blocksInPack);
       load.bricks += run.bricks;

@@ -13,7 +13,7 @@ int runBond(const TableOptions& options) {
   if (!model) return kProblems;
   const model::DryBond bond = model::deriveDryBond(model->job, model->settingOut);
   std::vector<model::TablePart> parts = model::bondParts(*model, bond);
-  parts.push_back(model::heightsPart(*model, model::deriveAsBuilt(model->job, model->settingOut)));
+  parts.push_back(model::heightsPart(*model));
   return printParts(parts, options.part, options.style);
 }
 

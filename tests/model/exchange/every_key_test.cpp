@@ -8,6 +8,7 @@
 #include "model/exchange/bond_tables.h"
 #include "model/exchange/glb.h"
 #include "model/exchange/line_tables.h"
+#include "model/exchange/loading_table.h"
 #include "model/exchange/reading_tables.h"
 #include "model/exchange/report_table.h"
 #include "model/exchange/tables.h"
@@ -36,7 +37,7 @@ std::string outputs(const Job& job) {
   }
   for (const TablePart& part : bondParts(model, deriveDryBond(job, model.settingOut)))
     all += write(part.table, TableStyle::Json);
-  return all + glbBytes(model);
+  return all + write(loadingPart(model).table, TableStyle::Json) + glbBytes(model);
 }
 
 // What each set-up reads, and what each reading comes to.
@@ -149,7 +150,7 @@ bool change(const KeySpec& key, const Slot& slot, int attempt) {
     **maybe = text;
   } else if (auto* whole = std::get_if<int*>(&slot)) {
     if (key.kind == ValueKind::Count)
-      **whole += attempt + 1;
+      **whole = attempt + 1;
     else
       **whole = **whole == 0 ? 1 : 0;  // a storey
   } else if (auto* point = std::get_if<Vec2*>(&slot)) {
