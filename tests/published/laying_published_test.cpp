@@ -26,12 +26,13 @@ TEST(PublishedLaying, BricksToASquareMetreOfHalfBrickWall) {
 }
 
 // 9.88 a square metre of 440 x 215 blocks, usually quoted as 10: worked from the block sizes of
-// Technical Information Sheet 9. An inner leaf is cut at its corners, so it takes some more.
+// Technical Information Sheet 9. An inner leaf is cut at its corners and at its foot and top, so it
+// takes some more.
 TEST(PublishedLaying, BlocksToASquareMetre) {
   const Model m = plainWalls();
   const double counted = amountOf(m, "Blocks, 100 wide") / amountOf(m, "Blockwork, 100 wide");
   EXPECT_GE(counted, 9.88 - 0.05);
-  EXPECT_LE(counted, 9.88 * 1.06);
+  EXPECT_LE(counted, 9.88 * 1.08);
 }
 
 // NAVEDTRA 14043, Builder 3 & 2, Volume 1, chapter 8, rule 38: a cubic yard of 1 : 3 mortar takes
