@@ -115,6 +115,14 @@ bool Session::playbackKey(int key) {
     case GLFW_KEY_LEFT:
       playback_.stepBack();
       return true;
+    case GLFW_KEY_PERIOD:
+      if (const auto end = model::nextCourseEnd(job_->facts.courseSteps, playback_.time()))
+        playback_.goTo(*end);
+      return true;
+    case GLFW_KEY_COMMA:
+      if (const auto end = model::courseEndBefore(job_->facts.courseSteps, playback_.time()))
+        playback_.goTo(*end);
+      return true;
     case GLFW_KEY_HOME:
       playback_.goTo(0);
       return true;

@@ -40,6 +40,8 @@ std::string unitOf(const KeySpec& key) {
       return "days";
     case ValueKind::Factor:
       return "number";
+    case ValueKind::Count:
+      return "whole number";
     case ValueKind::Date:
       return "date";
     case ValueKind::Point:

@@ -22,6 +22,7 @@ std::vector<KeySpec> openingKeys();
 std::vector<KeySpec> airBrickKeys();
 std::vector<KeySpec> movementJointKeys();
 std::vector<KeySpec> roofKeys();
+std::vector<KeySpec> layingKeys();
 std::vector<KeySpec> programmeKeys();
 std::vector<KeySpec> settingOutKeys();  // and limits
 std::vector<KeySpec> setUpKeys();

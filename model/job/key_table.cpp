@@ -12,7 +12,8 @@ const std::vector<KeySpec>& keyTable() {
     for (const auto& section :
          {jobKeys(), siteKeys(), surveyKeys(), groundKeys(), outlineKeys(), storeyKeys(),
           wallKeys(), builtInKeys(), foundationKeys(), cellarKeys(), floorKeys(), openingKeys(),
-          movementJointKeys(), airBrickKeys(), roofKeys(), programmeKeys(), settingOutKeys(),
+          movementJointKeys(), airBrickKeys(), roofKeys(), layingKeys(), programmeKeys(),
+          settingOutKeys(),
           setUpKeys(), readingKeys()}) {
       all.insert(all.end(), section.begin(), section.end());
     }

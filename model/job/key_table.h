@@ -20,6 +20,7 @@ enum class ValueKind {
   Pitch,    // as Degrees, and "8 in 12"
   Factor,   // a plain number
   Days,     // a plain number
+  Count,    // a whole number
   Text,
   Date,       // "2027-04-12"
   Choice,     // one of a few words

@@ -160,6 +160,8 @@ const std::vector<TableSpec>& tableTable() {
        [](const Job& a, size_t i, const Job& b, size_t j) {
          return sameRow(a, i, b, j, "roof.edge");
        }},
+      {"laying", TableForm::Always, 1, nullptr, "laying", "laying",
+       "How bricks and blocks are laid and loaded out.", always, keep, nullptr, nullptr},
       {"programme", TableForm::Always, 1, nullptr, "programme", "programme",
        "Dates and what is different about a stage.", always, keep, nullptr, nullptr},
       {"programme.stage", TableForm::Many, 200, "stage", "stage", "programme.stages",

@@ -110,6 +110,11 @@ bool readNumberInto(const KeySpec& key, const Slot& slot, const toml::node& node
     context.error(place, shown + " is " + valueWords(key, *value), rangeWords(key, *value));
     return false;
   }
+  if (key.kind == ValueKind::Count && *value != std::floor(*value)) {
+    context.error(place, shown + " is " + valueWords(key, *value), neededWords(key));
+    return false;
+  }
+  if (auto* const* count = std::get_if<int*>(&slot)) **count = static_cast<int>(*value);
   if (auto* const* plain = std::get_if<double*>(&slot)) **plain = *value;
   if (auto* const* maybe = std::get_if<std::optional<double>*>(&slot)) **maybe = *value;
   return true;
@@ -247,6 +252,7 @@ bool readInto(const KeySpec& key, const Slot& slot, const toml::node& node, Plac
     case ValueKind::Pitch:
     case ValueKind::Factor:
     case ValueKind::Days:
+    case ValueKind::Count:
       return readNumberInto(key, slot, node, place, shown, context);
     case ValueKind::Date:
       return readDateInto(key, slot, node, place, shown, context);

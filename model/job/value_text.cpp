@@ -52,6 +52,7 @@ std::string valueText(const KeySpec& key, const Slot& slot, const Job& job) {
     const bool known = index >= 0 && static_cast<size_t>(index) < job.storeys.size();
     return known ? quotedText(job.storeys[static_cast<size_t>(index)].name) : std::string{};
   }
+  if (auto* const* count = std::get_if<int*>(&slot)) return std::to_string(**count);
   if (isUnset(slot)) return {};
   if (auto* const* number = std::get_if<double*>(&slot)) return numberText(key, **number);
   if (auto* const* number = std::get_if<std::optional<double>*>(&slot)) {

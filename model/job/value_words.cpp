@@ -83,6 +83,8 @@ std::string neededWords(const KeySpec& key) {
       return "a number is needed" + like;
     case ValueKind::Days:
       return "a number of days is needed" + like;
+    case ValueKind::Count:
+      return "a whole number is needed" + like;
     case ValueKind::Text:
     case ValueKind::StoreyRef:
       return "text in quotes is needed" + like;

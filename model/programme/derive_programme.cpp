@@ -52,7 +52,7 @@ Programme deriveProgramme(const Job& job, const SettingOut& settingOut, const Wo
   const std::vector<std::string> slugs = storeySlugs(job.storeys);
   const StageTraits traits = traitsOf(job, settingOut, works);
   const StageFacts facts(job, settingOut, works);
-  const UsualDays days(works);
+  const UsualDays days(job.laying, works);
   for (size_t i = 0; i < order.size(); ++i) {
     const StageKey& key = order[i];
     const StageWords& words = wordsFor(key.kind, traits);

@@ -11,7 +11,7 @@ using E = ElementKind;
 using K = StageKind;
 
 // What a crew gets through in a day, in the unit that each thing is counted in. All common
-// practice, no source, but bricks: 300 to 500 a layer a day is 5 to 8 m2 of half-brick wall.
+// practice, no source.
 struct Output {
   ElementKind kind;
   Unit unit;
@@ -33,8 +33,6 @@ constexpr Output kOutputs[] = {
     {E::BeamFloor, Unit::CubicMetre, 5},
     {E::FloorInsulation, Unit::CubicMetre, 6},
     {E::Screed, Unit::CubicMetre, 3},
-    {E::OuterLeaf, Unit::CubicMetre, 1.4},  // two bricklayers
-    {E::InnerLeaf, Unit::CubicMetre, 2.4},  // two bricklayers
     {E::CavityFill, Unit::CubicMetre, 3},
     {E::Render, Unit::SquareMetre, 25},  // both coats, two renderers
     {E::Rafter, Unit::CubicMetre, 0.4},
@@ -100,8 +98,12 @@ double slowness(const Element& element) {
 
 }  // namespace
 
-UsualDays::UsualDays(const Works& works) {
+UsualDays::UsualDays(const LayingRates& laying, const Works& works) {
   for (const Element& element : works.elements) {
+    if (element.unitCount > 0) {
+      countLaid(laying, element);
+      continue;
+    }
     const Output* output = outputOf(element.kind);
     if (!output) continue;
     const double days = amountOf(element, output->unit) / output->aDay * slowness(element);
@@ -113,10 +115,25 @@ UsualDays::UsualDays(const Works& works) {
   }
 }
 
+void UsualDays::countLaid(const LayingRates& laying, const Element& leaf) {
+  const int each = leaf.material == Material::Brick ? laying.bricksInDay : laying.blocksInDay;
+  counted_[leaf.placed.stage] += double(leaf.unitCount) / (double(each) * laying.layers);
+  const auto [found, isNew] =
+      rises_.try_emplace(leaf.placed.stage, Rise{leaf.underside, leaf.top, 0});
+  Rise& rise = found->second;
+  rise.from = std::min(rise.from, leaf.underside);
+  rise.to = std::max(rise.to, leaf.top);
+  rise.days = std::ceil((rise.to - rise.from) / laying.dayRise - 1e-6);
+}
+
 double UsualDays::of(const StageKey& stage) const {
   const auto counted = counted_.find(stage);
   const double days = fixedDays(stage.kind) + (counted == counted_.end() ? 0 : counted->second);
-  return std::max(0.5, std::ceil(days * 2 - 1e-9) / 2);
+  const double halves = std::max(0.5, std::ceil(days * 2 - 1e-9) / 2);
+  // A lift is a day's work for both of its stages, corners and run; what is higher takes more days.
+  const auto rise = rises_.find(stage);
+  return rise == rises_.end() || rise->second.days < 2 ? halves
+                                                       : std::max(halves, rise->second.days);
 }
 
 double usualWaitDays(StageKind kind, bool beamFloor) {

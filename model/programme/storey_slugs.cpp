@@ -2,6 +2,7 @@
 #include <set>
 #include <string_view>
 
+#include "model/job/slug.h"
 #include "model/programme/stage_words.h"
 
 namespace model {
@@ -10,20 +11,11 @@ std::vector<std::string> storeySlugs(const std::vector<Storey>& storeys) {
   std::vector<std::string> slugs;
   std::set<std::string> taken;
   for (size_t i = 0; i < storeys.size(); ++i) {
-    std::string slug;
     const std::string& name = storeys[i].name;
     // Letters that an id cannot carry would leave a torn word: such a storey goes by its number.
     const bool plainName = std::all_of(name.begin(), name.end(),
                                        [](char c) { return static_cast<unsigned char>(c) < 0x80; });
-    for (char c : plainName ? name : std::string()) {
-      if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-      const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-      if (plain)
-        slug += c;
-      else if (!slug.empty() && slug.back() != '-')
-        slug += '-';
-    }
-    while (!slug.empty() && slug.back() == '-') slug.pop_back();
+    std::string slug = plainName ? slugOf(name) : "";
     constexpr std::string_view kFloor = "-floor";
     if (slug.size() > kFloor.size() && slug.ends_with(kFloor)) {
       slug.resize(slug.size() - kFloor.size());

@@ -23,10 +23,13 @@ std::string sizeText(double metres) {
   return size;
 }
 
-std::string unitsBasis(double perSquareMetre, double length, double height, double joint) {
+// For those who are used to reckon by it.
+std::string faceBasis(const char* unit, double length, double height, double joint) {
   char text[128];
-  std::snprintf(text, sizeof text, "%.2f per m2 of %s x %s face with %s joints", perSquareMetre,
-                sizeText(length).c_str(), sizeText(height).c_str(), sizeText(joint).c_str());
+  std::snprintf(text, sizeof text,
+                "face, openings taken out; a m2 has %.2f %s of %s x %s with joints of %s",
+                unitsPerSquareMetre(length, height, joint), unit, sizeText(length).c_str(),
+                sizeText(height).c_str(), sizeText(joint).c_str());
   return text;
 }
 
@@ -38,23 +41,16 @@ bool isLeaf(const Element& e) {
   return e.kind == ElementKind::OuterLeaf || e.kind == ElementKind::InnerLeaf;
 }
 
-void countUnits(const TakeoffInput& in, Tally& tally) {
+void countLeafAreas(const TakeoffInput& in, Tally& tally) {
   const WallBuildUp& w = in.job.walls;
-  const double bricks = unitsPerSquareMetre(w.brickLength, w.brickHeight, w.joint);
-  const double blocks = unitsPerSquareMetre(w.blockLength, w.blockHeight, w.joint);
-  const TakeoffItem facing{"Facing bricks", Unit::Each, waste::kBricks, 1,
-                           unitsBasis(bricks, w.brickLength, w.brickHeight, w.joint)};
-  const TakeoffItem block{"Blocks, " + lengthText(w.innerLeaf) + " wide", Unit::Each,
-                          waste::kBlocks, 1,
-                          unitsBasis(blocks, w.blockLength, w.blockHeight, w.joint)};
+  const TakeoffItem bricks{"Facing brickwork", Unit::SquareMetre, 0, 0,
+                           faceBasis("bricks", w.brickLength, w.brickHeight, w.joint)};
+  const TakeoffItem blocks{"Blockwork, " + lengthText(w.innerLeaf) + " wide", Unit::SquareMetre, 0,
+                           0, faceBasis("blocks", w.blockLength, w.blockHeight, w.joint)};
   for (const Element& e : in.works.elements) {
     if (!isLeaf(e) || leafThickness(e, w) <= 0) continue;
-    const double area = volume(e.solid) / leafThickness(e, w);
-    const bool isBrick = e.material == Material::Brick;
-    const std::string wall =
-        isBrick ? "Facing brickwork" : "Blockwork, " + lengthText(w.innerLeaf) + " wide";
-    tally.add({wall, Unit::SquareMetre, 0, 0, "face, openings taken out"}, area, e.placed.stage);
-    tally.add(isBrick ? facing : block, area * (isBrick ? bricks : blocks), e.placed.stage);
+    tally.add(e.material == Material::Brick ? bricks : blocks,
+              volume(e.solid) / leafThickness(e, w), e.placed.stage);
   }
 }
 
@@ -74,6 +70,7 @@ void countRender(const TakeoffInput& in, Tally& tally) {
 }  // namespace
 
 void countMasonry(const TakeoffInput& in, Tally& tally) {
+  countLeafAreas(in, tally);
   countUnits(in, tally);
   countRender(in, tally);
 }

@@ -42,7 +42,7 @@ TEST(BondCommand, SaysWhatComesOutAndWhatWouldHaveToMove) {
 TEST(BondCommand, AsksForAPartForCsv) {
   const ProgramRun run = stringcourse({"bond", demoPath("garage"), "--csv"});
   EXPECT_EQ(run.exitCode, 2);
-  EXPECT_NE(run.err.find("--csv needs --part: stretches, bricks, moves or units"),
+  EXPECT_NE(run.err.find("--csv needs --part: stretches, bricks, moves, units or heights"),
             std::string::npos)
       << run.err;
 }

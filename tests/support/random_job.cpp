@@ -23,6 +23,13 @@ void drawWalls(Dice& dice, Job& job) {
   if (dice.chance(20)) job.walls.render = dice.pick<double>({0.015, 0.02, 0.05});
 }
 
+void drawLaying(Dice& dice, Job& job) {
+  if (dice.chance(30)) job.laying.dayRise = dice.pick<double>({0.75, 0.9, 1.2, 1.35});
+  if (dice.chance(30)) job.laying.layers = dice.between(1, 4);
+  if (dice.chance(30)) job.laying.mixSand = dice.pick<double>({3, 4.5, 6});
+  if (dice.chance(30)) job.laying.bricksInPack = dice.pick<int>({360, 500});
+}
+
 void drawStoreys(Dice& dice, Job& job) {
   job.storeys.clear();
   const std::vector<std::string> names{"Ground floor", "First floor", "Second floor"};
@@ -276,6 +283,7 @@ Job drawJob(unsigned seed) {
   if (dice.chance(30)) job.programme.start = "2027-04-12";
   drawSiteWork(dice, job);
   drawBuiltIn(dice, job);
+  drawLaying(dice, job);  // last, so that what is drawn above stays as it was
   return job;
 }
 

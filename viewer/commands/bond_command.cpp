@@ -1,6 +1,7 @@
 #include "viewer/commands/bond_command.h"
 
 #include "model/exchange/bond_tables.h"
+#include "model/exchange/height_table.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/output.h"
 #include "viewer/commands/print_parts.h"
@@ -11,7 +12,9 @@ int runBond(const TableOptions& options) {
   const auto model = loadAndTell(options.job);
   if (!model) return kProblems;
   const model::DryBond bond = model::deriveDryBond(model->job, model->settingOut);
-  return printParts(model::bondParts(*model, bond), options.part, options.style);
+  std::vector<model::TablePart> parts = model::bondParts(*model, bond);
+  parts.push_back(model::heightsPart(*model));
+  return printParts(parts, options.part, options.style);
 }
 
 }  // namespace viewer

@@ -111,19 +111,31 @@ void addTables(CLI::App& app, TableOptions& options, Action& action) {
   CLI::App* bond =
       addTable(app, "bond",
                "The outer leaf laid dry: how each pier comes out in bricks, every cut, "
-               "and the small moves that save them",
+               "the small moves that save them, and how heights come out in courses",
                runBond, options, action);
-  bond->add_option("--part", options.part, "one of stretches, bricks, moves; default: all")
-      ->check(CLI::IsMember({"stretches", "bricks", "moves", "units"}));
+  bond->add_option("--part", options.part,
+                   "one of stretches, bricks, moves, units, heights; default: all")
+      ->check(CLI::IsMember({"stretches", "bricks", "moves", "units", "heights"}));
   examples(bond,
            "  stringcourse bond house.toml\n"
            "  stringcourse bond house.toml --part moves\n"
            "  stringcourse bond house.toml --part bricks --csv > bricks.csv\n");
   CLI::App* takeoff =
       addTable(app, "takeoff", "Quantities, and what to order", runTakeoff, options, action);
-  takeoff->add_flag("--by-stage", options.byStage, "the same, stage by stage");
-  takeoff->add_flag("--lintels", options.lintels,
-                    "the schedule of lintels, padstones and sills, opening by opening");
+  CLI::Option* byStage =
+      takeoff->add_flag("--by-stage", options.byStage, "the same, stage by stage");
+  CLI::Option* lintels =
+      takeoff->add_flag("--lintels", options.lintels,
+                        "the schedule of lintels, padstones and sills, opening by opening");
+  takeoff
+      ->add_flag("--loading", options.loading,
+                 "bricks and blocks to load out at each run of wall, lift by lift, in packs")
+      ->excludes(byStage)
+      ->excludes(lintels);
+  examples(takeoff,
+           "  stringcourse takeoff house.toml\n"
+           "  stringcourse takeoff house.toml --by-stage --csv > order.csv\n"
+           "  stringcourse takeoff house.toml --loading\n");
   CLI::App* stages =
       addTable(app, "stages", "The programme: every stage, its days and what it waits for",
                runStages, options, action);
@@ -220,9 +232,25 @@ void addReport(CLI::App& app, ReportCommand& options, Action& action) {
 
 void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
   CLI::App* command = jobCommand(app, "picture", "One moment of the job as a PNG", options.job);
-  command->add_option("--stage", options.stage,
-                      "the stage, by id, number or name (see `stages`); default: the last");
-  command->add_option("--at", options.at, "how far into it, 0 to 1; default: 1, its end");
+  CLI::Option* stage =
+      command->add_option("--stage", options.stage,
+                          "the stage, by id, number or name (see `stages`); default: the last");
+  CLI::Option* at =
+      command->add_option("--at", options.at, "how far into it, 0 to 1; default: 1, its end");
+  CLI::Option* course =
+      command
+          ->add_option("--course", options.course,
+                       "in place of a stage, when that course of bricks is laid all round; 1 is "
+                       "the first over the damp course, -1 the first under it")
+          ->type_name("N")
+          ->excludes(stage)
+          ->excludes(at)
+          ->check([](const std::string& text) {
+            return text == "0" ? std::string("there is no course 0") : std::string();
+          });
+  command->add_option("--corner", options.corner, "when it is laid at that corner")
+      ->type_name("C")
+      ->needs(course);
   command->add_option("--view", options.view, "from where: " + viewNames())->capture_default_str();
   command->add_option("--size", options.size, "WIDTHxHEIGHT in pixels")->capture_default_str();
   command
@@ -241,7 +269,9 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
            "  stringcourse picture house.toml --out house.png\n"
            "  stringcourse picture house.toml --stage dig-trenches --at 0.5 --view south-east \\\n"
            "      --show lines,levels,corners --size 1920x1080 --out trenches.png\n"
-           "  stringcourse picture house.toml --stage 12 --section south --out cut.png\n");
+           "  stringcourse picture house.toml --stage 12 --section south --out cut.png\n"
+           "  stringcourse picture house.toml --course 14 --corner C --show caption,lines \\\n"
+           "      --out course.png\n");
 }
 
 void addDrawing(CLI::App& app, DrawingCommand& options, Action& action) {

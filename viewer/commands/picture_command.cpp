@@ -1,5 +1,6 @@
 #include "viewer/commands/picture_command.h"
 
+#include "viewer/commands/course_asked.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/no_open_gl.h"
 #include "viewer/commands/output.h"
@@ -23,6 +24,10 @@ int runPicture(const PictureCommand& command) {
   if (!model) return kProblems;
   if (auto wrong = readMoment(command.stage, command.at, model->programme, picture)) {
     return wrongUsage(*wrong);
+  }
+  if (command.course != 0) {
+    if (auto wrong = readCourse(command.course, command.corner, *model, picture))
+      return wrongUsage(*wrong);
   }
   if (!command.level.empty()) {
     if (auto wrong = readLevelPlane(command.level, model->settingOut, picture))

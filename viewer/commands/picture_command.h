@@ -8,8 +8,10 @@ namespace viewer {
 
 struct PictureCommand {
   std::string job, out;
-  std::string stage;  // empty: the last
-  double at = 1;      // how far into the stage
+  std::string stage;   // empty: the last
+  double at = 1;       // how far into the stage
+  int course = 0;      // in place of stage and at: as gauge rods number them; 0: none
+  std::string corner;  // where that course is looked for; empty: all round
   std::string view = "south-west";
   std::string size = "1280x720";
   std::string show = "none";

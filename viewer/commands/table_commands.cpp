@@ -2,9 +2,11 @@
 
 #include <algorithm>
 
+#include "model/exchange/loading_table.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_options.h"
+#include "viewer/commands/print_parts.h"
 #include "viewer/commands/set_up_asked.h"
 #include "viewer/commands/stage_words.h"
 
@@ -89,6 +91,11 @@ int runTakeoff(const TableOptions& options) {
     return wrongUsage("--lintels and --by-stage are two tables: ask for one");
   if (options.lintels)
     return printTable(options, [](const model::Model& m) { return model::lintelsTable(m); });
+  if (options.loading) {
+    const auto model = loadAndTell(options.job);
+    if (!model) return kProblems;
+    return printParts({model::loadingPart(*model)}, "loading", options.style);
+  }
   return printTable(options,
                     [&](const model::Model& m) { return model::takeoffTable(m, options.byStage); });
 }

@@ -12,6 +12,7 @@ struct TableOptions {
   model::TableStyle style = model::TableStyle::People;
   bool byStage = false;  // takeoff only
   bool lintels = false;  // takeoff only
+  bool loading = false;  // takeoff only: bricks and blocks to load out, in place of quantities
   std::string part;      // lines and bond: the key of one part; empty for all
   std::string setUp;     // levels, lines and pegs: a set-up's name, to read from
   std::string stage;     // stages only: one to tell of in words, "all", or empty for the table

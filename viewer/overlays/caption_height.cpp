@@ -49,6 +49,8 @@ float tallestCaption(const model::Model& model, float width, float unit) {
   float tallest = kHeading * 1.3f + kText * 1.22f;
   for (size_t i = firstTallStage(model); i < stages.size(); ++i) {
     float height = kHeading * 1.3f;
+    // The line that names the course.
+    if (!model.works.units.empty()) height += kText * 1.22f + 4;
     for (const CaptionPart& part : captionParts(stages[i])) {
       const float indent = part.mark == CaptionPart::Mark::None ? 0 : kIndent;
       height += linesOf(part.text, width / unit - indent) * kText * 1.22f + 4;

@@ -1,6 +1,7 @@
 // The stage's name and words, top left.
 #include <algorithm>
 
+#include "model/level_text.h"
 #include "viewer/overlays/caption_height.h"
 #include "viewer/overlays/overlay_sheet.h"
 
@@ -43,6 +44,18 @@ glm::vec2 drawCaption(const Pen& pen, const Caption& caption, const Box& box, bo
   return {width, at.y - box.top};
 }
 
+// The course that is being laid.
+std::optional<CaptionPart> coursePart(const OverlaySheet& sheet, size_t stage) {
+  const model::CourseStep* step =
+      model::courseAt(sheet.options.facts->courseSteps, sheet.frame.time);
+  if (!step || step->stage != stage) return std::nullopt;
+  const std::string number = step->number > 0
+                                 ? std::to_string(step->number)
+                                 : std::to_string(-step->number) + " below the damp course";
+  return CaptionPart{"Course " + number + ", its top at " + model::levelText(step->top),
+                     ink::kStringWords, Cut::Bold, CaptionPart::Mark::None};
+}
+
 }  // namespace
 
 void drawCaptions(OverlaySheet& sheet) {
@@ -51,8 +64,10 @@ void drawCaptions(OverlaySheet& sheet) {
   const float u = sheet.pen.unit();
   if (stages.empty() || box.width() < kLeastWidth * u) return;
   const size_t index = size_t(std::clamp(sheet.frame.stage, 0, int(stages.size()) - 1));
-  const Caption caption{std::to_string(index + 1) + "  " + stages[index].name,
-                        captionParts(stages[index])};
+  Caption caption{std::to_string(index + 1) + "  " + stages[index].name,
+                  captionParts(stages[index])};
+  if (auto course = coursePart(sheet, index))
+    caption.parts.insert(caption.parts.begin(), std::move(*course));
   // Long words on a small sheet are written smaller before they run into the drawing.
   const float room = std::max(sheet.layout.drawing.top - u - box.top, 60 * u);
   Pen pen = sheet.pen;

@@ -76,8 +76,8 @@ struct Worked {
     }
     if (!with.setOut && overlays.settingOut)
       with.setOut = &setOut.emplace(model::deriveLines(model.job, model.settingOut));
-    const bool asksForFacts =
-        overlays.levels || overlays.dimensions || overlays.readings || overlays.gaugeRods;
+    const bool asksForFacts = overlays.levels || overlays.lines || overlays.dimensions ||
+                              overlays.captions || overlays.readings || overlays.gaugeRods;
     if (!with.asBuilt && asksForFacts)
       with.asBuilt = &asBuilt.emplace(model::deriveAsBuilt(model.job, model.settingOut));
     if (!with.facts && asksForFacts)
@@ -112,7 +112,10 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   pen.list()->ChannelsSetCurrent(0);
   if (overlays.lines || overlays.dimensions || overlays.settingOut)
     sheet.avoid = standingBuildings(sheet);
-  if (overlays.lines) drawStringLines(sheet);
+  if (overlays.lines) {
+    drawStringLines(sheet);
+    drawCourseLines(sheet);
+  }
   std::vector<CornerRing> rings;
   if (overlays.corners) rings = placeCornerLetters(sheet);
   if (overlays.dimensions) drawDimensions(sheet, rings);

@@ -44,6 +44,9 @@ JobFacts deriveJobFacts(const model::Model& model, const model::AsBuilt& asBuilt
   };
   facts.heat = heat(std::nullopt);
   for (size_t set = 0; set < model.job.readings.size(); ++set) facts.sets.push_back(heat(set));
+  facts.courseLines = model::courseLines(model.works, model.programme);
+  facts.courseSteps = model::courseSteps(model.works, model.programme);
+  facts.loading = model::deriveLoading(model.job, model.settingOut, model.works, model.programme);
   return facts;
 }
 

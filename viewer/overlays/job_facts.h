@@ -6,8 +6,10 @@
 
 #include "model/asbuilt/as_built.h"
 #include "model/model.h"
+#include "model/programme/course_times.h"
 #include "model/settingout/gauge_rod.h"
 #include "model/settingout/offsets.h"
+#include "model/takeoff/loading.h"
 #include "viewer/overlays/heat_map.h"
 
 namespace viewer {
@@ -25,6 +27,10 @@ struct JobFacts {
   std::vector<CornerRod> rods;              // of every corner, in their order
   std::vector<HeatCell> heat;               // of the latest readings
   std::vector<std::vector<HeatCell>> sets;  // the same of each of Job::readings alone
+
+  std::vector<model::CourseLine> courseLines;  // from courseLines
+  std::vector<model::CourseStep> courseSteps;  // from courseSteps
+  std::vector<model::LiftLoad> loading;        // from deriveLoading, for the sheet of quantities
 
   const std::vector<HeatCell>& heatOf(const std::optional<size_t>& set) const {
     return set && *set < sets.size() ? sets[*set] : heat;

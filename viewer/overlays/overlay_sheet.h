@@ -88,6 +88,8 @@ std::vector<Box> standingBuildings(const OverlaySheet& sheet);
 void drawDimensions(OverlaySheet& sheet, const std::vector<CornerRing>& rings);
 void drawLevelMarks(OverlaySheet& sheet);
 void drawStringLines(OverlaySheet& sheet);
+// The line that the course under way is laid to.
+void drawCourseLines(OverlaySheet& sheet);
 void drawScaleBar(OverlaySheet& sheet);
 void drawInstruments(OverlaySheet& sheet);
 // A gauge rod beside every corner.

@@ -4,6 +4,7 @@
 
 #include "model/job/read_job.h"
 #include "model/job/reading_files.h"
+#include "model/job/slug.h"
 #include "model/job/text_file.h"
 #include "model/job/write_job.h"
 #include "model/problem_lines.h"
@@ -13,24 +14,10 @@ namespace {
 
 namespace fs = std::filesystem;
 
-// Letters and digits of the words with a hyphen between them: "Walls & plate" to "walls-plate".
-std::string slugOf(const std::string& words) {
-  std::string slug;
-  for (char c : words) {
-    if (c >= 'A' && c <= 'Z') c = char(c - 'A' + 'a');
-    const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-    if (plain)
-      slug += c;
-    else if (!slug.empty() && slug.back() != '-')
-      slug += '-';
-  }
-  while (!slug.empty() && slug.back() == '-') slug.pop_back();
-  return slug.empty() ? "readings" : slug.substr(0, 60);
-}
-
 // "house-concrete.csv", or with a number when there is such a file.
 std::string freeName(const fs::path& jobPath, const std::string& setName) {
-  const std::string stem = jobPath.stem().string() + "-" + slugOf(setName);
+  const std::string slug = model::slugOf(setName).substr(0, 60);
+  const std::string stem = jobPath.stem().string() + "-" + (slug.empty() ? "readings" : slug);
   std::error_code ignored;
   std::string name = stem + ".csv";
   for (int n = 2; fs::exists(jobPath.parent_path() / name, ignored); ++n)

@@ -72,6 +72,7 @@ bool matches(const std::string& text, const std::string& filter) {
 
 void stagesPage(SheetsState& sheets, SheetsInput& input) {
   transport(input.playback);
+  courseChoice(sheets, input);
   ImGui::SetNextItemWidth(-1);
   ImGui::InputTextWithHint("##filter", "find a stage by name", sheets.filter, sizeof sheets.filter);
   ImGui::Separator();

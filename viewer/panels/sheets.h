@@ -51,6 +51,10 @@ class SheetsState {
 
   char filter[96] = "";
   bool byStage = false;
+  bool loading = false;     // what to load out is shown in place of quantities
+  int course = 1;           // as gauge rods number them
+  size_t courseCorner = 0;  // where that course is looked for
+  bool noCourse = false;    // there was none
   ReadingEntry entry;
   TypingFocus readingFocus;
   BookEntry book;

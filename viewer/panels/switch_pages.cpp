@@ -133,8 +133,9 @@ void problemsPage(SheetsInput& input) {
 }
 
 void keysPage() {
-  static constexpr std::array<KeyLine, 7> kTime{{{"Space", "play, pause"},
+  static constexpr std::array<KeyLine, 8> kTime{{{"Space", "play, pause"},
                                                  {"Right, Left", "next stage, stage before"},
+                                                 {"full stop, comma", "a course more, one less"},
                                                  {"Home, End", "before work, finished"},
                                                  {"Up, Down", "faster, slower"},
                                                  {"O", "again and again"},

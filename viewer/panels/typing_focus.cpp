@@ -11,6 +11,7 @@ bool TypingFocus::takeEnter() { return std::exchange(entered_, false); }
 
 void TypingFocus::goTo(int field) {
   wish_ = at_ = field;
+  asked_ = false;
   ++tries_;
 }
 
@@ -24,8 +25,13 @@ bool TypingFocus::field(int number, const char* hint, std::string& text, float w
   ImGui::PushID(number);
   ImGui::PushID(tries_);
   // Asked for until it is had: the click that brought the field may take the keyboard away again.
-  if (wish_ == number) {
-    ImGui::SetKeyboardFocusHere();
+  // In every other frame, since the widget drops the letters of a frame in which it is asked for:
+  // it has them for itself once it has the keyboard without having been asked for again.
+  const bool wished = wish_ == number;
+  const bool ask = wished && !asked_;
+  if (ask) ImGui::SetKeyboardFocusHere();
+  if (wished) {
+    asked_ = ask;
     met_ = true;
   }
   ImGui::SetNextItemWidth(width);
@@ -33,7 +39,7 @@ bool TypingFocus::field(int number, const char* hint, std::string& text, float w
       ImGui::InputTextWithHint("##field", hint, &text, ImGuiInputTextFlags_AutoSelectAll);
   if (ImGui::IsItemActive()) {
     at_ = number;
-    if (wish_ == number) wish_ = 0;
+    if (wished && !ask) wish_ = 0;
   }
   left = ImGui::IsItemDeactivatedAfterEdit();
   ImGui::PopID();

@@ -31,7 +31,7 @@ class TypingFocus {
 
  private:
   int wish_ = 0, at_ = 0, tries_ = 0;
-  bool entered_ = false, met_ = false;
+  bool entered_ = false, met_ = false, asked_ = false;
 };
 
 }  // namespace viewer

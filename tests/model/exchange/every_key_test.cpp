@@ -8,6 +8,7 @@
 #include "model/exchange/bond_tables.h"
 #include "model/exchange/glb.h"
 #include "model/exchange/line_tables.h"
+#include "model/exchange/loading_table.h"
 #include "model/exchange/reading_tables.h"
 #include "model/exchange/report_table.h"
 #include "model/exchange/tables.h"
@@ -36,7 +37,7 @@ std::string outputs(const Job& job) {
   }
   for (const TablePart& part : bondParts(model, deriveDryBond(job, model.settingOut)))
     all += write(part.table, TableStyle::Json);
-  return all + glbBytes(model);
+  return all + write(loadingPart(model).table, TableStyle::Json) + glbBytes(model);
 }
 
 // What each set-up reads, and what each reading comes to.
@@ -148,8 +149,11 @@ bool change(const KeySpec& key, const Slot& slot, int attempt) {
     **plain = text;
   } else if (auto* maybe = std::get_if<std::optional<std::string>*>(&slot)) {
     **maybe = text;
-  } else if (auto* storey = std::get_if<int*>(&slot)) {
-    **storey = **storey == 0 ? 1 : 0;
+  } else if (auto* whole = std::get_if<int*>(&slot)) {
+    if (key.kind == ValueKind::Count)
+      **whole = attempt + 1;
+    else
+      **whole = **whole == 0 ? 1 : 0;  // a storey
   } else if (auto* point = std::get_if<Vec2*>(&slot)) {
     **point += Vec2{0.1, 0.05};
   } else if (auto* outline = std::get_if<Outline*>(&slot)) {

@@ -163,6 +163,13 @@ TEST(ReadJob, ProblemsComeInFileOrder) {
   EXPECT_EQ(result.problems[2].place.line, 6);
 }
 
+TEST(ReadJob, CountsAreWholeNumbers) {
+  EXPECT_EQ(jobOf(kOutline + "[laying]\nlayers = 3\n").laying.layers, 3);
+  EXPECT_EQ(jobOf(kOutline + "[laying]\nlayers = 3.0\n").laying.layers, 3);
+  EXPECT_EQ(onlyProblem(kOutline + "[laying]\nlayers = 2.5\n"),
+            "test.toml:4:1: error: laying.layers is 2.5; a whole number is needed, like 3");
+}
+
 TEST(ReadJob, AFileThatIsNotThereIsAProblem) {
   const auto result = model::readJobFile("no/such/job.toml");
   ASSERT_EQ(result.problems.size(), 1u);

@@ -135,18 +135,26 @@ TEST(Lifts, OfTheOrchardHouseEndAtScaffoldHeightsHeadsAndFloors) {
 
 TEST(Lifts, OfEveryJobRiseFromTheDampCourseToThePlateWithoutGaps) {
   for (unsigned seed = 0; seed < 300; ++seed) {
-    const Job job = test_support::seededJob(seed);
+    Job job = test_support::seededJob(seed);
+    job.laying.dayRise = seed % 3 == 0 ? 1.5 : 0.6 + 0.05 * (seed % 17);
     const auto out = model::deriveSettingOut(job);
     double at = out.levels.dampCourse;
     for (const auto& lift : out.lifts) {
       ASSERT_DOUBLE_EQ(lift.bottom, at) << "seed " << seed;
       ASSERT_GT(lift.top, lift.bottom) << "seed " << seed;
-      // Up to about 1.5 m a day: LABC Warranty.
-      ASSERT_LE(lift.top - lift.bottom, 1.5 + 0.075) << "seed " << seed;
+      ASSERT_LE(lift.top - lift.bottom, job.laying.dayRise + 1e-6) << "seed " << seed;
       at = lift.top;
     }
     ASSERT_DOUBLE_EQ(at, out.levels.wallTop) << "seed " << seed;
   }
+}
+
+TEST(Lifts, OfALowDayAreInWholeBlocks) {
+  Job job = demoJob("orchard-house");
+  job.laying.dayRise = 1.0;
+  const auto lifts = model::deriveSettingOut(job).lifts;
+  EXPECT_NEAR(lifts[0].top, 0.900, 1e-9);  // four blocks
+  EXPECT_NEAR(lifts[1].top, 1.500, 1e-9);  // half of what is left to the heads, in courses
 }
 
 TEST(Lifts, BreakAtWholeCoursesExceptAtFloorsHeadsAndThePlate) {

@@ -125,34 +125,15 @@ TEST(Takeoff, ConcreteIsOrderedInQuartersWithItsAllowance) {
   EXPECT_NEAR(row->order, 5.0, 1e-9);  // 4.917
 }
 
-TEST(Takeoff, BricksComeFromTheFaceOfTheLeafThatStands) {
-  Job job;
-  const Takeoff t = takeoffOf(
-      {boxed(ElementKind::OuterLeaf, Material::Brick, whole({K::RunIn, 0, 1}), {5, 0.1025, 2})},
-      job);
-  const TakeoffRow* row = rowOf(t.rows, "Facing bricks");
-  ASSERT_NE(row, nullptr);
-  EXPECT_NEAR(row->amount, 10 / (0.225 * 0.075), 1e-6);
-  EXPECT_EQ(row->order, std::ceil(10 / (0.225 * 0.075) * 1.05));
-  EXPECT_NE(row->basis.find("59.26 per m2 of 215 x 65"), std::string::npos);
-}
-
-TEST(Takeoff, TheBasisOfBricksIsTheirTrueSize) {
+TEST(Takeoff, TheBasisOfBrickworkIsTheTrueSizeOfItsBricks) {
   Job job;
   job.walls.brickLength = 0.1937;
   job.walls.brickHeight = 0.0572;
   job.walls.joint = 0.0095;
   const Element leaf =
       boxed(ElementKind::OuterLeaf, Material::Brick, whole({K::RunIn, 0, 1}), {5, 0.1025, 2});
-  EXPECT_EQ(rowOf(takeoffOf({leaf}, job).rows, "Facing bricks")->basis,
-            "73.78 per m2 of 193.7 x 57.2 face with 9.5 joints");
-}
-
-TEST(Takeoff, AnOuterLeafOfBlocksIsCountedInBlocks) {
-  const Takeoff t = takeoffOf(
-      {boxed(ElementKind::OuterLeaf, Material::Block, whole({K::RunIn, 0, 1}), {5, 0.1025, 2})});
-  EXPECT_EQ(rowOf(t.rows, "Facing bricks"), nullptr);
-  EXPECT_NEAR(rowOf(t.rows, "Blocks, 100 wide")->amount, 10 / (0.45 * 0.225), 1e-6);
+  EXPECT_EQ(rowOf(takeoffOf({leaf}, job).rows, "Facing brickwork")->basis,
+            "face, openings taken out; a m2 has 73.78 bricks of 193.7 x 57.2 with joints of 9.5");
 }
 
 TEST(Takeoff, TiesAreCountedAsTheyAreLaidAndBoardsByTheSheet) {
@@ -217,7 +198,7 @@ TEST(Takeoff, StagesAddUpToTheWhole) {
   }
   ASSERT_EQ(sums.size(), t.rows.size());
   for (const TakeoffRow& row : t.rows) EXPECT_NEAR(sums[row.item], row.amount, 1e-9) << row.item;
-  EXPECT_EQ(rowOf(t.byStage, "Facing bricks")->stage, "stage 4");
+  EXPECT_EQ(rowOf(t.byStage, "Facing brickwork")->stage, "stage 4");
 }
 
 TEST(Order, IsRoundedUpTheWayItIsSold) {

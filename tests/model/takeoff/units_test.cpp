@@ -51,7 +51,9 @@ void expectOneFigure(const Job& job, const std::string& which) {
   std::map<std::pair<ElementKind, Unit>, Works> kinds;
   for (const Element& e : model.works.elements)
     if (isTakenOff(e)) kinds[{e.kind, e.quantity.unit}].elements.push_back(e);
-  for (const auto& [key, works] : kinds) {
+  for (auto& [key, works] : kinds) {
+    works.units = model.works.units;
+    works.frames = model.works.frames;
     double amount = 0;
     for (const Element& e : works.elements) amount += e.quantity.amount;
     SettingOut out = model.settingOut;
