@@ -19,6 +19,7 @@ std::vector<KeySpec> cellarKeys();
 std::vector<KeySpec> floorKeys();
 std::vector<KeySpec> openingKeys();
 std::vector<KeySpec> movementJointKeys();
+std::vector<KeySpec> gardenWallKeys();
 std::vector<KeySpec> roofKeys();
 std::vector<KeySpec> programmeKeys();
 std::vector<KeySpec> settingOutKeys();  // and limits

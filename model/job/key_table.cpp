@@ -9,10 +9,11 @@ namespace model {
 const std::vector<KeySpec>& keyTable() {
   static const std::vector<KeySpec> table = [] {
     std::vector<KeySpec> all;
-    for (const auto& section : {jobKeys(), siteKeys(), surveyKeys(), groundKeys(), outlineKeys(),
-                                storeyKeys(), wallKeys(), foundationKeys(), cellarKeys(),
-                                floorKeys(), openingKeys(), movementJointKeys(), roofKeys(),
-                                programmeKeys(), settingOutKeys(), setUpKeys(), readingKeys()}) {
+    for (const auto& section :
+         {jobKeys(), siteKeys(), surveyKeys(), groundKeys(), outlineKeys(), storeyKeys(),
+          wallKeys(), foundationKeys(), cellarKeys(), floorKeys(), openingKeys(),
+          movementJointKeys(), gardenWallKeys(), roofKeys(), programmeKeys(), settingOutKeys(),
+          setUpKeys(), readingKeys()}) {
       all.insert(all.end(), section.begin(), section.end());
     }
     return all;

@@ -82,6 +82,7 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateMovementJoints(v, plan);
   validateRoof(v, plan, levels);
   validateSite(v, plan);
+  validateGardenWalls(v, plan);
   validateSiteWork(v, plan);
   return problems;
 }

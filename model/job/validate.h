@@ -86,6 +86,8 @@ void validateTrenches(const Validation& v, const PlanFacts& plan);
 void validateOpenings(const Validation& v, const std::optional<PlanFacts>& plan,
                       const LevelFacts& levels);
 void validateMovementJoints(const Validation& v, const std::optional<PlanFacts>& plan);
+// After validateSite(): by then site and plan are known to be sound, or not.
+void validateGardenWalls(const Validation& v, const std::optional<PlanFacts>& plan);
 void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
                   const LevelFacts& levels);
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);

@@ -14,6 +14,7 @@ struct TakeoffInput {
 void countGroundworks(const TakeoffInput&, Tally&);  // topsoil, dig, fill, stone, muck away
 void countConcrete(const TakeoffInput&, Tally&);     // and the waterproofing of the cellar
 void countMasonry(const TakeoffInput&, Tally&);  // bricks, blocks, ties, insulation, damp course
+void countGardenWalls(const TakeoffInput&, Tally&);  // bricks one by one, coping
 void countLintels(const TakeoffInput&, Tally&);
 void countFloors(const TakeoffInput&, Tally&);
 void countRoof(const TakeoffInput&, Tally&);
