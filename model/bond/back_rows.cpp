@@ -18,6 +18,10 @@ class Rows {
         row_((sizes.thickness - (count_ - 1) * sizes.joint) / count_) {}
 
   void add(const LaidPiece& face) {
+    if (face.special) {  // mitred, and so through the whole leaf
+      all_.push_back(face);
+      return;
+    }
     const bool endOn = face.header || face.closer;
     const bool clear = face.from > backFrom_ - 1e-6 && face.to < backTo_ + 1e-6;
     const int deep = endOn && clear ? 2 : 1;

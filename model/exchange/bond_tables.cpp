@@ -40,6 +40,8 @@ std::string bricksText(int halfBricks) {
 }
 
 std::string cutsText(const StretchFit& fit) {
+  if (fit.pattern && fit.cuts[0].empty() && fit.cuts[1].empty())
+    return "none: stretchers and headers out of turn";
   std::string text;
   for (const std::vector<double>& cuts : fit.cuts) {
     if (cuts.empty()) continue;
@@ -190,25 +192,31 @@ TablePart unitsPart(const Model& model) {
   table.numeric = {false, false, false, true, true, true, false};
   const WallBuildUp& walls = model.job.walls;
   const auto row = [&](const char* units, const char* name, const char* source, bool own,
-                       double length, double width, double height) {
+                       double length, double width, double height, double course) {
     char rate[32];
-    std::snprintf(rate, sizeof rate, "%.2f", unitsPerSquareMetre(length, height, walls.joint));
+    std::snprintf(rate, sizeof rate, "%.2f",
+                  unitsPerSquareMetre(length, course - walls.joint, walls.joint));
     table.rows.push_back(
         {units, own ? "own size" : name,
          millimetres(length) + " x " + millimetres(width) + " x " + millimetres(height),
-         tenths(walls.joint), tenths(height + walls.joint), rate, own ? "the job" : source});
+         tenths(walls.joint), tenths(course), rate, own ? "the job" : source});
   };
   WallBuildUp named = walls;
   takeBlockSizes(named, walls.blocks);
   takeBrickSizes(named, walls.bricks);
-  row("bricks", sizesOf(walls.bricks).name, sizesOf(walls.bricks).source,
-      named.brickLength != walls.brickLength || named.brickHeight != walls.brickHeight ||
-          named.joint != walls.joint || named.outerLeaf != walls.outerLeaf,
-      walls.brickLength, walls.outerLeaf, walls.brickHeight);
-  row("blocks", sizesOf(walls.blocks).name, sizesOf(walls.blocks).source,
-      named.blockLength != walls.blockLength || named.blockHeight != walls.blockHeight ||
-          named.innerLeaf != walls.innerLeaf,
-      walls.blockLength, walls.innerLeaf, walls.blockHeight);
+  // A named unit as it is; its course is made up in the bed.
+  const BrickFormatSizes& brick = sizesOf(walls.bricks);
+  const bool ownBricks = named.brickLength != walls.brickLength ||
+                         named.brickHeight != walls.brickHeight || named.joint != walls.joint ||
+                         named.outerLeaf != walls.outerLeaf;
+  row("bricks", brick.name, brick.source, ownBricks, walls.brickLength, walls.outerLeaf,
+      ownBricks ? walls.brickHeight : brick.height, walls.course());
+  const BlockFormatSizes& block = sizesOf(walls.blocks);
+  const bool ownBlocks = named.blockLength != walls.blockLength ||
+                         named.blockHeight != walls.blockHeight ||
+                         named.innerLeaf != walls.innerLeaf;
+  row("blocks", block.name, block.source, ownBlocks, walls.blockLength, walls.innerLeaf,
+      ownBlocks ? walls.blockHeight : block.height, walls.blockHeight + walls.joint);
   return part;
 }
 

@@ -38,6 +38,10 @@ width = 1810
 # sill = 1.050                  # left out: the floor + 1.050 for a window
 # head = 2.100                  # left out: the floor + 2.100
 # storey = "Ground floor"       # left out: the first storey
+# lintel_height = 150
+# lintel_bearing = 150          # at each end
+# padstone = 440                # left out: none
+# sill_height = 140             # left out: no sill in the outer leaf
 )";
 
 // Words broken into comment lines.
