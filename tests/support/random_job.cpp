@@ -7,6 +7,7 @@
 #include "model/geometry/polygon.h"
 #include "model/job/job_names.h"
 #include "model/job/read_job.h"
+#include "model/job/unit_formats.h"
 #include "tests/support/dice.h"
 #include "tests/support/drawn_plan.h"
 
@@ -279,6 +280,44 @@ void drawBuiltIn(Dice& dice, Job& job) {
   }
 }
 
+// Kept when nothing about the job speaks against it.
+void tryWith(Job& job, const std::function<void(Job&)>& change) {
+  Job changed = job;
+  change(changed);
+  if (!model::hasErrors(model::validateJob(changed, "", {}))) job = changed;
+}
+
+// In any bond, of any units, and with a movement joint.
+void drawBond(Dice& dice, Job& job) {
+  if (dice.chance(40))
+    job.walls.bond = static_cast<model::BondKind>(
+        dice.between(0, static_cast<int>(model::BondKind::FlemishGardenWall)));
+  if (dice.chance(15)) {
+    const int format = dice.between(0, static_cast<int>(model::BrickFormat::IndianModular));
+    tryWith(job, [&](Job& j) {
+      model::takeBrickSizes(j.walls, static_cast<model::BrickFormat>(format));
+    });
+  }
+  if (dice.chance(15)) {
+    const int format = dice.between(0, static_cast<int>(model::BlockFormat::TwelveDf));
+    tryWith(job, [&](Job& j) {
+      model::takeBlockSizes(j.walls, static_cast<model::BlockFormat>(format));
+    });
+  }
+  if (dice.chance(10))  // a whole brick thick
+    tryWith(job, [](Job& j) { j.walls.outerLeaf = j.walls.brickLength; });
+  if (dice.chance(25)) {
+    const size_t n = job.outline.size();
+    const size_t wall = static_cast<size_t>(dice.between(0, static_cast<int>(n) - 1));
+    const double length = edgeLength(job.outline, wall);
+    const double at = toMm(dice.real(0.3, 0.7) * length);
+    tryWith(job, [&](Job& j) {
+      j.movementJoints.push_back(
+          {model::nameOfWall(wall, n), model::letterOfCorner(wall), at, 0.016});
+    });
+  }
+}
+
 // Given tops of concrete go down with the ground, so that the foundations stay covered.
 void coverFoundations(Job& job) {
   if (!job.foundations.top) return;
@@ -314,6 +353,7 @@ Job drawJob(unsigned seed) {
   coverFoundations(job);
   if (dice.chance(30)) job.programme.start = "2027-04-12";
   drawSiteWork(dice, job);
+  drawBond(dice, job);
   drawBuiltIn(dice, job);
   drawLaying(dice, job);  // last, so that what is drawn above stays as it was
   if (dice.chance(35)) drawGardenWall(dice, job);
@@ -326,11 +366,15 @@ Job seededJob(unsigned seed) {
   Job job = drawJob(seed);
   // What was drawn fits together nearly always; when it does not, things are left out one by one
   // until it does.
-  const std::vector<std::function<void(Job&)>> leaveOut{
-      [](Job& j) { j.gardenWalls.clear(); }, [](Job& j) { j.airBricks.clear(); },
-      [](Job& j) { j.roof.edges.clear(); },  [](Job& j) { j.foundations.steps.clear(); },
-      [](Job& j) { j.cellar.reset(); },      [](Job& j) { j.site.buildings.clear(); },
-      [](Job& j) { j.openings.clear(); },    [](Job& j) { j.site = {}; }};
+  const std::vector<std::function<void(Job&)>> leaveOut{[](Job& j) { j.gardenWalls.clear(); },
+                                                        [](Job& j) { j.airBricks.clear(); },
+                                                        [](Job& j) { j.roof.edges.clear(); },
+                                                        [](Job& j) { j.foundations.steps.clear(); },
+                                                        [](Job& j) { j.cellar.reset(); },
+                                                        [](Job& j) { j.site.buildings.clear(); },
+                                                        [](Job& j) { j.movementJoints.clear(); },
+                                                        [](Job& j) { j.openings.clear(); },
+                                                        [](Job& j) { j.site = {}; }};
   for (const auto& change : leaveOut) {
     if (!model::hasErrors(model::validateJob(job, "", {}))) return job;
     change(job);
