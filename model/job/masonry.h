@@ -101,17 +101,20 @@ struct Junction {
   JunctionKind kind = JunctionKind::StarterTies;
 };
 
-// A solid wall that stands by itself: in the garden, or round an area.
+// A solid wall that stands by itself: in the garden, or round an area. Its thickness, height and
+// foundation are the drawing's; no default is a design.
 struct GardenWall {
   std::string name;
-  std::vector<Vec2> line;  // its outer face, on the left hand when walked along; two points or more
-  int halfBricks = 2;      // thickness
+  std::vector<Vec2> line;  // one face; the wall stands on the left of it, walked along from point 1
+  double bricks = 1;       // thickness in bricks: 0.5, 1, 1.5 or 2
   BondKind bond = BondKind::English;
-  double base = -0.450;    // level that it stands on
-  double top = 1.200;      // of the brickwork, under the coping
-  double coping = 0.075;   // its thickness; 0: none
-  double pierEvery = 0;    // spacing; 0: none but at its ends
-  int pierHalfBricks = 0;  // size of the piers; 0: none
+  double base = -0.450;            // level that it stands on: top of its concrete
+  double top = 1.200;              // of the brickwork, under the coping
+  double coping = 0.075;           // its thickness; 0: none
+  double pierEvery = 0;            // most between the middles of piers; 0: none but at its ends
+  double pierBricks = 0;           // size of the square piers in bricks; 0: none
+  double foundationWidth = 0.500;  // of the strip, which is central under wall and piers
+  double foundationThickness = 0.200;
 };
 
 }  // namespace model

@@ -47,6 +47,8 @@ enum class StageKind {
   Render,
   StrikeScaffold,
   FloorFinish,  // insulation and screed
+  GardenFoundations,
+  GardenWalls,
   OutsideWorks,
   Completion,
 };

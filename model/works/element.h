@@ -67,6 +67,8 @@ enum class ElementKind {
   AirBrick,
   VentSleeve,  // from an air brick through the cavity
   JunctionTie,  // to a building that stands
+  GardenWall,   // solid brickwork that stands by itself, and its piers
+  Coping,       // on a garden wall, and the caps of its piers
   Joist,
   Deck,
   WallPlate,

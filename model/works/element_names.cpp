@@ -67,6 +67,10 @@ const char* nameOf(ElementKind kind) {
       return "vent sleeve";
     case ElementKind::JunctionTie:
       return "junction tie";
+    case ElementKind::GardenWall:
+      return "garden wall";
+    case ElementKind::Coping:
+      return "coping";
     case ElementKind::Joist:
       return "joist";
     case ElementKind::Deck:
