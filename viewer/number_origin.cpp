@@ -168,6 +168,8 @@ std::vector<Key> Origins::levelKeys(bool top) const {
 }
 
 std::vector<Key> Origins::sizeKeys() const {
+  // Each garden wall has its own, and its concrete none of the building's.
+  if (element_.placed.stage.kind == StageKind::GardenFoundations) return {};
   switch (element_.kind) {
     case ElementKind::Blinding:
       return {{ofCellar() ? "cellar" : "foundations", "blinding", 0, false}};

@@ -9,7 +9,8 @@ namespace model {
 namespace {
 
 constexpr double kSame = 1e-6;
-constexpr double kNear = 16;  // quarters from the target within which a course is closed
+constexpr double kNear =
+    16;  // quarters from the middle of its place within which a course is closed
 
 std::vector<double> jointsOf(const QuarterOrder& order, double total) {
   std::vector<double> joints{0};
@@ -55,7 +56,7 @@ QuarterCourse alike(double total) {
 }  // namespace
 
 std::vector<QuarterCourse> closings(const QuarterOrder& start, const QuarterOrder& end,
-                                    double total, double target) {
+                                    double total, const ClosingPlace& place) {
   const std::vector<double> left = jointsOf(start, total), right = jointsOf(end, total);
   struct Way {
     int rank;
@@ -67,8 +68,9 @@ std::vector<QuarterCourse> closings(const QuarterOrder& start, const QuarterOrde
     for (size_t r = 0; r < right.size(); ++r) {
       const double gap = total - left[l] - right[r];
       const int rank = rankOf(gap);
-      const double off = std::fabs(left[l] + gap / 2 - target);
-      if (rank >= 0 && off < kNear) ways.push_back({rank, off, l, r});
+      const double off = std::fabs(left[l] + gap / 2 - place.middle());
+      const bool inside = left[l] > place.from - kSame && left[l] + gap < place.to + kSame;
+      if (rank >= 0 && off < kNear && inside) ways.push_back({rank, off, l, r});
     }
   }
   std::stable_sort(ways.begin(), ways.end(), [](const Way& a, const Way& b) {
@@ -76,6 +78,8 @@ std::vector<QuarterCourse> closings(const QuarterOrder& start, const QuarterOrde
   });
   std::vector<QuarterCourse> all;
   for (const Way& way : ways) all.push_back(closed(left, way.l, right, way.r, total));
+  const bool anywhere = place.from < kSame && place.to > total - kSame;
+  if (all.empty() && !anywhere) return closings(start, end, total, {0, total});
   if (all.empty()) all.push_back(alike(total));
   return all;
 }

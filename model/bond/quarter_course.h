@@ -19,10 +19,16 @@ struct QuarterCourse {
   double from = 0, to = 0;
 };
 
-// Every way to close a course of `total` quarters not far from `target`, the best first: in order,
-// with a whole brick or header, with a three-quarter or cut piece, with two.
+// Where a course is closed: about its middle, within its ends.
+struct ClosingPlace {
+  double from = 0, to = 0;
+  double middle() const { return (from + to) / 2; }
+};
+
+// Every way to close a course of `total` quarters in that place and not far from its middle, the
+// best first: in order, with a whole brick or header, with a three-quarter or cut piece, with two.
 std::vector<QuarterCourse> closings(const QuarterOrder& start, const QuarterOrder& end,
-                                    double total, double target);
+                                    double total, const ClosingPlace& place);
 
 // The least distance between joints of two courses, their ends left out; quarter bricks.
 double leastLap(const QuarterCourse& a, const QuarterCourse& b);

@@ -101,7 +101,7 @@ class RunLayer {
         each > sizes_.least - sizes_.joint - kSame && each < sizes_.most - sizes_.joint + kSame;
     total_ = 2 * (regular ? halves : modules);
     step_ = (length_.to - length_.from + sizes_.joint) / total_;
-    target_ = total_ / 2;
+    place_ = {0, total_};
   }
 
   // Metres along the face, of a place in quarters.
@@ -138,12 +138,14 @@ class RunLayer {
     // No closer than two and a half bricks between their sides, so that there is wall to bond.
     while (bays > 1 && (last - first) / bays < size + 10) --bays;
     const double bay = (last - first) / bays;
-    if (bays % 2 == 0) target_ = first + bay * (bays / 2 - 0.5);  // between piers, not in one
+    // Between two piers, the middle ones; with room for them to move on to the grid.
+    const double middleBay = first + bay * ((bays - 1) / 2 + 0.5);
+    place_ = {middleBay - (bay - size) / 2 + 3, middleBay + (bay - size) / 2 - 3};
     for (int i = 0; i <= bays; ++i) {
       if (i == 0 && length_.start != SolidEnd::Stop) continue;
       if (i == bays && length_.end != SolidEnd::Stop) continue;
       const double middle = first + bay * i;
-      const bool atEnd = middle > target_;
+      const bool atEnd = middle > place_.middle();
       double from = i == 0 || i == bays ? 0 : onGrid((atEnd ? total_ - middle : middle) - size / 2);
       if (atEnd) from = total_ - from - size;
       piers_.push_back({from, from + size});
@@ -171,7 +173,7 @@ class RunLayer {
         for (size_t b = 0; b < form.bands.size(); ++b) {
           if (row < form.bands[b].row0 || row >= form.bands[b].row1) continue;
           bands.push_back(b);
-          ways.push_back(closings(form.bands[b].order, form.bands[b].order, total_, target_));
+          ways.push_back(closings(form.bands[b].order, form.bands[b].order, total_, place_));
         }
       }
       // Without a bond between them the courses close alike.
@@ -188,7 +190,7 @@ class RunLayer {
       for (size_t b = 0; b < forms_[i].bands.size(); ++b)
         if (closed_[i][b].joints.empty()) {
           const QuarterOrder& order = forms_[i].bands[b].order;
-          closed_[i][b] = closings(order, order, total_, target_)[0];
+          closed_[i][b] = closings(order, order, total_, place_)[0];
           note(closed_[i][b]);
         }
   }
@@ -299,7 +301,7 @@ class RunLayer {
   std::vector<CourseForm> forms_;
   SolidRun run_;
   double total_ = 0, step_ = 0;               // quarters in the length, and what one measures here
-  double target_ = 0;                         // about where it is closed
+  ClosingPlace place_;                        // about where it is closed
   double from_ = 0, to_ = 0;                  // what is closed out of order
   std::vector<std::array<double, 2>> piers_;  // in quarters
   std::vector<std::vector<QuarterCourse>> closed_;  // by course and band

@@ -75,7 +75,9 @@ std::string rangeOf(const KeySpec& key) {
     }
     return words;
   }
-  if (key.kind == ValueKind::Corners) return "3 to 200 points";
+  if (key.kind == ValueKind::Corners)
+    return (key.low > 0 ? std::to_string(static_cast<int>(key.low)) : std::string("3")) +
+           " to 200 points";
   return key.high > key.low ? limitsWords(key) : std::string{};
 }
 

@@ -21,6 +21,7 @@ std::vector<KeySpec> floorKeys();
 std::vector<KeySpec> openingKeys();
 std::vector<KeySpec> airBrickKeys();
 std::vector<KeySpec> movementJointKeys();
+std::vector<KeySpec> gardenWallKeys();
 std::vector<KeySpec> roofKeys();
 std::vector<KeySpec> programmeKeys();
 std::vector<KeySpec> settingOutKeys();  // and limits

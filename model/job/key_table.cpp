@@ -10,10 +10,10 @@ const std::vector<KeySpec>& keyTable() {
   static const std::vector<KeySpec> table = [] {
     std::vector<KeySpec> all;
     for (const auto& section :
-         {jobKeys(), siteKeys(), surveyKeys(), groundKeys(), outlineKeys(), storeyKeys(),
-          wallKeys(), builtInKeys(), foundationKeys(), cellarKeys(), floorKeys(), openingKeys(),
-          movementJointKeys(), airBrickKeys(), roofKeys(), programmeKeys(), settingOutKeys(),
-          setUpKeys(), readingKeys()}) {
+         {jobKeys(),    siteKeys(),      surveyKeys(),        groundKeys(),     outlineKeys(),
+          storeyKeys(), wallKeys(),      builtInKeys(),       foundationKeys(), cellarKeys(),
+          floorKeys(),  openingKeys(),   movementJointKeys(), airBrickKeys(),   gardenWallKeys(),
+          roofKeys(),   programmeKeys(), settingOutKeys(),    setUpKeys(),      readingKeys()}) {
       all.insert(all.end(), section.begin(), section.end());
     }
     return all;

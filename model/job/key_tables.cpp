@@ -38,7 +38,8 @@ TableSpec listed(size_t limit, const char* labelKey, const char* noun, const cha
 
 constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings",
                kTolerance[] = "tolerance", kQuestion[] = "question",
-               kMovementJoint[] = "movement_joint", kAirBrick[] = "air_brick";
+               kMovementJoint[] = "movement_joint", kAirBrick[] = "air_brick",
+               kGardenWall[] = "garden_wall";
 
 }  // namespace
 
@@ -143,6 +144,10 @@ const std::vector<TableSpec>& tableTable() {
        [](const Job& a, size_t i, const Job& b, size_t j) {
          return sameRow(a, i, b, j, "opening");
        }},
+      listed<kGardenWall, &Job::gardenWalls>(50, "name", "garden wall", "gardenWalls",
+                                             "A solid wall that stands by itself; repeat the "
+                                             "section for each. How thick, how high and "
+                                             "how deep is its designer's to say."),
       listed<kMovementJoint, &Job::movementJoints>(200, nullptr, "movement joint", "movementJoints",
                                                    "A straight joint through the outer leaf, from "
                                                    "its foot to its top; repeat the section for "

@@ -84,6 +84,7 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateAirBricks(v, plan, levels);
   validateRoof(v, plan, levels);
   validateSite(v, plan);
+  validateGardenWalls(v, plan);
   validateSiteWork(v, plan);
   return problems;
 }

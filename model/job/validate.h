@@ -90,6 +90,8 @@ void validateMovementJoints(const Validation& v, const std::optional<PlanFacts>&
 // Openings are known to lie in their walls.
 void validateAirBricks(const Validation& v, const std::optional<PlanFacts>& plan,
                        const LevelFacts& levels);
+// After validateSite(): by then site and plan are known to be sound, or not.
+void validateGardenWalls(const Validation& v, const std::optional<PlanFacts>& plan);
 void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
                   const LevelFacts& levels);
 void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);

@@ -27,8 +27,10 @@ std::string bareSidesInWords(const Job& job, const SettingOut& settingOut);
 // Lean concrete that carries a foundation down to firm ground beside the cellar.
 bool isLeanFill(const Element& element);
 
-// Facts of the ground, the cellar and the foundations; of the ground floor, roof and openings.
+// Facts of the ground, the cellar and the foundations; of garden walls; of the ground floor, roof
+// and openings.
 void addGroundFacts(const Job& job, const SettingOut& settingOut, const Works& works, Facts& facts);
+void addGardenFacts(const Job& job, const Works& works, Facts& facts);
 void addBuildingFacts(const Job& job, const SettingOut& settingOut, const Works& works,
                       Facts& facts);
 

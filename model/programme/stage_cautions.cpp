@@ -104,6 +104,16 @@ const char* reminder(StageKind kind) {
       return "Strike in order, from the top, with a fenced zone below.";
     case K::FloorFinish:
       return "Screed and insulation dust: cover skin and eyes. Keep air moving while it dries.";
+    case K::GardenFoundations:
+      return "Services first: dig by hand near them. Nobody in a trench that has not been looked "
+             "at "
+             "this shift; cover it at night. Wet concrete burns: gloves, boots, wash it off.";
+    case K::GardenWalls:
+      return "A wall that stands by itself can fall on people: its height, thickness, piers and "
+             "foundation are its designer's. Not in high wind. Nothing leans on it and nobody is "
+             "beside it while it is green; no soil is heaped against it. Two people or a machine "
+             "for "
+             "coping stones.";
     case K::OutsideWorks:
       return "One person guides the machine: off the drains, away from the walls and from people.";
     default:
@@ -191,6 +201,9 @@ std::string holdPointFor(StageKind kind) {
       return "Building control usually sees the trenches before concrete.";
     case K::FoundationPour:
       return "Building control usually looks at the concrete before it is built on.";
+    case K::GardenFoundations:
+      return "Your own: line, boundary and bottom of the trench before concrete. The designer or "
+             "building control where they have asked to see it.";
     case K::LinesBack:
       return "Your own: lengths and levels again before the first course.";
     case K::CellarBackfill:

@@ -33,8 +33,10 @@ constexpr Output kOutputs[] = {
     {E::BeamFloor, Unit::CubicMetre, 5},
     {E::FloorInsulation, Unit::CubicMetre, 6},
     {E::Screed, Unit::CubicMetre, 3},
-    {E::OuterLeaf, Unit::CubicMetre, 1.4},  // two bricklayers
-    {E::InnerLeaf, Unit::CubicMetre, 2.4},  // two bricklayers
+    {E::OuterLeaf, Unit::CubicMetre, 1.4},   // two bricklayers
+    {E::InnerLeaf, Unit::CubicMetre, 2.4},   // two bricklayers
+    {E::GardenWall, Unit::CubicMetre, 1.4},  // two bricklayers
+    {E::Coping, Unit::Each, 40},
     {E::CavityFill, Unit::CubicMetre, 3},
     {E::Render, Unit::SquareMetre, 25},  // both coats, two renderers
     {E::Rafter, Unit::CubicMetre, 0.4},
@@ -125,7 +127,8 @@ double usualWaitDays(StageKind kind, bool beamFloor) {
   switch (kind) {
     case K::CellarBlinding:  // walk on it next day: common practice, no source
     case K::TrenchBlinding:
-    case K::FoundationPour:  // light blockwork next day: common practice, no source
+    case K::FoundationPour:     // light blockwork next day: common practice, no source
+    case K::GardenFoundations:  // brickwork next day: common practice, no source
     case K::CavityFill:
     case K::Render:     // to harden before the scaffold goes: common practice, no source
     case K::WallPlate:  // overnight at least before nailing on: common practice, no source

@@ -180,6 +180,7 @@ std::vector<StageKey> scaffoldLifts(const Works& works) {
 StageFacts::StageFacts(const Job& job, const SettingOut& settingOut, const Works& works)
     : job_(job), settingOut_(settingOut) {
   addGroundFacts(job, settingOut, works, facts_);
+  addGardenFacts(job, works, facts_);
   addBuildingFacts(job, settingOut, works, facts_);
   for (const Element& e : works.elements)
     if (e.kind == ElementKind::Lintel) lintels_[e.placed.stage].push_back(e.underside);

@@ -82,8 +82,12 @@ Kinds before(StageKind kind) {
       return {K::RoofCovering, K::WindowsAndDoors, K::Render};
     case K::FloorFinish:
       return {K::WindowsAndDoors};
-    case K::OutsideWorks:
+    case K::GardenFoundations:
       return {K::StrikeScaffold, K::Render};
+    case K::GardenWalls:
+      return {K::GardenFoundations};
+    case K::OutsideWorks:
+      return {K::StrikeScaffold, K::Render, K::GardenWalls};
     case K::Completion:
       return {K::FloorFinish, K::OutsideWorks};
     case K::ScaffoldLift:

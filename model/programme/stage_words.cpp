@@ -183,6 +183,16 @@ constexpr std::array kWallWords{
     StageWords{K::FloorFinish, "floor-finish", "{finish-floors} the floors",
                "Lay the {floor-layers} up to the finished floor: {finished-floors}.",
                "Finished floor at {finished-floors}."},
+    StageWords{K::GardenFoundations, "garden-foundations", "Garden wall foundations",
+               "Set out {garden-walls} square off the building. Dig to formation at "
+               "{garden-formations}, have the bottom looked at, and pour in one go to top of "
+               "concrete {garden-bases}.",
+               "Strips for {garden-walls}, top of concrete {garden-bases}."},
+    StageWords{K::GardenWalls, "garden-walls", "Build the garden walls",
+               "Lay the first course out dry, with {garden-bonds}. Raise the ends, corners and "
+               "piers first and run in to the line, no more than {day-rise} in a day, up to "
+               "{garden-tops}.{garden-cut} Fill in both sides evenly{garden-coping}.",
+               "{garden-stand} at {garden-tops}."},
     StageWords{K::OutsideWorks, "outside-works", "Put the ground back outside",
                "{spread-topsoil} paths that fall away from the walls and stay well under the "
                "damp course at {damp-course}.",

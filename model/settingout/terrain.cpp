@@ -68,6 +68,9 @@ Polygon siteBoundary(const Job& job) {
   for (const StandingBuilding& building : job.site.buildings) {
     for (const Vec2& p : building.outline) b.add({p, 0});
   }
+  for (const GardenWall& wall : job.gardenWalls) {
+    for (const Vec2& p : wall.line) b.add({p, 0});
+  }
   b.low -= Vec3{kMargin, kMargin, 0};
   b.high += Vec3{kMargin, kMargin, 0};
   for (const SpotLevel& spot : job.site.spots) b.add({spot.at, 0});

@@ -13,8 +13,9 @@ struct TakeoffInput {
 
 void countGroundworks(const TakeoffInput&, Tally&);  // topsoil, dig, fill, stone, muck away
 void countConcrete(const TakeoffInput&, Tally&);     // and the waterproofing of the cellar
-void countMasonry(const TakeoffInput&, Tally&);  // bricks, blocks, render
+void countMasonry(const TakeoffInput&, Tally&);      // bricks, blocks, render
 void countBuiltIn(const TakeoffInput&, Tally&);  // ties, insulation, closers, damp courses, trays
+void countGardenWalls(const TakeoffInput&, Tally&);  // bricks one by one, coping
 void countLintels(const TakeoffInput&, Tally&);
 void countFloors(const TakeoffInput&, Tally&);
 void countRoof(const TakeoffInput&, Tally&);

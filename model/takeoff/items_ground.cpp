@@ -21,6 +21,8 @@ std::string digName(const Element& e) {
       return "Dig, cellar";
     case StageKind::TrenchDig:
       return e.id == kReducedLevelId ? "Dig, reduced level inside" : "Dig, foundation trenches";
+    case StageKind::GardenFoundations:
+      return "Dig, garden walls";
     default:
       return "Dig, reduced level";
   }

@@ -13,6 +13,7 @@ Takeoff deriveTakeoff(const Job& job, const SettingOut& settingOut, const Works&
   countMasonry(input, tally);
   countBuiltIn(input, tally);
   countLintels(input, tally);
+  countGardenWalls(input, tally);
   countFloors(input, tally);
   countRoof(input, tally);
   countOpenings(input, tally);

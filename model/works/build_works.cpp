@@ -12,7 +12,7 @@ Works buildWorks(const Job& job, const SettingOut& settingOut) {
       buildLevelPins,         buildFormwork,          buildCavityWalls,  buildGroundFloor,
       buildDampCourse,        buildScaffold,          buildLintels,      buildUpperFloors,
       buildWallPlates,        buildRafters,           buildFasciaBoards, buildRoofCovering,
-      buildWindowsAndDoors,   buildPadstonesAndSills, buildRender,
+      buildWindowsAndDoors,   buildPadstonesAndSills, buildRender,       buildGardenWalls,
   };
   Works works;
   for (const Build build : kParts) build(job, settingOut, works);

@@ -65,7 +65,7 @@ enum class ElementKind {
   Padstone,
   MasonrySill,  // in the outer leaf, under a window
   AirBrick,
-  VentSleeve,  // from an air brick through the cavity
+  VentSleeve,   // from an air brick through the cavity
   JunctionTie,  // to a building that stands
   GardenWall,   // solid brickwork that stands by itself, and its piers
   Coping,       // on a garden wall, and the caps of its piers
@@ -105,7 +105,7 @@ enum class Material {
   Tile,
   Glass,
   Render,
-  Clay,  // fired, in one piece: air bricks
+  Clay,     // fired, in one piece: air bricks
   Masonry,  // standing buildings
 };
 

@@ -65,6 +65,8 @@ class GroundBuilder {
       levels.insert(levels.end(), {run.top, run.underside, run.formation});
     }
     for (const GroundObstacle& obstacle : zones_.obstacles) levels.push_back(obstacle.bottom);
+    for (const GardenGround& garden : zones_.gardens)
+      levels.insert(levels.end(), {garden.base, garden.underside});
     if (job_.cellar) {
       levels.insert(levels.end(), {l.cellarFormation, l.cellarSlabUnderside, l.cellarSlabTop,
                                    l.cellarFinishedFloor, l.cellarWallTop});
@@ -144,6 +146,7 @@ class GroundBuilder {
     if (place.inside && !place.cellar && !place.membrane)
       dig(parts_.reducedLevel, flat(out_.levels.oversite));
     buildFoundation(place);
+    if (place.garden != kNowhere) buildGardenFoundation(place);
     fillUp(place, subsoil, grass);
     leaveGround();
   }
@@ -200,8 +203,14 @@ class GroundBuilder {
     if (deepest != place.run) fill(parts_.foundation[place.run], run.top);
   }
 
+  void buildGardenFoundation(const GroundPlace& place) {
+    const GardenGround& garden = zones_.gardens[place.garden];
+    dig(parts_.gardenTrench[place.garden], flat(garden.underside));
+    fill(parts_.gardenFoundation[place.garden], garden.base);
+  }
+
   void fillUp(const GroundPlace& place, const CornerLevels& subsoil, const CornerLevels& grass) {
-    if (place.underWalls || place.cellarInside) return;
+    if (place.underWalls || place.cellarInside || place.underGarden) return;
     const bool dug = (place.cellarBottom || place.batter != kNowhere) && inCellarDig_;
     if (place.inside) {
       const CornerLevels oversite = lower(subsoil, flat(out_.levels.oversite));
@@ -210,7 +219,10 @@ class GroundBuilder {
         fill(parts_.hardcore, out_.levels.slabUnderside);
       return;
     }
-    fill(dug ? parts_.cellarBackfill : parts_.trenchBackfillOutside, subsoil);
+    fill(place.garden != kNowhere ? parts_.gardenBackfill[place.garden]
+         : dug                    ? parts_.cellarBackfill
+                                  : parts_.trenchBackfillOutside,
+         subsoil);
     fill(parts_.topsoilBack, grass);
   }
 

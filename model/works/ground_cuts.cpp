@@ -36,6 +36,7 @@ class Cutter {
     foundations();
     subsoilAgainst(out_.levels.oversite, boxOf(out_.outline));
     cellar();
+    gardens();
     return std::move(cuts_);
   }
 
@@ -152,6 +153,19 @@ class Cutter {
       for (const Region& region : zones_.cellarBottom) subsoilAgainst(level, boxOf(region.outer));
     }
     batter();
+  }
+
+  void gardens() {
+    for (const GardenGround& garden : zones_.gardens) {
+      for (const Polygon& part : garden.footprint) outline(part);
+      outlines(garden.concrete);
+      for (const Region& region : garden.concrete) {
+        for (const double level : {garden.base, garden.underside}) {
+          grassAgainst(level, boxOf(region.outer));
+          subsoilAgainst(level, boxOf(region.outer));
+        }
+      }
+    }
   }
 
   void batter() {

@@ -48,6 +48,7 @@ class Maker {
     cellar();
     foundations();
     fills();
+    gardens();
     return std::move(result_);
   }
 
@@ -172,6 +173,30 @@ class Maker {
     result_.topsoilBack = part(
         "topsoil/put back", "Topsoil put back", ElementKind::Topsoil, Material::Topsoil,
         [](Element& e, const Bounds& b) { e.placed = acrossPlan(StageKind::OutsideWorks, b); });
+  }
+
+  // Each wall has its share of the stages: dug one after another, then poured; filled in once the
+  // brickwork is up.
+  void gardens() {
+    const auto count = static_cast<double>(zones_.gardens.size());
+    for (size_t i = 0; i < zones_.gardens.size(); ++i) {
+      const double from = static_cast<double>(i) / count, to = static_cast<double>(i + 1) / count;
+      const auto share = [&](double begin, double end) {
+        return std::array{begin + (end - begin) * from, begin + (end - begin) * to};
+      };
+      const std::string name = gardenWallName(job_, i), id = gardenWallId(i);
+      const auto dig = share(0, kGardenDug), pour = share(kGardenDug, 1);
+      const auto back = share(kGardenBricksUp, kGardenFilled);
+      result_.gardenTrench.push_back(part("spoil/" + id, name + ", trench dig", ElementKind::Spoil,
+                                          Material::Earth,
+                                          sinking(StageKind::GardenFoundations, dig[0], dig[1])));
+      result_.gardenFoundation.push_back(
+          part("foundation/" + id, name + ", strip foundation", ElementKind::Foundation,
+               Material::Concrete, rising(StageKind::GardenFoundations, pour[0], pour[1])));
+      result_.gardenBackfill.push_back(part("backfill/" + id, name + ", backfill",
+                                            ElementKind::Backfill, Material::Earth,
+                                            rising(StageKind::GardenWalls, back[0], back[1])));
+    }
   }
 
   const Job& job_;

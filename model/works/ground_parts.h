@@ -29,6 +29,7 @@ struct GroundParts {
   std::uint32_t cellarBlinding = 0, cellarSlab = 0, cellarWall = 0, cellarMembrane = 0;
   std::uint32_t cellarMakeUp = 0, cellarScreed = 0;
   std::uint32_t cellarBackfill = 0, trenchBackfillOutside = 0, trenchBackfillInside = 0;
+  std::vector<std::uint32_t> gardenTrench, gardenFoundation, gardenBackfill;  // by garden wall
   std::uint32_t hardcore = 0, topsoilBack = 0;
 };
 

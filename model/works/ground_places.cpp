@@ -78,6 +78,13 @@ GroundPlace groundPlaceAt(const SettingOut& settingOut, const GroundZones& zones
   place.membrane = !place.cellar && in(zones.cellarMembrane, p);
   if (!place.cellarBottom) place.batter = batterAt(zones, p);
   findRun(settingOut, zones, p, place);
+  for (size_t i = 0; i < zones.gardens.size(); ++i) {
+    if (!in(zones.gardens[i].concrete, p)) continue;
+    place.garden = i;
+    place.underGarden =
+        std::any_of(zones.gardens[i].footprint.begin(), zones.gardens[i].footprint.end(),
+                    [&](const Polygon& part) { return in(part, p); });
+  }
   return place;
 }
 

@@ -16,6 +16,8 @@ struct GroundPlace {
   size_t run = kNowhere;                    // foundation run in whose band it lies
   size_t lowerRun = kNowhere;               // that goes on under it, at a step
   size_t batter = kNowhere;                 // side of the cellar's dig
+  size_t garden = kNowhere;                 // garden wall in whose concrete it lies
+  bool underGarden = false;                 // and under its brickwork
   bool cellarBottom = false, cellar = false, cellarInside = false, toe = false, membrane = false;
 };
 

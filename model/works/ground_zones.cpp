@@ -6,6 +6,7 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/job/garden_outline.h"
 #include "model/settingout/derive.h"
 #include "model/works/cellar_dig.h"
 
@@ -15,7 +16,8 @@ namespace {
 
 // Common practice, no source: room for boards, barrows and scaffold round the building.
 constexpr double kStripMargin = 2.5;
-constexpr double kBeyondBatter = 0.5;                        // stripped behind the top of a batter
+constexpr double kBeyondBatter = 0.5;  // stripped behind the top of a batter
+constexpr double kBesideGarden = 0.6;  // stripped beside the concrete of a garden wall
 constexpr double kUnderFormation = 1.5, kUnderGround = 2.5;  // shown below the deepest dig
 
 Polygon anticlockwise(Polygon polygon) {
@@ -77,6 +79,7 @@ double deepest(const SettingOut& out, const GroundZones& zones, bool hasCellar) 
   double low = out.levels.oversite;
   for (const FoundationRun& run : out.foundations) low = std::min(low, run.formation);
   for (const GroundObstacle& obstacle : zones.obstacles) low = std::min(low, obstacle.bottom);
+  for (const GardenGround& garden : zones.gardens) low = std::min(low, garden.underside);
   return hasCellar ? std::min(low, out.levels.cellarFormation) : low;
 }
 
@@ -93,6 +96,10 @@ Regions strippedArea(const Job& job, const SettingOut& settingOut) {
     const CellarDig dig = deriveCellarDig(job, settingOut);
     const double reach = dig.reach > 0 ? dig.reach + kBeyondBatter : 0;
     area = unite(area, grown(settingOut.cellarOutline, dig.margin + reach));
+  }
+  for (const GardenWall& wall : job.gardenWalls) {
+    const Polygon footprint = gardenFootprint(job.walls, wall);
+    area = unite(area, grown(footprint, gardenReach(job.walls, wall) + kBesideGarden));
   }
   area = intersect(area, {{settingOut.terrain.boundary, {}}});
   for (const StandingBuilding& building : job.site.buildings) {
@@ -154,6 +161,8 @@ GroundZones deriveGroundZones(const Job& job, const SettingOut& settingOut) {
     zones.batter = dig.sides;
     zones.benches = dig.benches;
   }
+  for (const GardenWall& wall : job.gardenWalls)
+    zones.gardens.push_back(gardenGround(job, planGardenWall(job, wall)));
   double ground = settingOut.levels.groundLow;
   for (const Vec3& p : settingOut.terrain.points) ground = std::min(ground, p.z);
   zones.base = std::min(deepest(settingOut, zones, job.cellar.has_value()) - kUnderFormation,

@@ -9,6 +9,7 @@
 #include "model/geometry/grown.h"
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
+#include "model/works/garden_plan.h"
 
 namespace model {
 
@@ -51,8 +52,9 @@ struct GroundZones {
   Polygon cellar, cellarInside, cellarToe, cellarMembrane;
   Regions cellarBottom;  // the flat bottom of its dig, working space included
   std::vector<BatterSide> batter;
-  std::vector<double> benches;  // levels from the first bench's bottom down to the formation
-  double base = 0;              // underside of the ground that is shown
+  std::vector<double> benches;        // levels from the first bench's bottom down to the formation
+  std::vector<GardenGround> gardens;  // by garden wall
+  double base = 0;                    // underside of the ground that is shown
 
   // The run of a wall at a point under or beside it.
   static size_t runAt(const SettingOut& settingOut, size_t wall, const Vec2& p);

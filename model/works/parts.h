@@ -21,7 +21,8 @@ void buildDampCourse(const Job&, const SettingOut&, Works&);
 void buildLintels(const Job&, const SettingOut&, Works&);
 void buildPadstonesAndSills(const Job&, const SettingOut&, Works&);
 void buildWindowsAndDoors(const Job&, const SettingOut&, Works&);
-void buildRender(const Job&, const SettingOut&, Works&);  // on the outer leaf
+void buildRender(const Job&, const SettingOut&, Works&);       // on the outer leaf
+void buildGardenWalls(const Job&, const SettingOut&, Works&);  // their piers and copings too
 void buildUpperFloors(const Job&, const SettingOut&, Works&);
 void buildWallPlates(const Job&, const SettingOut&, Works&);
 void buildRafters(const Job&, const SettingOut&, Works&);

@@ -191,6 +191,38 @@ void drawSite(Dice& dice, Job& job) {
   }
 }
 
+// Before the building's south side, or round a corner of it: whole bricks or not.
+void drawGardenWall(Dice& dice, Job& job) {
+  const Extent plan = extentOf(job.outline);
+  double lowest = -0.15;
+  for (const model::SpotLevel& spot : job.site.spots) lowest = std::min(lowest, spot.level);
+  model::GardenWall wall;
+  wall.name = dice.chance(50) ? "Front wall" : "";
+  wall.bricks = dice.pick<double>({0.5, 1, 1, 1.5, 2});
+  if (wall.bricks == 0.5) wall.bond = model::BondKind::Stretcher;
+  if (wall.bricks == 1)
+    wall.bond = dice.pick<model::BondKind>(
+        {model::BondKind::English, model::BondKind::Flemish, model::BondKind::Header,
+         model::BondKind::EnglishGardenWall, model::BondKind::FlemishGardenWall});
+  const bool piers = wall.bricks < 1.25 && dice.chance(60);
+  if (piers) wall.pierBricks = wall.bricks + 1;
+  if (piers && wall.bricks == 0.5) wall.pierBricks = dice.pick<double>({1, 1.5});
+  if (piers) wall.pierEvery = dice.pick<double>({0, 2.1, 3});
+  const double y = toMm(plan.low.y - dice.real(5, 6));
+  const double x = toMm(plan.low.x + dice.real(0, 1)), length = dice.between(22, 44) * 0.1125;
+  const Vec2 end{toMm(x + length + (dice.chance(50) ? -0.01 : 0.031)), y};
+  const Vec2 north{end.x, toMm(y + 2.5)}, south{end.x, toMm(y - 2.2)};
+  // The building lies to the north: only a short length goes towards it.
+  wall.line = {{x, y}, end};
+  if (dice.chance(30)) wall.line.push_back(dice.chance(50) ? north : south);
+  wall.base = toMm(lowest - dice.pick<double>({0.3, 0.45}));
+  wall.top = toMm(wall.base + dice.between(14, 30) * job.walls.course());
+  wall.coping = dice.pick<double>({0, 0.05, 0.075});
+  wall.foundationWidth = wall.bricks * 0.225 + dice.pick<double>({0.2, 0.3});
+  wall.foundationThickness = dice.pick<double>({0.15, 0.225});
+  job.gardenWalls.push_back(wall);
+}
+
 // With limits that are kept, marks on the site, and set-ups whose line is in reach of the ground.
 void drawSiteWork(Dice& dice, Job& job) {
   const Extent plan = extentOf(job.outline);
@@ -276,6 +308,7 @@ Job drawJob(unsigned seed) {
   if (dice.chance(30)) job.programme.start = "2027-04-12";
   drawSiteWork(dice, job);
   drawBuiltIn(dice, job);
+  if (dice.chance(35)) drawGardenWall(dice, job);
   return job;
 }
 
@@ -285,13 +318,11 @@ Job seededJob(unsigned seed) {
   Job job = drawJob(seed);
   // What was drawn fits together nearly always; when it does not, things are left out one by one
   // until it does.
-  const std::vector<std::function<void(Job&)>> leaveOut{[](Job& j) { j.airBricks.clear(); },
-                                                        [](Job& j) { j.roof.edges.clear(); },
-                                                        [](Job& j) { j.foundations.steps.clear(); },
-                                                        [](Job& j) { j.cellar.reset(); },
-                                                        [](Job& j) { j.site.buildings.clear(); },
-                                                        [](Job& j) { j.openings.clear(); },
-                                                        [](Job& j) { j.site = {}; }};
+  const std::vector<std::function<void(Job&)>> leaveOut{
+      [](Job& j) { j.airBricks.clear(); },  [](Job& j) { j.gardenWalls.clear(); },
+      [](Job& j) { j.roof.edges.clear(); }, [](Job& j) { j.foundations.steps.clear(); },
+      [](Job& j) { j.cellar.reset(); },     [](Job& j) { j.site.buildings.clear(); },
+      [](Job& j) { j.openings.clear(); },   [](Job& j) { j.site = {}; }};
   for (const auto& change : leaveOut) {
     if (!model::hasErrors(model::validateJob(job, "", {}))) return job;
     change(job);

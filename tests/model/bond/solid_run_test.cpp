@@ -8,6 +8,8 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include "model/job/garden_outline.h"
+
 namespace model {
 namespace {
 
@@ -138,10 +140,13 @@ Drawn drawn(bool piers) {
   if (!sized) w.length.to += *rc::gen::inRange(0, 112) / 1000.0;
   w.length.shift = *rc::gen::inRange(0, 2);
   if (!piers) return w;
-  const bool plain = w.sizes.bond != BondKind::EnglishGardenWall;
-  w.length.piers.halfBricks = n + (plain ? *rc::gen::inRange(1, 3) : n == 1 ? 1 : 2);
+  w.length.piers.halfBricks = n + *rc::gen::inRange(1, 3);
+  GardenWall wall;
+  wall.bond = w.sizes.bond;
+  wall.bricks = n / 2.0;
+  wall.pierBricks = w.length.piers.halfBricks / 2.0;
+  RC_PRE(gardenPierFits(wall));
   w.length.piers.every = *rc::gen::elementOf(std::vector<double>{0, 1.8, 2.4, 3});
-  if (w.sizes.bond == BondKind::Stack) w.sizes.bond = BondKind::Stretcher;
   return w;
 }
 

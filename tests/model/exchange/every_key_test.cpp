@@ -94,6 +94,13 @@ std::vector<Job> jobs() {
   plain.roof.edges = {{"D-A", EavesKind::Gable}};
   plain.movementJoints = {{"A-B", "B", 2.6, 0.016}};
   plain.programme.stages = {{"strip", "Strip", 3, "Keep it"}};
+  GardenWall& garden = plain.gardenWalls.emplace_back();
+  garden.line = {{-6, -8}, {-0.15, -8}};
+  garden.pierBricks = 1.5;
+  garden.pierEvery = 2.4;
+  GardenWall& thin = plain.gardenWalls.emplace_back();
+  thin.line = {{-6, -11}, {-0.15, -11}};
+  thin.bricks = 0.5;
   // Piers in no brick size, and an upper window 90 beside the one below it.
   Job& askew = all.emplace_back();
   askew.outline = {{0, 0}, {9.03, 0}, {9.03, 6.05}, {0, 6.05}};

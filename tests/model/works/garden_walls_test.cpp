@@ -1,0 +1,126 @@
+// Garden walls as they stand: brick by brick, on their concrete, under their coping.
+#include <algorithm>
+#include <cmath>
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include "model/works/build_works.h"
+#include "model/works/garden_plan.h"
+#include "model/works/parts.h"
+#include "tests/support/demo_job.h"
+#include "tests/support/random_job.h"
+
+namespace model {
+namespace {
+
+Works gardenOf(const Job& job) {
+  Works works;
+  buildGardenWalls(job, deriveSettingOut(job), works);
+  return works;
+}
+
+// Of a brick on plan; the walls of drawn jobs lie along the axes.
+Bounds boxOf(const UnitFrame& frame, const MasonryUnit& unit) {
+  Bounds box;
+  for (const double s : {unit.s0, unit.s1})
+    for (const double d : {static_cast<double>(unit.d0), static_cast<double>(unit.d1)})
+      for (const double z : {unit.z0, unit.z1})
+        box.add({frame.start + frame.along * s + frame.inward * d, z});
+  return box;
+}
+
+RC_GTEST_PROP(GardenWalls, AreBricksThatNeverShareAPlaceAndFillTheirWall, ()) {
+  const Job job = *test_support::randomJob();
+  RC_PRE(!job.gardenWalls.empty());
+  const Works works = gardenOf(job);
+  std::vector<std::pair<Bounds, size_t>> bricks;
+  double units = 0, walls = 0;
+  for (const Element& e : works.elements) {
+    if (e.kind != ElementKind::GardenWall) continue;
+    walls += volume(e.solid);
+    float last = 0;
+    for (size_t i = e.firstUnit; i < e.firstUnit + e.unitCount; ++i) {
+      const MasonryUnit& u = works.units[i];
+      units += u.length() * u.height() * (u.d1 - u.d0);
+      bricks.emplace_back(boxOf(works.frames[e.frame], u), i);
+      RC_ASSERT(u.z0 > e.underside + 0.005);  // a bed under it
+      RC_ASSERT(u.z1 < e.top + 1e-6);
+      RC_ASSERT(u.when >= last);
+      RC_ASSERT(u.when < 1.0f);
+      last = u.when;
+    }
+  }
+  std::sort(bricks.begin(), bricks.end(),
+            [](const auto& a, const auto& b) { return a.first.low.x < b.first.low.x; });
+  constexpr double kTouch = 1e-4;
+  for (size_t i = 0; i < bricks.size(); ++i) {
+    const Bounds& a = bricks[i].first;
+    for (size_t k = i + 1; k < bricks.size(); ++k) {
+      const Bounds& b = bricks[k].first;
+      if (b.low.x > a.high.x - kTouch) break;
+      RC_ASSERT((a.low.y > b.high.y - kTouch || b.low.y > a.high.y - kTouch ||
+                 a.low.z > b.high.z - kTouch || b.low.z > a.high.z - kTouch));
+    }
+  }
+  // 215 x 102.5 x 65 of 225 x 112.5 x 75 (check M01) is 0.75; a wall has a joint less along and
+  // across than that.
+  RC_ASSERT(units / walls > 0.74);
+  RC_ASSERT(units / walls < 0.88);
+}
+
+// The day's rise is never passed, and every stone of the coping lies on the last course.
+RC_GTEST_PROP(GardenWalls, RiseNoMoreThanADaysHeightAndAreCopedThen, ()) {
+  Job job = *test_support::randomJob();
+  RC_PRE(!job.gardenWalls.empty());
+  job.laying.dayRise = *rc::gen::elementOf(std::vector<double>{0.6, 0.9, 1.5});
+  const GardenWall& wall = job.gardenWalls[0];
+  double bricksUp = 0;
+  size_t coping = 0;
+  for (const Element& e : gardenOf(job).elements) {
+    if (e.kind == ElementKind::GardenWall) {
+      RC_ASSERT(e.top - e.underside < job.laying.dayRise + 1e-6);
+      bricksUp = std::max(bricksUp, e.placed.end);
+    } else {
+      ++coping;
+      RC_ASSERT(std::fabs(e.underside - wall.top) < 1e-9);
+      RC_ASSERT(std::fabs(e.top - wall.top - wall.coping) < 1e-9);
+      RC_ASSERT(e.placed.begin > bricksUp - 1e-9);
+    }
+  }
+  RC_ASSERT((coping > 0) == (wall.coping > 0));
+}
+
+TEST(GardenWalls, OfTheGardenStoreStandOnTheirConcreteWithAPierAtEachEnd) {
+  const Job job = test_support::demoJob("garden-store");
+  ASSERT_FALSE(job.gardenWalls.empty());
+  const GardenWall& wall = job.gardenWalls[0];
+  const Works works = buildWorks(job, deriveSettingOut(job));
+  size_t piers = 0, foundations = 0;
+  for (const Element& e : works.elements) {
+    if (e.id.find("garden wall 1") == std::string::npos) continue;
+    if (e.kind == ElementKind::Foundation) {
+      ++foundations;
+      EXPECT_NEAR(e.top, wall.base, 1e-9);
+      EXPECT_NEAR(e.underside, wall.base - wall.foundationThickness, 1e-9);
+    }
+    if (e.id.find("/pier") != std::string::npos && e.id.ends_with("day 1")) {
+      ++piers;
+      const Bounds b = bounds(e.solid);
+      EXPECT_NEAR(b.high.x - b.low.x, 0.440, 1e-6);  // two bricks less a joint: TIS-9
+      EXPECT_NEAR(b.high.y - b.low.y, 0.440, 1e-6);
+    }
+  }
+  EXPECT_EQ(foundations, 1u);
+  EXPECT_GE(piers, 4u);
+  // Its concrete is wider under a pier by as much as the pier is wider than the wall.
+  const GardenPlan plan = planGardenWall(job, wall);
+  double across = 0;
+  for (const Region& region : gardenGround(job, plan).concrete) across += area(region);
+  const double strip = wall.foundationWidth * (9.215 + 5.39 + 0.335);
+  EXPECT_NEAR(across, strip, 0.1 * strip);
+  EXPECT_GT(across, strip);
+}
+
+}  // namespace
+}  // namespace model
