@@ -126,6 +126,7 @@ std::vector<Key> Origins::concreteKeys() const {
 }
 
 std::vector<Key> Origins::levelKeys(bool top) const {
+  if (element_.placed.stage.kind == model::StageKind::GardenFoundations) return {};
   const auto storey = static_cast<std::size_t>(element_.placed.stage.storey);
   switch (element_.kind) {
     case ElementKind::Foundation:
@@ -169,7 +170,7 @@ std::vector<Key> Origins::levelKeys(bool top) const {
 
 std::vector<Key> Origins::sizeKeys() const {
   // Each garden wall has its own, and its concrete none of the building's.
-  if (element_.placed.stage.kind == StageKind::GardenFoundations) return {};
+  if (element_.placed.stage.kind == model::StageKind::GardenFoundations) return {};
   switch (element_.kind) {
     case ElementKind::Blinding:
       return {{ofCellar() ? "cellar" : "foundations", "blinding", 0, false}};

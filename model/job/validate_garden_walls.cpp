@@ -110,7 +110,8 @@ class GardenCheck {
                 : "a pier is half a brick or a brick larger than its wall; half-brick walls have "
                   "1.5 in stretcher and english bond only, english garden wall bond has piers of 1 "
                   "or 2, and stack bond none");
-    } else if (knows("pier_every") && wall_.pierEvery > 0 && wall_.pierBricks == 0) {
+    } else if (knows("pier_bricks") && knows("pier_every") && wall_.pierEvery > 0 &&
+               wall_.pierBricks == 0) {
       v_.warning(path_ + ".pier_every", who_ + " has a spacing of piers but no piers",
                  "give pier_bricks, or take pier_every out");
     }
@@ -135,7 +136,10 @@ class GardenCheck {
             levelWords(up - walls.course()) + " or " + levelWords(up) + " would be");
       return;
     }
-    if (!v_.known.has("site.spots")) return;
+    const size_t spots = v_.job.site.spots.size();
+    if (!v_.known.hasOfEach("site.spots", spots, "at") ||
+        !v_.known.hasOfEach("site.spots", spots, "level") || !knows("line"))
+      return;
     double low = std::numeric_limits<double>::max(), high = std::numeric_limits<double>::lowest();
     for (const Vec2& p : wall_.line) {
       const double ground = groundNear(p);
@@ -186,6 +190,17 @@ Polygon anticlockwise(Polygon outline) {
 
 bool meets(const Regions& a, const Regions& b) { return area(intersect(a, b)) > kOverlap; }
 
+// How far the sides of the cellar's dig lean back at most.
+double batterReach(const Job& job) {
+  constexpr double kUpright = 85, kPi = 3.14159265358979323846;
+  if (job.ground.batter >= kUpright) return 0;
+  double ground = job.site.spots.empty() ? kLevelGround : job.site.spots[0].level;
+  for (const SpotLevel& spot : job.site.spots) ground = std::max(ground, spot.level);
+  const Cellar& cellar = *job.cellar;
+  const double bottom = cellar.floor - cellar.makeUp - cellar.slab - cellar.blinding;
+  return std::max(0.0, ground - bottom) / std::tan(job.ground.batter * kPi / 180);
+}
+
 void clearOfBuilding(const Validation& v, const GardenCheck& check, const Regions& concrete,
                      const PlanFacts& plan) {
   if (v.known.wallThickness() && v.known.has("foundations.width") &&
@@ -194,21 +209,24 @@ void clearOfBuilding(const Validation& v, const GardenCheck& check, const Region
                 "keep it clear of them: how a wall joins the building is for the designer");
     return;
   }
-  if (!v.job.cellar ||
-      !v.known.has({"cellar.outline", "ground.working_space", "cellar.toe", "cellar.membrane"}))
+  if (!v.job.cellar || !v.known.hasAllOf("cellar") || !v.known.hasAllOf("ground") ||
+      !v.known.hasOfEach("site.spots", v.job.site.spots.size(), "level"))
     return;
   const Outline& given = v.job.cellar->outline;
   const Polygon cellar = anticlockwise(given.empty() ? plan.outline : given);
   if (cellar.size() < 3 || crossingEdges(cellar)) return;
-  if (meets(concrete, grown(cellar, roomRoundCellar(v.job))))
-    check.error("line", "has its concrete over the cellar's dig",
-                "keep it clear of the working space, which is filled ground");
+  if (meets(concrete, grown(cellar, roomRoundCellar(v.job) + batterReach(v.job))))
+    check.error(
+        "line", "has its concrete over the cellar's dig",
+        "keep it clear of the working space and of the slope of the sides, which are filled "
+        "ground");
 }
 
 void clearOfSite(const Validation& v, const GardenCheck& check, const Regions& concrete) {
   for (size_t i = 0; i < v.job.site.buildings.size(); ++i) {
     const StandingBuilding& building = v.job.site.buildings[i];
-    if (!v.known.has("site.building[" + std::to_string(i) + "].outline") ||
+    const std::string path = "site.building[" + std::to_string(i) + "]";
+    if (!v.known.has(path + ".outline") || !v.known.has(path + ".kind") ||
         building.outline.size() < 3 || crossingEdges(building.outline) ||
         building.kind == BuildingKind::Demolish ||
         !meets(concrete, {{anticlockwise(building.outline), {}}}))

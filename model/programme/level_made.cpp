@@ -53,6 +53,12 @@ const std::vector<Rule>& rules() {
 
 bool begins(const std::string& text, const char* with) { return text.rfind(with, 0) == 0; }
 
+// The levels are the building's, whatever in the garden has one of them.
+bool ofGarden(const Element& element) {
+  const StageKind stage = (element.removed ? *element.removed : element.placed).stage.kind;
+  return stage == StageKind::GardenFoundations || stage == StageKind::GardenWalls;
+}
+
 // When soil is wholly gone, or anything else wholly there.
 double doneAt(const Programme& programme, const Element& element) {
   const bool soil = element.kind == ElementKind::Spoil || element.kind == ElementKind::Topsoil;
@@ -122,6 +128,7 @@ class Times {
     double last = kNever;
     for (const Element& element : works_.elements) {
       if (std::find(kinds.begin(), kinds.end(), element.kind) == kinds.end()) continue;
+      if (ofGarden(element)) continue;
       if (!walls.empty() && !element.wall.empty() && !walls.count(element.wall)) continue;
       if (!makes(element, level)) continue;
       const double done = doneAt(programme_, element);

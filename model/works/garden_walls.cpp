@@ -59,6 +59,7 @@ class GardenBuilder {
     e.id = id_ + "/" + (part.empty() ? "" : part + "/") + "day " + number;
     e.name = name_ + (part.empty() ? "" : ", " + part) +
              (plan_.courses > perDay_ ? ", day " + number : "");
+    e.wall = id_;
     e.kind = ElementKind::GardenWall;
     e.material = Material::Brick;
     const double each = kGardenBricksUp / mostDays_;
@@ -140,6 +141,7 @@ class GardenBuilder {
     Element e;
     e.id = id_ + "/" + part;
     e.name = name_ + ", " + name;
+    e.wall = id_;
     e.kind = ElementKind::Coping;
     e.material = Material::Concrete;
     e.quantity = {static_cast<double>(pieces), Unit::Each};

@@ -196,6 +196,9 @@ class Maker {
       result_.gardenBackfill.push_back(part("backfill/" + id, name + ", backfill",
                                             ElementKind::Backfill, Material::Earth,
                                             rising(StageKind::GardenWalls, back[0], back[1])));
+      for (const auto* made :
+           {&result_.gardenTrench, &result_.gardenFoundation, &result_.gardenBackfill})
+        result_.parts[made->back()].element.wall = id;
     }
   }
 
