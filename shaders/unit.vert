@@ -53,17 +53,25 @@ void main() {
   vec2 rake = aRake;
   vec2 middle = frame.xy + along * (0.5 * (s0 + s1));
   float pixel = pixelAt(vec3(middle, z0));
-  if (uMortar != 0) {
+  bool start = (aUnit.w & 0x4000000u) != 0u, end = (aUnit.w & 0x8000000u) != 0u;
+  float bed = (aUnit.w & 0x10000000u) != 0u ? leafFloats(leaf, 3).w : how.w;
+  // Far off a unit takes its joints with it and is painted as the flat face will be, which smooths
+  // what is smaller than pixels.
+  bool far = pixel > uUnitPixel;
+  if (far) {
+    s0 -= start ? kIntoJoint : 0.0;
+    s1 += end ? kIntoJoint : 0.0;
+    z0 -= bed;
+  } else if (uMortar != 0) {
     // Shallower towards where leaves are drawn flat, so that nothing jumps there; never so shallow
     // that the faces meet in the depth buffer.
     float recess = mix(kRecess, 0.0008, smoothstep(0.4, 1.0, pixel / max(uUnitPixel, 1e-6)));
     recess = clamp(pixel * 0.2, recess, 0.02);
     d0 = depth.z == depth.x ? depth.x + recess : depth.z;
     d1 = depth.w == depth.y ? depth.y - recess : depth.w;
-    bool start = (aUnit.w & 0x4000000u) != 0u, end = (aUnit.w & 0x8000000u) != 0u;
     s0 += start ? -kIntoJoint : recess;
     s1 += end ? kIntoJoint : -recess;
-    z0 -= ((aUnit.w & 0x10000000u) != 0u ? leafFloats(leaf, 3).w : how.w) + 0.001;
+    z0 -= bed + 0.001;
     z1 -= 0.0005;
     rake -= 0.0005;
   }
@@ -116,9 +124,19 @@ void main() {
   bool selected = uSelectedUnit >= 0 ? uFirstUnit + gl_InstanceID == uSelectedUnit : element == uSelected;
   vState = vec4(-2.0 - float(uMortar != 0 ? 0 : piece), 0.0, now, selected && uMortar == 0 ? 1.0 : 0.0);
   vRows = vColumns = uvec4(0u);
+  if (far) {
+    vec4 mean = leafFloats(leaf, 3);
+    vWash = uWash[material].rgb;
+    vJoint.w = mean.z;
+    vPattern = vec4(mean.xy, how.z, pattern.w);
+    vState.x = -1.0;
+    vRows = rows;
+    vColumns = columns;
+  }
   vPosition = position;
   gl_Position = uViewProjection * vec4(position, 1.0);
   clipAt(position, vec2(appears, 1e30));
   // Not laid yet, or the other call's.
-  if (appears > uTime || (piece == 6) != (uRaked != 0)) gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
+  bool other = (piece == 6) != (uRaked != 0) || (far && uMortar != 0);
+  if (appears > uTime || other) gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
 }
