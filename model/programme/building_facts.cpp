@@ -23,7 +23,7 @@ void addWalls(const Job& job, const SettingOut& out, const Works& works, Facts& 
   facts["render-bottom"] = levelText(out.levels.renderBottom);
   facts["tied"] = walls.cavity > 0 ? ", tied across" : "";
   facts["trays"] = hasKind(works, ElementKind::CavityTray)
-                       ? ", then the trays over them with their stop ends turned up"
+                       ? "; the trays over them follow as the inner leaf comes up"
                        : "";
   facts["marked"] = out.openings.empty() ? "" : " with every opening marked";
   const bool windows = hasKind(works, ElementKind::Window),

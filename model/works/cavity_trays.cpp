@@ -24,7 +24,8 @@ void buildCavityTrays(const Job&, const SettingOut& settingOut, const CavityPlan
     element.kind = ElementKind::CavityTray;
     element.material = Material::Membrane;
     element.quantity = {tray.to - tray.from, Unit::Metre};
-    element.placed = whenWallReaches(settingOut, plan.outer.lintels[tray.lintel], tray.low);
+    // With the run, not with its lintel: the inner leaf that it leans on is not there before.
+    element.placed = whenLeafReaches(settingOut, tray.low, tray.low > plan.outer.levelTop - 1e-6);
     element.wall = line.name;
     add(works, std::move(element));
   }

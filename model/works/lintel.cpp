@@ -8,14 +8,18 @@
 
 namespace model {
 
-Placement whenWallReaches(const SettingOut& settingOut, const LintelPlan& lintel, double level) {
-  const Vec3 bearing{0, 0, level};
+namespace {
+
+// Laid in a stage of their own they come one after another; otherwise each when the wall that rises
+// has come up to its bearing. Always whole.
+Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
+  const Vec3 bearing{0, 0, lintel.rect.z0};
   if (lintel.ownStage) {
     const double count = static_cast<double>(settingOut.openings.size());
-    const double over = level > lintel.rect.z0 + 1e-6 ? 0.5 : 0;
-    return whole(lintel.stage, (static_cast<double>(lintel.opening) + over) / count);
+    return whole(lintel.stage, static_cast<double>(lintel.opening) / count);
   }
-  if (lintel.stage.kind == StageKind::Gables) return whenLeafReaches(settingOut, level, true);
+  if (lintel.stage.kind == StageKind::Gables)
+    return whenLeafReaches(settingOut, lintel.rect.z0, true);
   for (const Lift& lift : settingOut.lifts) {
     if (lift.storey == lintel.stage.storey && lift.number == lintel.stage.lift) {
       return whole(lintel.stage, fractionAt(upward(lintel.stage, lift.bottom, lift.top), bearing));
@@ -23,6 +27,8 @@ Placement whenWallReaches(const SettingOut& settingOut, const LintelPlan& lintel
   }
   return whole(lintel.stage);
 }
+
+}  // namespace
 
 Placement whenLeafReaches(const SettingOut& settingOut, double level, bool inGable) {
   const Vec3 bed{0, 0, level};
@@ -52,7 +58,7 @@ void buildLintels(const Job& job, const SettingOut& settingOut, Works& works) {
         element.material = Material::Concrete;
         element.solid = plan.layer.solid(fromRectangles({lintel.rect}, {}));
         element.quantity = {1, Unit::Each};
-        element.placed = whenWallReaches(settingOut, lintel, lintel.rect.z0);
+        element.placed = placementOf(settingOut, lintel);
         element.wall = line.name;
         add(works, std::move(element));
       }
