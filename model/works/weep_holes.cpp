@@ -27,8 +27,11 @@ std::vector<Rect> jointsOf(const LaidLeaf& laid, size_t band, double from, doubl
   std::sort(course.begin(), course.end(),
             [](const MasonryUnit& a, const MasonryUnit& b) { return a.s0 < b.s0; });
   std::vector<Rect> joints;
+  // Right through the leaf: in a thick one a brick may lie behind a joint of the face.
+  double laidTo = course.empty() ? 0 : course.front().s1;
   for (size_t i = 0; i + 1 < course.size(); ++i) {
-    const Rect joint{course[i].s1, course[i].z0, course[i + 1].s0, course[i].z1};
+    laidTo = std::max(laidTo, course[i].s1);
+    const Rect joint{laidTo, course[i].z0, course[i + 1].s0, course[i].z1};
     if (joint.empty() || joint.s1 - joint.s0 > kWidestJoint) continue;
     if (joint.s0 > from && joint.s1 < to) joints.push_back(joint);
   }
