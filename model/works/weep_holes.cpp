@@ -71,7 +71,9 @@ std::vector<WeepHole> weepHoles(const Job& job, const SettingOut& settingOut,
   for (size_t band = 0; band < outer.bands.size(); ++band) {
     const CourseBand& course = outer.bands[band];
     if (course.number != -1 || course.bottom < ground + kOverGround) continue;
-    drain(std::nullopt, band, cavity.layer.from, cavity.layer.to);
+    const WallLayer& leaf = cavity.outer.layer;
+    drain(std::nullopt, band, std::max(cavity.layer.from, leaf.from) + kInside,
+          std::min(cavity.layer.to, leaf.to) - kInside);
   }
   return holes;
 }
