@@ -102,7 +102,7 @@ TEST_F(TypingWindow, ALevelBookIsTypedSavedAndReadByTheCommand) {
   for (const auto& row : rows) {
     for (const char* cell : row) {
       if (*cell) typed += std::string(" type --delay 0 --args 1 '") + cell + "'";
-      typed += " key --delay 0 Tab";
+      typed += " key --delay 40 Tab";  // sooner, the same key again is held for a repeat
     }
     typed += " key --delay 0 Return";
   }
