@@ -72,19 +72,23 @@ bool findUnitwise(const Scene& scene, const Frame& frame, const NearView& view,
   return !found.empty();
 }
 
-// The units of an element that have been laid; they come in that order.
-void addUnits(const Scene& scene, const ElementRange& range, double time, Pieces& plain,
-              Pieces& raked) {
+// A call costs more than so many units that are sent for nothing.
+constexpr std::uint32_t kSentForNothing = 400;
+
+// The units of an element that have been laid; they come in that order. Returns how many.
+std::uint64_t addUnits(const Scene& scene, const ElementRange& range, double time, Pieces& plain,
+                       Pieces& raked) {
   const auto isLaid = [time](const UnitInstance& unit) {
     return static_cast<double>(unit.appears) <= time;
   };
   const auto first = scene.units.begin() + range.firstUnit;
   const auto laid = std::partition_point(first, first + range.unitCount, isLaid);
-  plain.add(range.firstUnit, static_cast<std::uint32_t>(laid - first));
+  plain.add(range.firstUnit, static_cast<std::uint32_t>(laid - first), kSentForNothing);
   const auto cut = scene.raked.begin() + range.firstRaked;
   const auto cutLaid = std::partition_point(
       cut, cut + range.rakedCount, [&](const RakedInstance& unit) { return isLaid(unit.unit); });
-  raked.add(range.firstRaked, static_cast<std::uint32_t>(cutLaid - cut));
+  raked.add(range.firstRaked, static_cast<std::uint32_t>(cutLaid - cut), kSentForNothing);
+  return static_cast<std::uint64_t>(laid - first);
 }
 
 }  // namespace
@@ -95,11 +99,14 @@ glm::vec4 frontPlane(const Growth& growth, CutFill::Kind kind, float front) {
   return kind == CutFill::Kind::Removed ? -plane : plane;
 }
 
-void Pieces::add(std::uint32_t from, std::uint32_t size) {
+void Pieces::add(std::uint32_t from, std::uint32_t size, std::uint32_t gap) {
   if (size == 0) return;
-  if (!first.empty() && first.back() + count.back() == from) {
-    count.back() += size;
-    return;
+  if (!first.empty()) {
+    const std::uint32_t end = first.back() + count.back();
+    if (end <= from && from - end <= gap) {
+      count.back() = from + size - first.back();
+      return;
+    }
   }
   first.push_back(from);
   count.push_back(size);
@@ -121,6 +128,7 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearV
                     &list.edges, &list.soilEdges, &list.comingEdges})
     p->clear();
   list.cuts.clear();
+  list.laid = 0;
   const bool unitwise = findUnitwise(scene, frame, view, list.unitwise_);
   const double coming = frame.ghostNext ? frame.stage + 2.0 : frame.time;
   for (const std::uint32_t i : scene.order) {
@@ -139,9 +147,9 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearV
     const bool laying = isLaying(range, frame.time), byUnit = unitwise && list.unitwise_[i];
     // What the section cuts throws its shadow by its units too.
     if (laying || (byUnit && !still))
-      addUnits(scene, range, frame.time, list.laying, list.layingRaked);
+      list.laid += addUnits(scene, range, frame.time, list.laying, list.layingRaked);
     else if (byUnit)
-      addUnits(scene, range, frame.time, list.units, list.unitsRaked);
+      list.laid += addUnits(scene, range, frame.time, list.units, list.unitsRaked);
     if (still && !byUnit && !seeThrough && !range.glass)
       list.seen.add(range.firstIndex, range.indexCount);
     if (!laying && (still || !byUnit))

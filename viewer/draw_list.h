@@ -16,7 +16,8 @@ namespace viewer {
 struct Pieces {
   std::vector<std::uint32_t> first, count;
 
-  void add(std::uint32_t from, std::uint32_t size);
+  // A piece that begins up to `gap` after the last one is joined to it, with what lies between.
+  void add(std::uint32_t from, std::uint32_t size, std::uint32_t gap = 0);
   void clear() { first.clear(), count.clear(); }
   bool empty() const { return first.empty(); }
   std::uint64_t total() const;
@@ -54,7 +55,9 @@ struct DrawList {
   Pieces comingEdges;  // of what the stage and the next one still bring
   // Of Scene::units and Scene::raked: what is being laid or is near and cut by the section; what
   // else is near, which throws its shadow by its faces.
+  // Between pieces may be some that are not laid yet; their own clock hides them.
   Pieces laying, layingRaked, units, unitsRaked;
+  std::uint64_t laid = 0;  // units of all four that there are
   std::vector<CutFill> cuts;
 
  private:

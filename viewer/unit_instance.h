@@ -35,9 +35,10 @@ struct RakedInstance {
 };
 static_assert(sizeof(RakedInstance) == 24);
 
-// Whole tenths of a millimetre.
+// Whole tenths of a millimetre, of lengths within a kilometre.
 inline std::int32_t tenths(double metres) {
-  return static_cast<std::int32_t>(metres * 10000 + (metres < 0 ? -0.5 : 0.5));
+  constexpr std::int32_t kAbove = 10000000;  // so that no sign is asked for
+  return static_cast<std::int32_t>(metres * 10000 + (kAbove + 0.5)) - kAbove;
 }
 
 // What a unit's tone is drawn from, with the level of its underside: another in every leaf, so that

@@ -117,7 +117,7 @@ void Renderer::Impl::drawUnits(const Frame& frame, const ViewNumbers& view) {
   giveSurfaces(units.surface(numbers.coursing), frame, view);
   stats.drawCalls += units.draw(frame, list.units, list.unitsRaked);
   stats.drawCalls += units.draw(frame, list.laying, list.layingRaked);
-  stats.units = list.laying.total() + list.units.total();
+  stats.units = list.laid;
   stats.triangles += stats.units * 22;
 }
 
