@@ -304,6 +304,8 @@ void drawBond(Dice& dice, Job& job) {
       model::takeBlockSizes(j.walls, static_cast<model::BlockFormat>(format));
     });
   }
+  if (dice.chance(10))  // a whole brick thick
+    tryWith(job, [](Job& j) { j.walls.outerLeaf = j.walls.brickLength; });
   if (dice.chance(25)) {
     const size_t n = job.outline.size();
     const size_t wall = static_cast<size_t>(dice.between(0, static_cast<int>(n) - 1));
