@@ -62,17 +62,20 @@ std::vector<Rect> racked(const LaidLeaf& laid, const Lead& lead, double z0, doub
   std::vector<size_t> bands;
   for (size_t i = 0; i < laid.bands.size(); ++i)
     if (laid.bands[i].bottom > z0 - kHair && laid.bands[i].top < z1 + kHair) bands.push_back(i);
-  double most = lead.most;
+  double below = lead.most;
   std::vector<Rect> rects;
   for (size_t i = 0; i < bands.size(); ++i) {
     const double fromTop = static_cast<double>(bands.size() - 1 - i);
     const double nominal = module * (1 + fromTop / 2);
+    // Stepped back nothing overhangs. With no room for that the lead ends toothed, half a unit in
+    // and out, and steps back above.
+    const bool toothed = nominal > lead.most;
+    const double most = toothed ? lead.most : std::min(nominal + module / 4, below);
     // Made up in mortar, a course has no joints to go by.
     const bool bare = laid.firstOf[bands[i]] == laid.firstOf[bands[i] + 1];
-    const double length = bare ? std::min(nominal, most)
-                               : reach(laid, bands[i], lead, std::min(nominal + module / 4, most));
+    const double length = bare ? std::min(nominal, below) : reach(laid, bands[i], lead, most);
     if (length < kLeast) break;
-    most = length;  // nothing overhangs
+    below = length;
     rects.push_back(lead.rect(length, laid.bands[bands[i]]));
   }
   return rects;
