@@ -49,6 +49,7 @@ class LeafLayer {
       slope_ = rafterLineOn(out_, plan_.layer);
       for (const FacePair& place : slope_)
         top = std::max(top, std::min(place.front.y, place.back.y));
+      setNeighbourTops();
     }
     gatherCuts();
     leaf_.bands = courseBands(job_, out_, plan_, top);
@@ -91,6 +92,37 @@ class LeafLayer {
   std::vector<LaidPiece> piecesOf(int number, const std::vector<Span>& open) const {
     return brick_ ? layCourse(bonds_.outer, plan_.wall, number, open)
                   : layBlocks(bonds_.inner, plan_.wall, number, open);
+  }
+
+  // Over the eaves of the next walls a gable has no corner to turn: where it would butt against
+  // them its own pieces close the end.
+  void setNeighbourTops() {
+    const size_t n = out_.walls.size();
+    const std::array<size_t, 2> next{(plan_.wall + n - 1) % n, (plan_.wall + 1) % n};
+    for (const size_t end : {0u, 1u}) {
+      const WallLayer layer = layerOf(out_, next[end], plan_.layer.outer, plan_.layer.inner);
+      neighbourTops_[end] = levelTopOf(job_, out_, layer, next[end], brick_);
+    }
+  }
+
+  void closeEnds(const CourseBand& band, std::vector<LaidPiece>& pieces) const {
+    if (slope_.empty() || pieces.empty()) return;
+    const WallLayer& layer = plan_.layer;
+    const double longest = layer.thickness() + 2 * joint(), shortest = kLeastUnit + joint();
+    if (!mitres_[0] && band.bottom > neighbourTops_[0] - kHair) {
+      LaidPiece end;
+      end.from = std::min(layer.startFront, layer.startBack);
+      end.to = pieces.front().from - joint();
+      const double gap = pieces.front().from - end.from;
+      if (gap > shortest && gap < longest) pieces.insert(pieces.begin(), end);
+    }
+    if (!mitres_[1] && band.bottom > neighbourTops_[1] - kHair) {
+      LaidPiece end;
+      end.from = pieces.back().to + joint();
+      end.to = std::max(layer.endFront, layer.endBack);
+      const double gap = end.to - pieces.back().to;
+      if (gap > shortest && gap < longest) pieces.push_back(end);
+    }
   }
 
   // Half way up between two levels.
@@ -140,7 +172,8 @@ class LeafLayer {
         piecesOf(band.number, {{-kFar, local[0]}, {local[1], kFar}}));
   }
 
-  void put(const CourseBand& band, const CourseBand& part, const std::vector<LaidPiece>& pieces) {
+  void put(const CourseBand& band, const CourseBand& part, std::vector<LaidPiece> pieces) {
+    closeEnds(part, pieces);
     MasonryUnit unit;
     unit.z0 = part.bottom + job_.walls.joint;
     unit.z1 = part.top;
@@ -250,8 +283,9 @@ class LeafLayer {
   const LeafPlan& plan_;
   const bool brick_;
   std::vector<Rect> cuts_;
-  std::vector<FacePair> slope_;   // of a gable
-  std::array<bool, 2> mitres_{};  // at the wall's start and end
+  std::vector<FacePair> slope_;            // of a gable
+  std::array<double, 2> neighbourTops_{};  // of a gable: of the leaves at its start and end
+  std::array<bool, 2> mitres_{};           // at the wall's start and end
   LaidLeaf leaf_;
 };
 

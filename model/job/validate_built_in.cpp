@@ -58,7 +58,9 @@ void warnOfBeds(const Validation& v, const BuiltIn& built) {
 void lintelHolds(const Validation& v, size_t index) {
   const Opening& opening = v.job.openings[index];
   const std::string path = "opening[" + std::to_string(index) + "]";
-  if (!v.known.has(path) || !v.known.has(path + ".lintel_bearing")) return;
+  // Without its name it would be told of by another.
+  if (!v.known.has(path) || !v.known.has(path + ".name") || !v.known.has(path + ".lintel_bearing"))
+    return;
   const std::string who = opening.name.empty() ? "opening " + std::to_string(index + 1)
                                                : "opening \"" + opening.name + "\"";
   if (v.known.has(path + ".width")) {

@@ -53,9 +53,11 @@ const std::vector<Rule>& rules() {
 
 bool begins(const std::string& text, const char* with) { return text.rfind(with, 0) == 0; }
 
-// The levels are the building's, whatever in the garden has one of them.
-bool ofGarden(const Element& element) {
+// The levels are the building's, whatever in the garden has one of them; and upright damp courses,
+// beside openings, make none.
+bool makesNone(const Element& element) {
   const StageKind stage = (element.removed ? *element.removed : element.placed).stage.kind;
+  if (element.kind == ElementKind::DampCourse) return stage != StageKind::DampCourse;
   return stage == StageKind::GardenFoundations || stage == StageKind::GardenWalls;
 }
 
@@ -128,7 +130,7 @@ class Times {
     double last = kNever;
     for (const Element& element : works_.elements) {
       if (std::find(kinds.begin(), kinds.end(), element.kind) == kinds.end()) continue;
-      if (ofGarden(element)) continue;
+      if (makesNone(element)) continue;
       if (!walls.empty() && !element.wall.empty() && !walls.count(element.wall)) continue;
       if (!makes(element, level)) continue;
       const double done = doneAt(programme_, element);

@@ -1,6 +1,7 @@
 #include "model/works/racking.h"
 
 #include <algorithm>
+#include <limits>
 #include <vector>
 
 namespace model {
@@ -27,15 +28,19 @@ struct Lead {
   }
 };
 
-// From the lead's end to the middle of the last joint that is not past `most`, or to the end of
-// what is laid there; 0 when the first piece is past it.
+// By the row on the face, in leaves of several: from the lead's end to the middle of the last joint
+// that is not past `most`, or to the end of what is laid there; 0 when the first piece is past it.
 double reach(const LaidLeaf& laid, size_t band, const Lead& lead, double most) {
+  const size_t first = laid.firstOf[band], last = laid.firstOf[band + 1];
+  float face = std::numeric_limits<float>::max();
+  for (size_t i = first; i < last; ++i) face = std::min(face, laid.units[i].d0);
   std::vector<const MasonryUnit*> row;
-  for (size_t i = laid.firstOf[band]; i < laid.firstOf[band + 1]; ++i) {
+  for (size_t i = first; i < last; ++i) {
     const MasonryUnit& unit = laid.units[i];
-    if (unit.z1 > laid.bands[band].top - kHair &&
-        lead.along(lead.forward ? unit.s1 : unit.s0) > kHair)
-      row.push_back(&unit);
+    const bool far = lead.along(lead.forward ? unit.s0 : unit.s1) > most + kWideJoint;
+    const bool behind = lead.along(lead.forward ? unit.s1 : unit.s0) < kHair;
+    const bool whole = unit.z1 > laid.bands[band].top - kHair;
+    if (whole && !far && !behind && unit.d0 < face + kHair) row.push_back(&unit);
   }
   const auto near = [&](const MasonryUnit* unit) {
     return lead.along(lead.forward ? unit->s0 : unit->s1);
@@ -62,20 +67,17 @@ std::vector<Rect> racked(const LaidLeaf& laid, const Lead& lead, double z0, doub
   std::vector<size_t> bands;
   for (size_t i = 0; i < laid.bands.size(); ++i)
     if (laid.bands[i].bottom > z0 - kHair && laid.bands[i].top < z1 + kHair) bands.push_back(i);
-  double below = lead.most;
+  double most = lead.most;
   std::vector<Rect> rects;
   for (size_t i = 0; i < bands.size(); ++i) {
     const double fromTop = static_cast<double>(bands.size() - 1 - i);
     const double nominal = module * (1 + fromTop / 2);
-    // Stepped back nothing overhangs. With no room for that the lead ends toothed, half a unit in
-    // and out, and steps back above.
-    const bool toothed = nominal > lead.most;
-    const double most = toothed ? lead.most : std::min(nominal + module / 4, below);
     // Made up in mortar, a course has no joints to go by.
     const bool bare = laid.firstOf[bands[i]] == laid.firstOf[bands[i] + 1];
-    const double length = bare ? std::min(nominal, below) : reach(laid, bands[i], lead, most);
+    const double length = bare ? std::min(nominal, most)
+                               : reach(laid, bands[i], lead, std::min(nominal + module / 4, most));
     if (length < kLeast) break;
-    below = length;
+    most = length;  // nothing overhangs
     rects.push_back(lead.rect(length, laid.bands[bands[i]]));
   }
   return rects;
@@ -126,7 +128,6 @@ double freeLength(const LeafPlan& plan, bool fromStart, double z0, double z1) {
     if (!hole.overlaps(band)) return;
     free = std::min(free, fromStart ? hole.s0 - plan.layer.from : plan.layer.to - hole.s1);
   };
-  for (const Rect& opening : plan.openings) keepClear(opening);
   for (const LintelPlan& lintel : plan.lintels) {
     const Rect& r = lintel.rect;
     if (!lintel.ownStage) keepClear({r.s0 - kToBed, r.z0, r.s1 + kToBed, r.z1});
@@ -135,7 +136,6 @@ double freeLength(const LeafPlan& plan, bool fromStart, double z0, double z1) {
     const Rect& r = padstone.rect;
     keepClear({r.s0 - kToBed, r.z0, r.s1 + kToBed, r.z1});
   }
-  for (const SillPlan& sill : plan.sills) keepClear(sill.rect);
   for (const VentPlan& vent : plan.vents) keepClear(vent.rect);
   return free;
 }

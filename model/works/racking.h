@@ -10,7 +10,7 @@ namespace model {
 
 // The corner's rectangles, one a course, in a lift from z0 to z1: about a unit long at the top and
 // half a unit longer each course down, to the joint that is next, over at most two fifths of the
-// leaf, and never past `limit`, the length of wall free of openings. `module` is a unit and its
+// leaf, and never past `limit` nor a jamb. `module` is a unit and its
 // joint. Empty when there is no room for a corner.
 std::vector<Rect> rackedCorner(const LaidLeaf& laid, const WallLayer& layer, bool atStart,
                                double limit, double z0, double z1, double module);
@@ -21,8 +21,9 @@ std::vector<Rect> rackedReveals(const LaidLeaf& laid, const LeafPlan& plan,
                                 const std::vector<Rect>& corners, double z0, double z1,
                                 double module);
 
-// The length of leaf from its start (or end) that is free of holes between two levels, and of
-// lintels with room to bed them; those that are laid before the lift goes up do not count.
+// The length of leaf from its start (or end) that is free, between two levels, of air bricks and of
+// lintels and padstones with room to bed them; lintels that are laid before the lift goes up do not
+// count. At openings a lead ends by itself, and it may go on under a sill.
 double freeLength(const LeafPlan& plan, bool fromStart, double z0, double z1);
 
 }  // namespace model

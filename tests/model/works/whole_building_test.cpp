@@ -227,7 +227,8 @@ TEST(WholeBuilding, SteppedTrenchFillFollowsTheGroundWithoutGapsOrOverlaps) {
 RC_GTEST_PROP(WholeBuilding, EverySolidIsClosedAndTurnedOutward, ()) {
   const Building building(*test_support::randomJob());
   for (const Element& e : building.works.elements) {
-    RC_ASSERT(solidFault(e.solid) == "");
+    const std::string fault = solidFault(e.solid);
+    if (!fault.empty()) RC_FAIL(e.id + ": " + fault);
     RC_ASSERT(volume(e.solid) > 0);
   }
 }
