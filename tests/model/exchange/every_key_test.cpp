@@ -23,7 +23,8 @@ namespace {
 const std::set<std::string> kOnlyDrawn{"site.latitude", "site.north"};
 
 // Tables of keys that the setting out hands on, in tables of its own.
-const std::set<std::string> kOfTheLines{"site.mark", "site.grid", "setting_out", "limit"};
+const std::set<std::string> kOfTheLines{"site.bench_mark", "site.mark", "site.grid", "setting_out",
+                                        "limit"};
 // Where it was read from and what was read, which is told apart from what is built.
 const std::set<std::string> kOfTheReadings{"set_up", "readings", "tolerance", "question"};
 
