@@ -43,7 +43,8 @@ std::vector<Block> blocksOf(int n, int m, bool through, bool atFreeEnd) {
 
 double pierBeforeFace(const SolidSizes& sizes, int pierHalfBricks) {
   const int more = pierHalfBricks - sizes.halfBricks;
-  return more % 2 == 0 ? more / 2 * sizes.half() : 0;
+  const int eachSide = more / 2;
+  return more % 2 == 0 ? eachSide * sizes.half() : 0;
 }
 
 std::vector<SolidPiece> layPier(const SolidSizes& sizes, int pierHalfBricks, bool through,

@@ -139,7 +139,8 @@ class RunLayer {
     while (bays > 1 && (last - first) / bays < size + 10) --bays;
     const double bay = (last - first) / bays;
     // Between two piers, the middle ones; with room for them to move on to the grid.
-    const double middleBay = first + bay * ((bays - 1) / 2 + 0.5);
+    const int bayBefore = (bays - 1) / 2;
+    const double middleBay = first + bay * (bayBefore + 0.5);
     place_ = {middleBay - (bay - size) / 2 + 3, middleBay + (bay - size) / 2 - 3};
     for (int i = 0; i <= bays; ++i) {
       if (i == 0 && length_.start != SolidEnd::Stop) continue;
