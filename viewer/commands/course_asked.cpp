@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "model/programme/course_times.h"
+#include "viewer/commands/corner_asked.h"
 
 namespace viewer {
 namespace {
@@ -11,19 +12,6 @@ namespace {
 // there.
 constexpr double kLater = 2e-5;
 
-std::string upper(std::string text) {
-  for (char& c : text)
-    if (c >= 'a' && c <= 'z') c = char(c - 'a' + 'A');
-  return text;
-}
-
-std::string letters(const model::SettingOut& out) {
-  std::string text;
-  for (const model::Corner& corner : out.corners)
-    text += (text.empty() ? "" : ", ") + corner.letter;
-  return text;
-}
-
 }  // namespace
 
 std::optional<std::string> readCourse(int number, const std::string& corner,
@@ -31,10 +19,10 @@ std::optional<std::string> readCourse(int number, const std::string& corner,
   const auto steps = model::courseSteps(model.works, model.programme);
   std::optional<double> time;
   if (!corner.empty()) {
-    const auto at = model.settingOut.cornerNamed(upper(corner));
-    if (!at)
-      return "there is no corner \"" + corner + "\" in this job: " + letters(model.settingOut);
-    time = model::timeOfCourse(model.settingOut, model.works, model.programme, *at, number);
+    const CornerAsked asked = cornerAsked(model.settingOut, corner);
+    if (!asked.corner) return asked.wrong;
+    time =
+        model::timeOfCourse(model.settingOut, model.works, model.programme, *asked.corner, number);
   } else {
     for (const model::CourseStep& step : steps)
       if (step.number == number) time = step.to;
@@ -49,8 +37,8 @@ std::optional<std::string> readCourse(int number, const std::string& corner,
     high = std::max(high, step.number);
   }
   return "no brick is laid in course " + std::to_string(number) +
-         (corner.empty() ? "" : " at corner " + upper(corner)) + "; courses run from " +
-         std::to_string(low) + " to " + std::to_string(high) +
+         (corner.empty() ? "" : " at corner " + cornerAsked(model.settingOut, corner).name) +
+         "; courses run from " + std::to_string(low) + " to " + std::to_string(high) +
          ", 1 the first over the damp course and -1 the first under it";
 }
 

@@ -7,6 +7,7 @@
 #include "model/exchange/drawing_pdf.h"
 #include "model/exchange/lettering.h"
 #include "model/exchange/rod_table.h"
+#include "viewer/commands/corner_asked.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/output.h"
 
@@ -21,19 +22,6 @@ std::optional<std::string> wrongOptions(const RodCommand& command) {
   if (!model::paperNamed(command.paper))
     return "there is no paper \"" + command.paper + "\" here: A3 or A4";
   return otherEnding(command.out, ".pdf", "the rods at full size are");
-}
-
-std::string upper(std::string text) {
-  for (char& c : text)
-    if (c >= 'a' && c <= 'z') c = char(c - 'a' + 'A');
-  return text;
-}
-
-std::string letters(const model::SettingOut& out) {
-  std::string text;
-  for (const model::Corner& corner : out.corners)
-    text += (text.empty() ? "" : ", ") + corner.letter;
-  return text;
 }
 
 int writeStrips(const RodCommand& command, const model::Model& model,
@@ -70,11 +58,9 @@ int runRod(const RodCommand& command) {
   if (!model) return kProblems;
   std::vector<model::GaugeRod> rods = rodsOf(command, *model);
   if (!command.corner.empty()) {
-    const auto corner = model->settingOut.cornerNamed(upper(command.corner));
-    if (!corner)
-      return wrongUsage("there is no corner \"" + command.corner +
-                        "\" in this job: " + letters(model->settingOut));
-    std::erase_if(rods, [&](const model::GaugeRod& rod) { return rod.corner != *corner; });
+    const CornerAsked asked = cornerAsked(model->settingOut, command.corner);
+    if (!asked.corner) return wrongUsage(asked.wrong);
+    std::erase_if(rods, [&](const model::GaugeRod& rod) { return rod.corner != *asked.corner; });
   }
   if (rods.empty() && command.asBuilt)
     return wrongUsage("no top of concrete that a rod could stand on was read there");
