@@ -239,7 +239,6 @@ struct Job {
   std::vector<Opening> openings;
   std::vector<MovementJoint> movementJoints;
   std::vector<AirBrick> airBricks;
-  std::vector<Junction> junctions;
   std::vector<GardenWall> gardenWalls;
   LayingRates laying;
   Roof roof;

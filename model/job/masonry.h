@@ -94,13 +94,6 @@ struct AirBrick {
   double level = 0;  // of its underside; sits on the course at or under it
 };
 
-// How a new wall is joined to one that stands, at a corner of the outline.
-enum class JunctionKind { Toothed, BlockBonded, StarterTies };
-struct Junction {
-  std::string corner;
-  JunctionKind kind = JunctionKind::StarterTies;
-};
-
 // A solid wall that stands by itself: in the garden, or round an area. Its thickness, height and
 // foundation are the drawing's; no default is a design.
 struct GardenWall {

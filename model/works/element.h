@@ -66,7 +66,6 @@ enum class ElementKind {
   MasonrySill,  // in the outer leaf, under a window
   AirBrick,
   VentSleeve,   // from an air brick through the cavity
-  JunctionTie,  // to a building that stands
   GardenWall,   // solid brickwork that stands by itself, and its piers
   Coping,       // on a garden wall, and the caps of its piers
   Joist,

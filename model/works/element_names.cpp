@@ -65,8 +65,6 @@ const char* nameOf(ElementKind kind) {
       return "air brick";
     case ElementKind::VentSleeve:
       return "vent sleeve";
-    case ElementKind::JunctionTie:
-      return "junction tie";
     case ElementKind::GardenWall:
       return "garden wall";
     case ElementKind::Coping:
