@@ -9,6 +9,7 @@
 #include "model/bond/bond_moves.h"
 #include "model/bond/bond_pattern.h"
 #include "model/bond/dry_bond.h"
+#include "tests/model/bond/laid.h"
 #include "tests/support/random_job.h"
 
 namespace model {
@@ -29,14 +30,6 @@ Job rectangle(BondKind bond, int along, int across) {
       {0, 0}, {facesOf(along), 0}, {facesOf(along), facesOf(across)}, {0, facesOf(across)}};
   return job;
 }
-
-struct Laid {
-  explicit Laid(Job given)
-      : job(std::move(given)), out(deriveSettingOut(job)), bond(deriveDryBond(job, out)) {}
-  Job job;
-  SettingOut out;
-  DryBond bond;
-};
 
 // Face lengths in quarters with their joints; 0 for what is no such piece.
 std::vector<int> quartersOf(const std::vector<LaidPiece>& laid) {

@@ -7,6 +7,7 @@
 
 #include "model/bond/bond_count.h"
 #include "model/bond/bond_moves.h"
+#include "tests/model/bond/laid.h"
 #include "tests/support/demo_job.h"
 
 namespace model {
@@ -27,14 +28,6 @@ Opening window(const std::string& name, double at, double width) {
   opening.width = width;
   return opening;
 }
-
-struct Laid {
-  explicit Laid(Job given)
-      : job(std::move(given)), out(deriveSettingOut(job)), bond(deriveDryBond(job, out)) {}
-  Job job;
-  SettingOut out;
-  DryBond bond;
-};
 
 // 80 half bricks by 59: brickwork dimensions 8990 and 6627.5.
 TEST(DryBond, OfARectangleInBrickSizesComesOutAndClosesRound) {
