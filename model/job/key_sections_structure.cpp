@@ -24,6 +24,11 @@ std::vector<KeySpec> wallKeys() {
        "How the bricks of the outer leaf lie over one another. In a half-brick leaf all but "
        "stretcher and stack show the face of a thicker wall, with snapped headers",
        nullptr, "stretcher|header|stack|english|flemish|english-garden-wall|flemish-garden-wall"},
+      {"walls", "block_bond", ValueKind::Choice,
+       [](Job& job, size_t) -> Slot { return &job.walls.blockBond; }, 0, 0, "\"third\"",
+       "How the blocks of the inner leaf lie over one another: by half a block, by a third, or not "
+       "at all",
+       nullptr, "half|third|stack"},
       {"walls", "render", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.render; }, 0, 0.1, "20",
        "Allowance for render or cladding outside the outline"},

@@ -33,7 +33,7 @@ enum class ValueKind {
 using Slot =
     std::variant<double*, std::optional<double>*, std::string*, std::optional<std::string>*, int*,
                  Vec2*, Outline*, BuildingKind*, OpeningKind*, FoundationKind*, GroundFloorKind*,
-                 EavesKind*, LimitKind*, BondKind*, BrickFormat*, BlockFormat*>;
+                 EavesKind*, LimitKind*, BondKind*, BlockBondKind*, BrickFormat*, BlockFormat*>;
 
 struct KeySpec {
   const char* table;  // "walls", "site.building"

@@ -357,6 +357,9 @@ Job drawJob(unsigned seed) {
   drawBuiltIn(dice, job);
   drawLaying(dice, job);  // last, so that what is drawn above stays as it was
   if (dice.chance(35)) drawGardenWall(dice, job);
+  if (dice.chance(25))
+    job.walls.blockBond =
+        dice.chance(60) ? model::BlockBondKind::Third : model::BlockBondKind::Stack;
   return job;
 }
 
