@@ -65,9 +65,9 @@ enum class ElementKind {
   Padstone,
   MasonrySill,  // in the outer leaf, under a window
   AirBrick,
-  VentSleeve,   // from an air brick through the cavity
-  GardenWall,   // solid brickwork that stands by itself, and its piers
-  Coping,       // on a garden wall, and the caps of its piers
+  VentSleeve,  // from an air brick through the cavity
+  GardenWall,  // solid brickwork that stands by itself, and its piers
+  Coping,      // on a garden wall, and the caps of its piers
   Joist,
   Deck,
   WallPlate,
