@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "model/job/masonry.h"
+#include "model/job/programme_input.h"
 #include "model/job/site_work.h"
 #include "model/vec.h"
 
@@ -96,6 +97,9 @@ struct WallBuildUp {
                                         // storey's floor + 2.400, in whole courses
   BondKind bond = BondKind::Stretcher;  // of the outer leaf
   BlockBondKind blockBond = BlockBondKind::Half;  // of the inner leaf
+  // Courses at the top of the outer leaf under eaves that each stand out past the one below.
+  int corbelCourses = 0;
+  double corbelStep = 0.028;
   BuiltIn builtIn;
 
   double total() const { return outerLeaf + cavity + innerLeaf; }
@@ -172,6 +176,10 @@ struct Foundations {
   std::vector<FoundationStep> steps;
 };
 
+// Concrete: cast between forms. FilledCavity: two leaves of blocks with concrete between them.
+// HollowBlock: one leaf of hollow blocks whose cores are filled.
+enum class CellarWallKind { Concrete, FilledCavity, HollowBlock };
+
 struct Cellar {
   Outline outline;        // outer face of the cellar's structural walls; empty: the whole plan
   double floor = -2.525;  // finished floor level
@@ -179,6 +187,9 @@ struct Cellar {
   double slab = 0.300;
   double toe = 0.150;  // the slab's projection outside the walls
   double wall = 0.450;
+  CellarWallKind kind = CellarWallKind::Concrete;
+  double leaf = 0.100;  // FilledCavity: thickness of each leaf
+  double cores = 0.45;  // HollowBlock: share of a block that is hollow: common practice, no source
   double blinding = 0.050;
   double membrane = 0.025;  // waterproofing and its protection, outside the walls
 };
@@ -190,6 +201,10 @@ enum class EavesKind { Hip, Gable };
 struct RoofEdge {
   std::string wall;
   EavesKind kind = EavesKind::Hip;
+  // Of a gable that goes up past the roof: its brickwork over the covering, square to the slope;
+  // 0: the roof goes over the wall, to its verge. The coping is over that.
+  double parapet = 0;
+  double coping = 0.075;
 };
 
 struct Roof {
@@ -203,21 +218,6 @@ struct Roof {
   double covering = 0.060;  // underlay, battens and tiles together, square to the slope
   double plateWidth = 0.100;
   double plateDepth = 0.050;
-};
-
-// ---- programme ------------------------------------------------------------
-
-// What the job says otherwise about a stage, by the stage's key ("dig-cellar") or number.
-struct StageOverride {
-  std::string stage;
-  std::optional<std::string> name;
-  std::optional<double> days;
-  std::optional<std::string> note;
-};
-
-struct ProgrammeInput {
-  std::string start;  // "2026-04-13"; empty: no dates are shown
-  std::vector<StageOverride> stages;
 };
 
 // ---- the job --------------------------------------------------------------
@@ -239,6 +239,8 @@ struct Job {
   std::vector<Opening> openings;
   std::vector<MovementJoint> movementJoints;
   std::vector<AirBrick> airBricks;
+  std::vector<CavityBarrier> cavityBarriers;
+  std::vector<WallJunction> junctions;
   std::vector<GardenWall> gardenWalls;
   LayingRates laying;
   Roof roof;

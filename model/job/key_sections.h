@@ -20,11 +20,14 @@ std::vector<KeySpec> cellarKeys();
 std::vector<KeySpec> floorKeys();
 std::vector<KeySpec> openingKeys();
 std::vector<KeySpec> airBrickKeys();
+std::vector<KeySpec> cavityBarrierKeys();
+std::vector<KeySpec> junctionKeys();
 std::vector<KeySpec> movementJointKeys();
 std::vector<KeySpec> gardenWallKeys();
 std::vector<KeySpec> roofKeys();
 std::vector<KeySpec> layingKeys();
 std::vector<KeySpec> programmeKeys();
+std::vector<KeySpec> stageKeys();       // what the job says otherwise of stages
 std::vector<KeySpec> settingOutKeys();  // and limits
 std::vector<KeySpec> setUpKeys();
 std::vector<KeySpec> readingKeys();  // tolerances and questions too

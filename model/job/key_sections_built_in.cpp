@@ -48,4 +48,50 @@ std::vector<KeySpec> airBrickKeys() {
   };
 }
 
+std::vector<KeySpec> cavityBarrierKeys() {
+  return {
+      {"cavity_barrier", "wall", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].wall; }, 0, 0, "\"A-B\"",
+       "The wall it is in", nullptr, nullptr, true},
+      {"cavity_barrier", "from", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].from; }, 0, 0, "\"A\"",
+       "The corner that `at` is measured from", "the first-named corner of the wall"},
+      {"cavity_barrier", "at", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].at; }, 0, 1000, "3200",
+       "An upright one: along the outer face from that corner to its middle", "it is level"},
+      {"cavity_barrier", "level", ValueKind::Level,
+       [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].level; }, -500, 9000, "2.475",
+       "A level one, along the whole wall: its underside", "it is upright"},
+      {"cavity_barrier", "width", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].width; }, 0.025, 0.5, "100",
+       "Across when upright, in height when level", "100"},
+  };
+}
+
+std::vector<KeySpec> junctionKeys() {
+  return {
+      {"junction", "wall", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.junctions[i].wall; }, 0, 0, "\"A-B\"",
+       "The new wall", nullptr, nullptr, true},
+      {"junction", "corner", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.junctions[i].corner; }, 0, 0, "\"B\"",
+       "The end of it that stands against the building", nullptr, nullptr, true},
+      {"junction", "building", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.junctions[i].building; }, 0, 0, "\"House\"",
+       "The building it is joined to, by name", nullptr, nullptr, true},
+      {"junction", "kind", ValueKind::Choice,
+       [](Job& job, size_t i) -> Slot { return &job.junctions[i].kind; }, 0, 0, "\"toothed\"",
+       "starter-ties: ties from a strip fixed to the old wall; toothed: every other course goes "
+       "into a pocket "
+       "of it; block-bonded: three courses go in, then three do not",
+       "starter-ties", "starter-ties|toothed|block-bonded"},
+      {"junction", "pocket", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.junctions[i].pocket; }, 0.025, 0.25, "102.5",
+       "How deep bricks go into the old wall", "102.5"},
+      {"junction", "tie_up", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.junctions[i].tieUp; }, 0.075, 0.9, "225",
+       "starter-ties: apart in height, at most, as their maker has it", "225"},
+  };
+}
+
 }  // namespace model

@@ -101,27 +101,14 @@ std::vector<KeySpec> roofKeys() {
       {"roof.edge", "kind", ValueKind::Choice,
        [](Job& job, size_t i) -> Slot { return &job.roof.edges[i].kind; }, 0, 0, "\"gable\"",
        "What the roof does there", "hip", "hip|gable"},
-  };
-}
-
-std::vector<KeySpec> programmeKeys() {
-  return {
-      {"programme", "start", ValueKind::Date,
-       [](Job& job, size_t) -> Slot { return &job.programme.start; }, 0, 0, "\"2027-04-12\"",
-       "First day on site: year, month, day", "no dates are shown"},
-      {"programme.stage", "stage", ValueKind::Text,
-       [](Job& job, size_t i) -> Slot { return &job.programme.stages[i].stage; }, 0, 0,
-       "\"dig-cellar\"", "The stage, by its key or number as listed by `stringcourse stages`",
-       nullptr, nullptr, true},
-      {"programme.stage", "name", ValueKind::Text,
-       [](Job& job, size_t i) -> Slot { return &job.programme.stages[i].name; }, 0, 0,
-       "\"Dig out the cellar\"", "Another name for it", "the usual name"},
-      {"programme.stage", "days", ValueKind::Days,
-       [](Job& job, size_t i) -> Slot { return &job.programme.stages[i].days; }, 0, 1000, "4",
-       "Working days it takes", "worked out from the quantities"},
-      {"programme.stage", "note", ValueKind::Text,
-       [](Job& job, size_t i) -> Slot { return &job.programme.stages[i].note; }, 0, 0,
-       "\"Lorries from the north end only\"", "A note shown with it", "none"},
+      {"roof.edge", "parapet", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.roof.edges[i].parapet; }, 0, 2, "300",
+       "Brickwork of a gable over the covering, square to the slope; 0: the roof goes over the "
+       "wall",
+       "0"},
+      {"roof.edge", "coping", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.roof.edges[i].coping; }, 0, 0.3, "75",
+       "Thickness of the coping on a parapet, which stands out 40 at each side; 0: none", "75"},
   };
 }
 

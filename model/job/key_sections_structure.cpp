@@ -29,6 +29,12 @@ std::vector<KeySpec> wallKeys() {
        "How the blocks of the inner leaf lie over one another: by half a block, by a third, or not "
        "at all",
        nullptr, "half|third|stack"},
+      {"walls", "corbel_courses", ValueKind::Count,
+       [](Job& job, size_t) -> Slot { return &job.walls.corbelCourses; }, 0, 6, "2",
+       "Courses at the top of the outer leaf, under eaves, that each stand out past the one below"},
+      {"walls", "corbel_step", ValueKind::Length,
+       [](Job& job, size_t) -> Slot { return &job.walls.corbelStep; }, 0.005, 0.075, "28",
+       "How far each of them stands out past the one below"},
       {"walls", "render", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.render; }, 0, 0.1, "20",
        "Allowance for render or cladding outside the outline"},
@@ -132,6 +138,20 @@ std::vector<KeySpec> cellarKeys() {
       {"cellar", "wall", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.cellar->wall; }, 0.1, 1.5, "450",
        "Thickness of the cellar walls"},
+      {"cellar", "walls", ValueKind::Choice,
+       [](Job& job, size_t) -> Slot { return &job.cellar->kind; }, 0, 0, "\"filled-cavity\"",
+       "What its walls are of. concrete: cast between forms; filled-cavity: two leaves of blocks "
+       "with "
+       "concrete between them; hollow-block: one leaf of hollow blocks whose cores are filled. "
+       "Steel is the "
+       "designer's",
+       nullptr, "concrete|filled-cavity|hollow-block"},
+      {"cellar", "leaf", ValueKind::Length,
+       [](Job& job, size_t) -> Slot { return &job.cellar->leaf; }, 0.05, 0.3, "140",
+       "filled-cavity: thickness of each leaf"},
+      {"cellar", "cores", ValueKind::Factor,
+       [](Job& job, size_t) -> Slot { return &job.cellar->cores; }, 0.1, 0.8, "0.5",
+       "hollow-block: share of a block that is hollow and is filled"},
       {"cellar", "blinding", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.cellar->blinding; }, 0, 0.5, "50",
        "Lean concrete under the slab"},

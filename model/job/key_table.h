@@ -33,7 +33,8 @@ enum class ValueKind {
 using Slot =
     std::variant<double*, std::optional<double>*, std::string*, std::optional<std::string>*, int*,
                  Vec2*, Outline*, BuildingKind*, OpeningKind*, FoundationKind*, GroundFloorKind*,
-                 EavesKind*, LimitKind*, BondKind*, BlockBondKind*, BrickFormat*, BlockFormat*>;
+                 EavesKind*, LimitKind*, BondKind*, BlockBondKind*, BrickFormat*, BlockFormat*,
+                 CellarWallKind*, JunctionKind*, LinkKind*, LagKind*>;
 
 struct KeySpec {
   const char* table;  // "walls", "site.building"

@@ -36,10 +36,32 @@ TableSpec listed(size_t limit, const char* labelKey, const char* noun, const cha
           [](const Job& a, size_t i, const Job& b, size_t j) { return sameRow(a, i, b, j, Path); }};
 }
 
+// The same for a list of the programme's.
+template <const char* Path, auto List>
+TableSpec ofProgramme(size_t limit, const char* labelKey, const char* noun, const char* jobPath,
+                      const char* meaning) {
+  return {Path,
+          TableForm::Many,
+          limit,
+          labelKey,
+          noun,
+          jobPath,
+          meaning,
+          [](const Job& job) { return (job.programme.*List).size(); },
+          [](Job& job, size_t n) { (job.programme.*List).resize(n); },
+          [](Job& to, size_t i, const Job& from, size_t j) {
+            (to.programme.*List)[i] = (from.programme.*List)[j];
+          },
+          [](const Job& a, size_t i, const Job& b, size_t j) { return sameRow(a, i, b, j, Path); }};
+}
+
 constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings",
                kTolerance[] = "tolerance", kQuestion[] = "question",
                kMovementJoint[] = "movement_joint", kAirBrick[] = "air_brick",
-               kGardenWall[] = "garden_wall";
+               kGardenWall[] = "garden_wall", kCavityBarrier[] = "cavity_barrier",
+               kJunction[] = "junction", kDates[] = "programme.dates", kMonth[] = "programme.month",
+               kStage[] = "programme.stage", kSplit[] = "programme.split", kOwn[] = "programme.own",
+               kLink[] = "programme.link", kDelivery[] = "programme.delivery";
 
 }  // namespace
 
@@ -155,6 +177,13 @@ const std::vector<TableSpec>& tableTable() {
       listed<kAirBrick, &Job::airBricks>(500, nullptr, "air brick", "airBricks",
                                          "A ventilator through the wall, in the place of a brick; "
                                          "repeat the section for each."),
+      listed<kCavityBarrier, &Job::cavityBarriers>(
+          200, nullptr, "cavity barrier", "cavityBarriers",
+          "What closes the cavity to fire, where the drawing has it; repeat the section for each."),
+      listed<kJunction, &Job::junctions>(
+          50, nullptr, "junction", "junctions",
+          "How the end of a wall is joined to a building that stands there already; repeat the "
+          "section for each."),
       {"roof", TableForm::Always, 1, nullptr, "roof", "roof", "The roof.", always, keep, nullptr,
        nullptr},
       {"roof.edge", TableForm::Many, 200, "wall", "roof edge", "roof.edges",
@@ -169,16 +198,31 @@ const std::vector<TableSpec>& tableTable() {
        "How bricks and blocks are laid and loaded out.", always, keep, nullptr, nullptr},
       {"programme", TableForm::Always, 1, nullptr, "programme", "programme",
        "Dates and what is different about a stage.", always, keep, nullptr, nullptr},
-      {"programme.stage", TableForm::Many, 200, "stage", "stage", "programme.stages",
-       "What the job says otherwise about a stage; repeat the section for each.",
-       [](const Job& job) { return job.programme.stages.size(); },
-       [](Job& job, size_t n) { job.programme.stages.resize(n); },
-       [](Job& to, size_t i, const Job& from, size_t j) {
-         to.programme.stages[i] = from.programme.stages[j];
-       },
-       [](const Job& a, size_t i, const Job& b, size_t j) {
-         return sameRow(a, i, b, j, "programme.stage");
-       }},
+      {"programme.week", TableForm::Always, 1, nullptr, "week", "programme",
+       "The hours that are worked on each day of the week.", always, keep, nullptr, nullptr},
+      ofProgramme<kDates, &ProgrammeInput::exceptions>(
+          400, nullptr, "dates", "programme.exceptions",
+          "Days on which the usual week does not count: holidays, short days, a Saturday worked; "
+          "repeat the section for each."),
+      ofProgramme<kMonth, &ProgrammeInput::months>(
+          12, nullptr, "month", "programme.months",
+          "What is usual in a month; repeat the section for each."),
+      ofProgramme<kStage, &ProgrammeInput::stages>(
+          200, "stage", "stage", "programme.stages",
+          "What the job says otherwise about a stage; repeat the section for each."),
+      ofProgramme<kSplit, &ProgrammeInput::splits>(100, "name", "split", "programme.splits",
+                                                   "Walls whose share of a stage is done as a "
+                                                   "stage by itself; repeat the section for each."),
+      ofProgramme<kOwn, &ProgrammeInput::ownStages>(
+          100, "name", "own stage", "programme.ownStages",
+          "Work that nothing of the model is made in: drains, plaster; repeat the section for "
+          "each."),
+      ofProgramme<kLink, &ProgrammeInput::links>(
+          500, nullptr, "link", "programme.links",
+          "One more relation between two stages; repeat the section for each."),
+      ofProgramme<kDelivery, &ProgrammeInput::deliveries>(
+          500, nullptr, "delivery", "programme.deliveries",
+          "What is brought to the site; repeat the section for each."),
       {"setting_out", TableForm::Always, 1, nullptr, "setting out", "settingOut",
        "How the lines and levels are set out.", always, keep, nullptr, nullptr},
       listed<kLimit, &Job::limits>(

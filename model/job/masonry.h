@@ -94,6 +94,30 @@ struct AirBrick {
   double level = 0;  // of its underside; sits on the course at or under it
 };
 
+// Closes the cavity to fire and smoke, where the drawing has it: upright from the foot of the
+// cavity to its top, or level along a whole wall.
+struct CavityBarrier {
+  std::string wall, from;
+  std::optional<double> at;     // upright: along the outer face to its middle
+  std::optional<double> level;  // level: of its underside
+  double width = 0.100;         // as seen on the elevation: across when upright, high when level
+};
+
+// How a new wall is joined to a building that stands there already.
+enum class JunctionKind {
+  StarterTies,  // ties from a strip that is fixed to the old wall, in the bed joints of the new
+  Toothed,      // every other course of the new wall goes into a pocket of the old
+  BlockBonded,  // three courses do, then three do not
+};
+
+struct WallJunction {
+  std::string wall, corner;  // which end of which wall meets the building
+  std::string building;      // its name
+  JunctionKind kind = JunctionKind::StarterTies;
+  double pocket = 0.1025;  // how deep bricks go into the old wall
+  double tieUp = 0.225;    // starter ties, apart in height: as the maker has it
+};
+
 // A solid wall that stands by itself: in the garden, or round an area. Its thickness, height and
 // foundation are the drawing's; no default is a design.
 struct GardenWall {
@@ -101,11 +125,14 @@ struct GardenWall {
   std::vector<Vec2> line;  // one face; the wall stands on the left of it, walked along from point 1
   double bricks = 1;       // thickness in bricks: 0.5, 1, 1.5 or 2
   BondKind bond = BondKind::English;
-  double base = -0.450;            // level that it stands on: top of its concrete
-  double top = 1.200;              // of the brickwork, under the coping
-  double coping = 0.075;           // its thickness; 0: none
-  double pierEvery = 0;            // most between the middles of piers; 0: none but at its ends
-  double pierBricks = 0;           // size of the square piers in bricks; 0: none
+  double base = -0.450;              // level that it stands on: top of its concrete
+  double top = 1.200;                // of the brickwork, under the coping
+  double coping = 0.075;             // its thickness; 0: none
+  double pierEvery = 0;              // most between the middles of piers; 0: none but at its ends
+  double pierBricks = 0;             // size of the square piers in bricks; 0: none
+  std::optional<double> dampCourse;  // level, in a bed joint; none unless given
+  int corbelCourses = 0;  // at its top, each standing out past the one below at each side
+  double corbelStep = 0.028;
   double foundationWidth = 0.500;  // of the strip, which is central under wall and piers
   double foundationThickness = 0.200;
 };

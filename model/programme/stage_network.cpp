@@ -90,6 +90,8 @@ Kinds before(StageKind kind) {
       return {K::StrikeScaffold, K::Render, K::GardenWalls};
     case K::Completion:
       return {K::FloorFinish, K::OutsideWorks};
+    case K::Own:  // where the job puts it
+      return {};
     case K::ScaffoldLift:
     case K::RaiseCorners:
     case K::RunIn:

@@ -51,12 +51,14 @@ enum class StageKind {
   GardenWalls,
   OutsideWorks,
   Completion,
+  Own,  // the job's own, by `lift`: its place in ProgrammeInput::ownStages
 };
 
 struct StageKey {
   StageKind kind = StageKind::Existing;
   int storey = 0;
   int lift = 0;
+  int part = 0;  // 0: all of it, or what is left; else which of ProgrammeInput::splits, from 1
   auto operator<=>(const StageKey&) const = default;
 };
 

@@ -65,9 +65,13 @@ enum class ElementKind {
   Padstone,
   MasonrySill,  // in the outer leaf, under a window
   AirBrick,
-  VentSleeve,  // from an air brick through the cavity
-  GardenWall,  // solid brickwork that stands by itself, and its piers
-  Coping,      // on a garden wall, and the caps of its piers
+  CavityBarrier,
+  JointFiller,   // in a movement joint
+  StarterStrip,  // on a standing building, with its ties
+  Core,          // concrete between the leaves of a cellar wall
+  VentSleeve,    // from an air brick through the cavity
+  GardenWall,    // solid brickwork that stands by itself, and its piers
+  Coping,        // on a garden wall, and the caps of its piers
   Joist,
   Deck,
   WallPlate,

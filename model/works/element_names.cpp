@@ -63,6 +63,14 @@ const char* nameOf(ElementKind kind) {
       return "sill";
     case ElementKind::AirBrick:
       return "air brick";
+    case ElementKind::CavityBarrier:
+      return "cavity barrier";
+    case ElementKind::JointFiller:
+      return "movement joint filler";
+    case ElementKind::StarterStrip:
+      return "starter strip";
+    case ElementKind::Core:
+      return "core of concrete";
     case ElementKind::VentSleeve:
       return "vent sleeve";
     case ElementKind::GardenWall:
