@@ -1,5 +1,7 @@
 #include "model/model.h"
 
+#include "model/programme/split_stages.h"
+
 namespace model {
 
 Model buildModel(const Job& job) {
@@ -7,6 +9,7 @@ Model buildModel(const Job& job) {
   m.job = job;
   m.settingOut = deriveSettingOut(m.job);
   m.works = buildWorks(m.job, m.settingOut);
+  splitStages(m.job, m.settingOut, m.works);
   m.programme = deriveProgramme(m.job, m.settingOut, m.works);
   m.takeoff = deriveTakeoff(m.job, m.settingOut, m.works, m.programme);
   return m;

@@ -1,19 +1,11 @@
 // What stands in each table.
 #include "model/exchange/tables.h"
 
-#include <cstdio>
-
 #include "model/decimal_text.h"
+#include "model/exchange/programme_tables.h"
 
 namespace model {
 namespace {
-
-// Whole days without a point, halves with one place.
-std::string daysText(double days) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.4g", days);
-  return text;
-}
 
 // Things that are counted are whole; the rest to two places.
 std::string amountText(double amount, const std::string& unit) {

@@ -6,9 +6,9 @@
 
 namespace model {
 
-// Warnings: a stage named in the job that this programme does not have (with the nearest it has),
-// or named twice. Positions are looked up in `places`, which may be empty.
-Problems checkProgramme(const Job& job, const Programme& programme, const std::string& file,
+// The programme's faults as problems of the file. Positions are looked up in `places`, which may be
+// empty.
+Problems checkProgramme(const Programme& programme, const std::string& file,
                         const KeyPlaces& places);
 
 }  // namespace model

@@ -15,7 +15,11 @@ double timeOf(const Programme& programme, const StageKey& stage, double fraction
   if (stage.kind == StageKind::Existing) return -1;
   const auto index = programme.indexOf(stage);
   if (!index) return kNever;
-  return static_cast<double>(*index) + kLead + kWork * fraction;
+  double within = fraction;
+  for (const StageShare& share : programme.stages[*index].shares) {
+    if (share.key == stage) within = share.from + (share.to - share.from) * fraction;
+  }
+  return static_cast<double>(*index) + kLead + kWork * within;
 }
 
 bool growing(const Placement& placement) { return placement.direction != Vec3(0, 0, 0); }

@@ -1,5 +1,8 @@
-#include "model/programme/calendar.h"
+#include <utility>
+
+#include "model/programme/plan_stages.h"
 #include "model/programme/programme.h"
+#include "model/programme/split_stages.h"
 #include "model/programme/stage_days.h"
 #include "model/programme/stage_order.h"
 #include "model/programme/stage_words.h"
@@ -16,6 +19,11 @@ bool perStorey(StageKind kind) {
   return perLift(kind) || kind == StageKind::Lintels || kind == StageKind::UpperFloor;
 }
 
+bool byScaffolders(StageKind kind) {
+  return kind == StageKind::ScaffoldLift || kind == StageKind::ScaffoldRoof ||
+         kind == StageKind::StrikeScaffold;
+}
+
 std::string idOf(const StageKey& key, const std::vector<std::string>& slugs) {
   std::string id = wordsFor(key.kind).id;
   if (perStorey(key.kind)) {
@@ -23,29 +31,19 @@ std::string idOf(const StageKey& key, const std::vector<std::string>& slugs) {
     id.append("-").append(storey < slugs.size() ? slugs[storey] : std::to_string(key.storey + 1));
   }
   if (perLift(key.kind)) id.append("-").append(std::to_string(key.lift));
+  if (key.part > 0) id.append("-part-").append(std::to_string(key.part));
   return id;
 }
 
-void applyOverrides(const Job& job, Programme& programme) {
-  for (const StageOverride& change : job.programme.stages) {
-    const auto index = programme.find(change.stage);
-    if (!index) continue;  // checkProgramme says so
-    Stage& stage = programme.stages[*index];
-    if (change.days) stage.days = *change.days;
-    if (change.note) stage.note = *change.note;
-  }
-  // Names last: every override is looked up by what the stages were called before.
-  std::vector<std::pair<size_t, std::string>> names;
-  for (const StageOverride& change : job.programme.stages) {
-    const auto index = programme.find(change.stage);
-    if (index && change.name) names.emplace_back(*index, *change.name);
-  }
-  for (const auto& [index, name] : names) programme.stages[index].name = name;
+std::string nameOf(const StageKey& key, const std::string& usual, const ProgrammeInput& input) {
+  if (key.part < 1 || static_cast<size_t>(key.part) > input.splits.size()) return usual;
+  const StageSplit& split = input.splits[static_cast<size_t>(key.part) - 1];
+  return split.name.empty() ? usual + ", " + split.walls : split.name;
 }
 
 }  // namespace
 
-Programme deriveProgramme(const Job& job, const SettingOut& settingOut, const Works& works) {
+Programme usualProgramme(const Job& job, const SettingOut& settingOut, const Works& works) {
   Programme programme;
   const std::vector<StageKey> order = stageOrder(settingOut, works);
   const std::vector<std::vector<size_t>> after = stagePredecessors(order);
@@ -59,7 +57,7 @@ Programme deriveProgramme(const Job& job, const SettingOut& settingOut, const Wo
     Stage stage;
     stage.key = key;
     stage.id = idOf(key, slugs);
-    stage.name = facts.fill(words.name, key);
+    stage.name = nameOf(key, facts.fill(words.name, key), job.programme);
     stage.what = facts.fill(words.what, key);
     stage.atEnd = facts.fill(words.atEnd, key);
     stage.caution = cautionFor(key, traits);
@@ -67,10 +65,36 @@ Programme deriveProgramme(const Job& job, const SettingOut& settingOut, const Wo
     stage.days = days.of(key);
     stage.waitDays = usualWaitDays(key.kind, traits.beamFloor);
     stage.after = after[i];
+    stage.crew = byScaffolders(key.kind) ? kScaffolders : kOwnCrew;
+    stage.shares = {{key}};
     programme.stages.push_back(std::move(stage));
   }
-  applyOverrides(job, programme);
-  setDates(programme, job.programme.start);
+  return programme;
+}
+
+Programme deriveProgramme(const Job& job, const SettingOut& settingOut, const Works& works) {
+  Programme programme = usualProgramme(job, settingOut, works);
+  checkSplits(job.programme, works, programme);
+  addOwnStages(job.programme, programme);
+  const StageNames names = applyOverrides(
+      job.programme,
+      [&](const StageKey& stage, double perDay) {
+        return UsualDays(job.laying, works).at(stage, perDay);
+      },
+      programme);
+  applyOrder(
+      job.programme,
+      [&] {
+        std::vector<StageKey> usual;
+        for (const Stage& stage : programme.stages) usual.push_back(stage.key);
+        return physicalNeeds(usual, works);
+      },
+      programme);
+  schedule(job.programme, programme);
+  for (const auto& [key, name] : names) {
+    for (Stage& stage : programme.stages)
+      if (stage.key == key) stage.name = name;
+  }
   return programme;
 }
 

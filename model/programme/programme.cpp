@@ -36,7 +36,11 @@ std::optional<size_t> onlyOne(const std::vector<Stage>& stages, const Fits& fits
 
 std::optional<size_t> Programme::indexOf(const StageKey& key) const {
   for (size_t i = 0; i < stages.size(); ++i) {
-    if (stages[i].key == key) return i;
+    const auto& shares = stages[i].shares;
+    if (stages[i].key == key || std::any_of(shares.begin(), shares.end(),
+                                            [&](const StageShare& s) { return s.key == key; })) {
+      return i;
+    }
   }
   return std::nullopt;
 }

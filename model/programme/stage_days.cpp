@@ -108,18 +108,33 @@ UsualDays::UsualDays(const LayingRates& laying, const Works& works) {
     }
     const Output* output = outputOf(element.kind);
     if (!output) continue;
-    const double days = amountOf(element, output->unit) / output->aDay * slowness(element);
-    counted_[element.placed.stage] += days;
+    const StageRate counted{nameOf(element.kind), model::nameOf(output->unit),
+                            amountOf(element, output->unit), output->aDay};
+    count(element.placed.stage, counted, slowness(element));
     // Only digging and taking down are work in proportion; forms and boards come off quickly.
     const bool dug = element.removed && !isTemporary(element.kind);
     if (dug && element.removed->stage != element.placed.stage)
-      counted_[element.removed->stage] += days;
+      count(element.removed->stage, counted, slowness(element));
   }
 }
 
+void UsualDays::count(const StageKey& stage, const StageRate& counted, double slowness) {
+  std::vector<Counted>& all = counted_[stage];
+  auto same = std::find_if(all.begin(), all.end(),
+                           [&](const Counted& each) { return each.rate.what == counted.what; });
+  if (same == all.end()) {
+    all.push_back({{counted.what, counted.unit, 0, counted.perDay}, 0});
+    same = all.end() - 1;
+  }
+  same->rate.amount += counted.amount;
+  same->days += counted.amount / counted.perDay * slowness;
+}
+
 void UsualDays::countLaid(const LayingRates& laying, const Element& leaf) {
-  const int each = leaf.material == Material::Brick ? laying.bricksInDay : laying.blocksInDay;
-  counted_[leaf.placed.stage] += double(leaf.unitCount) / (double(each) * laying.layers);
+  const bool brick = leaf.material == Material::Brick;
+  const double each = double(brick ? laying.bricksInDay : laying.blocksInDay) * laying.layers;
+  count(leaf.placed.stage,
+        {brick ? "bricks" : "blocks", model::nameOf(Unit::Each), double(leaf.unitCount), each}, 1);
   const auto [found, isNew] =
       rises_.try_emplace(leaf.placed.stage, Rise{leaf.underside, leaf.top, 0});
   Rise& rise = found->second;
@@ -128,14 +143,42 @@ void UsualDays::countLaid(const LayingRates& laying, const Element& leaf) {
   rise.days = std::ceil((rise.to - rise.from) / laying.dayRise - 1e-6);
 }
 
-double UsualDays::of(const StageKey& stage) const {
-  const auto counted = counted_.find(stage);
-  const double days = fixedDays(stage.kind) + (counted == counted_.end() ? 0 : counted->second);
-  const double halves = std::max(0.5, std::ceil(days * 2 - 1e-9) / 2);
+double UsualDays::rounded(const StageKey& stage, double days) const {
+  const double halves = std::max(0.5, std::ceil((fixedDays(stage.kind) + days) * 2 - 1e-9) / 2);
   // A lift is a day's work for both of its stages, corners and run; what is higher takes more days.
   const auto rise = rises_.find(stage);
   return rise == rises_.end() || rise->second.days < 2 ? halves
                                                        : std::max(halves, rise->second.days);
+}
+
+double UsualDays::of(const StageKey& stage) const {
+  double days = 0;
+  const auto all = counted_.find(stage);
+  if (all != counted_.end()) {
+    for (const Counted& each : all->second) days += each.days;
+  }
+  return rounded(stage, days);
+}
+
+const UsualDays::Counted* UsualDays::mostOf(const StageKey& stage) const {
+  const auto all = counted_.find(stage);
+  if (all == counted_.end() || all->second.empty()) return nullptr;
+  return &*std::max_element(all->second.begin(), all->second.end(),
+                            [](const Counted& a, const Counted& b) { return a.days < b.days; });
+}
+
+double UsualDays::at(const StageKey& stage, double perDay) const {
+  const Counted* most = mostOf(stage);
+  if (!most || perDay <= 0) return of(stage);
+  double days = most->rate.amount / perDay;
+  for (const Counted& each : counted_.at(stage)) days += &each == most ? 0 : each.days;
+  return rounded(stage, days);
+}
+
+std::optional<StageRate> UsualDays::rateOf(const StageKey& stage) const {
+  const Counted* most = mostOf(stage);
+  if (!most) return std::nullopt;
+  return most->rate;
 }
 
 double usualWaitDays(StageKind kind, bool beamFloor) {

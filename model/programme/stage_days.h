@@ -2,11 +2,22 @@
 #pragma once
 
 #include <map>
+#include <optional>
+#include <string>
+#include <vector>
 
 #include "model/job/masonry.h"
 #include "model/works/element.h"
 
 namespace model {
+
+// What most of a stage's days go into, and how fast.
+struct StageRate {
+  std::string what;   // "spoil", "bricks"
+  std::string unit;   // "m3"
+  double amount = 0;  // in it
+  double perDay = 0;  // in a working day
+};
 
 // Working days of one small crew (foreman, bricklayers as the job has them, labourer, hired
 // digger), from the quantities of what appears or goes in each stage and common output rates.
@@ -17,15 +28,27 @@ class UsualDays {
   UsualDays(const LayingRates& laying, const Works& works);
   // In halves, at least 0.5.
   double of(const StageKey& stage) const;
+  // The same with another output for what most of it goes into; as it is when nothing is counted.
+  double at(const StageKey& stage, double perDay) const;
+  // Nothing for stages whose days no quantity measures.
+  std::optional<StageRate> rateOf(const StageKey& stage) const;
 
  private:
   void countLaid(const LayingRates& laying, const Element& leaf);
+  void count(const StageKey& stage, const StageRate& counted, double slowness);
+  double rounded(const StageKey& stage, double days) const;
 
+  struct Counted {
+    StageRate rate;
+    double days = 0;
+  };
   struct Rise {
     double from = 0, to = 0;  // levels
     double days = 0;          // that it takes at least
   };
-  std::map<StageKey, double> counted_;
+  const Counted* mostOf(const StageKey& stage) const;
+
+  std::map<StageKey, std::vector<Counted>> counted_;
   std::map<StageKey, Rise> rises_;
 };
 

@@ -106,18 +106,29 @@ bool raisesWalls(StageKind kind) {
   return kind >= StageKind::ScaffoldLift && kind <= StageKind::UpperFloor;
 }
 
+bool samePlace(const StageKey& a, const StageKey& b) {
+  return a.kind == b.kind && a.storey == b.storey && a.lift == b.lift && a.kind != StageKind::Own;
+}
+
 class Network {
  public:
   explicit Network(const std::vector<StageKey>& stages) : stages_(stages) {}
 
   std::vector<size_t> predecessorsOf(size_t stage) const {
+    // Parts of one stage do not wait for each other, and what waits for one waits for all.
+    while (stage > 0 && samePlace(stages_[stage - 1], stages_[stage])) --stage;
+    std::set<size_t> found;
     // The walls go up as one chain: a lift stands on the lift, or the scaffold, before it.
     if (raisesWalls(stages_[stage].kind) && stage > 0 && raisesWalls(stages_[stage - 1].kind)) {
-      return {stage - 1};
+      found.insert(stage - 1);
+    } else {
+      std::set<StageKind> asked;
+      for (StageKind kind : before(stages_[stage].kind)) gather(kind, stage, asked, found);
     }
-    std::set<size_t> found;
-    std::set<StageKind> asked;
-    for (StageKind kind : before(stages_[stage].kind)) gather(kind, stage, asked, found);
+    for (size_t last : std::vector<size_t>(found.begin(), found.end())) {
+      for (size_t i = last; i > 0 && samePlace(stages_[i - 1], stages_[i]); --i)
+        found.insert(i - 1);
+    }
     return {found.begin(), found.end()};
   }
 

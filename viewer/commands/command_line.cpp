@@ -16,6 +16,7 @@
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_command.h"
 #include "viewer/commands/picture_options.h"
+#include "viewer/commands/programme_command.h"
 #include "viewer/commands/readings_command.h"
 #include "viewer/commands/report_command.h"
 #include "viewer/commands/rod_command.h"
@@ -146,6 +147,54 @@ void addTables(CLI::App& app, TableOptions& options, Action& action) {
            "  stringcourse stages house.toml\n"
            "  stringcourse stages house.toml --stage dig-trenches\n"
            "  stringcourse stages house.toml --csv > stages.csv\n");
+}
+
+void addProgramme(CLI::App& app, ProgrammeCommand& options, Action& action) {
+  CLI::App* command = jobCommand(app, "programme",
+                                 "When each stage is done and what decides it: dates, floats, the "
+                                 "critical ones, hold points and deliveries",
+                                 options.job);
+  addStyles(command, options.style);
+  CLI::Option* part =
+      command
+          ->add_option("--part", options.part,
+                       "one of dates, events, rates; default: dates and events, and as CSV dates")
+          ->check(CLI::IsMember({"dates", "events", "rates"}));
+  CLI::Option* from =
+      command
+          ->add_option("--from", options.from,
+                       "instead a look ahead: day by day from that date, who does what and what "
+                       "happens")
+          ->type_name("DATE")
+          ->excludes(part);
+  command->add_option("--days", options.days, "how far it looks")
+      ->capture_default_str()
+      ->check(CLI::Range(1, 400))
+      ->needs(from);
+  CLI::Option* against =
+      command
+          ->add_option("--against", options.against,
+                       "instead what moved against another plan, the job file as it was")
+          ->type_name("JOB")
+          ->excludes(part)
+          ->excludes(from);
+  CLI::Option* out =
+      command
+          ->add_option("--out", options.out,
+                       "instead a file for a phone's or an office's calendar: hold points, "
+                       "deliveries, muck-away, decisions")
+          ->type_name("FILE.ics")
+          ->excludes(part)
+          ->excludes(from)
+          ->excludes(against);
+  command->add_flag("--stages", options.stages, "the stages in it too")->needs(out);
+  command->callback([&] { action = [&options] { return runProgramme(options); }; });
+  examples(command,
+           "  stringcourse programme house.toml\n"
+           "  stringcourse programme house.toml --csv > programme.csv\n"
+           "  stringcourse programme house.toml --from 2027-04-12 --days 7\n"
+           "  stringcourse programme house.toml --against house-in-march.toml\n"
+           "  stringcourse programme house.toml --out house.ics\n");
 }
 
 void addBook(CLI::App& app, BookCommand& options, Action& action) {
@@ -406,6 +455,7 @@ int runCommandLine(int argc, const char* const* argv) {
 
   Action action;
   TableOptions table;
+  ProgrammeCommand programme;
   BookCommand book;
   ReadingsCommand readings;
   ReportCommand report;
@@ -415,6 +465,7 @@ int runCommandLine(int argc, const char* const* argv) {
   WalkthroughCommand walk;
   FileOptions share, fresh;
   addTables(app, table, action);
+  addProgramme(app, programme, action);
   addBook(app, book, action);
   addReadings(app, readings, action);
   addReport(app, report, action);

@@ -21,7 +21,7 @@ LoadedJob loadJob(const std::string& path) {
   loaded.model = model::buildModel(*read.job);
   for (const model::Problems& more :
        {model::checkBuilding(*read.job, loaded.model->settingOut, path, read.places),
-        model::checkProgramme(*read.job, loaded.model->programme, path, read.places)}) {
+        model::checkProgramme(loaded.model->programme, path, read.places)}) {
     loaded.problems.insert(loaded.problems.end(), more.begin(), more.end());
   }
   // Those of other files behind the job's own.

@@ -95,7 +95,11 @@ std::vector<Job> jobs() {
   plain.airBricks = {{"A-B", "B", 2.5, -0.077}};
   plain.roof.edges = {{"D-A", EavesKind::Gable}};
   plain.movementJoints = {{"A-B", "B", 2.6, 0.016}};
-  plain.programme.stages = {{"strip", "Strip", 3, "Keep it"}};
+  StageOverride& strip = plain.programme.stages.emplace_back();
+  strip.stage = "strip";
+  strip.name = "Strip";
+  strip.days = 3;
+  strip.note = "Keep it";
   GardenWall& garden = plain.gardenWalls.emplace_back();
   garden.line = {{-6, -8}, {-0.15, -8}};
   garden.pierBricks = 1.5;

@@ -7,15 +7,16 @@
 namespace model {
 namespace {
 
-Programme withTrenches() {
-  return deriveProgramme(Job{}, twoStoreys(), worksIn({{StageKind::TrenchDig}}));
+Problems problemsOf(std::vector<StageOverride> changes, const KeyPlaces& places = {}) {
+  Job job;
+  job.programme.stages = std::move(changes);
+  return checkProgramme(deriveProgramme(job, twoStoreys(), worksIn({{StageKind::TrenchDig}})),
+                        "a.toml", places);
 }
 
 TEST(CheckProgramme, AStageThatTheJobDoesNotHaveIsNamedWithItsNearest) {
-  Job job;
-  job.programme.stages = {{"dig-trenchs", std::nullopt, 2.0, std::nullopt}};
   const Problems problems =
-      checkProgramme(job, withTrenches(), "a.toml", {{"programme.stage[0].stage", {7, 9}}});
+      problemsOf({inDays("dig-trenchs", 2.0)}, {{"programme.stage[0].stage", {7, 9}}});
   ASSERT_EQ(problems.size(), 1u);
   EXPECT_EQ(problems[0].severity, Severity::Warning);
   EXPECT_EQ(problems[0].place.line, 7);
@@ -25,17 +26,13 @@ TEST(CheckProgramme, AStageThatTheJobDoesNotHaveIsNamedWithItsNearest) {
 }
 
 TEST(CheckProgramme, AStageChangedTwiceIsNoticedHoweverItIsNamed) {
-  Job job;
-  job.programme.stages = {{"dig-trenches", std::nullopt, 2.0, std::nullopt},
-                          {"3", std::nullopt, 3.0, std::nullopt}};
-  EXPECT_EQ(checkProgramme(job, withTrenches(), "a.toml", {}).size(), 1u);
+  EXPECT_EQ(problemsOf({inDays("dig-trenches", 2.0), inDays("3", 3.0)}).size(), 1u);
 }
 
 TEST(CheckProgramme, WhatFitsIsSilent) {
-  Job job;
-  job.programme.stages = {{"dig-trenches", std::nullopt, 2.0, std::nullopt},
-                          {"1", "Begin", std::nullopt, std::nullopt}};
-  EXPECT_TRUE(checkProgramme(job, withTrenches(), "a.toml", {}).empty());
+  EXPECT_TRUE(problemsOf({inDays("dig-trenches", 2.0),
+                          changed("1", [](StageOverride& c) { c.name = "Begin"; })})
+                  .empty());
 }
 
 }  // namespace

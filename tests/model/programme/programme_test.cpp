@@ -56,18 +56,26 @@ TEST(Programme, WhatFitsNoneOrSeveralIsNotFound) {
 
 TEST(Programme, TheJobRenamesRetimesAndNotesAStage) {
   Job job = twoStoreyJob();
-  job.programme.stages = {{"dig-trenches", "Trenches", 7.0, "narrow lane"},
-                          {"4", std::nullopt, 2.5, std::nullopt},
-                          {"no-such-stage", "Never", 99.0, "never"}};
-  const Programme changed = deriveProgramme(job, twoStoreys(), someWorks());
+  job.programme.stages = {changed("dig-trenches",
+                                  [](StageOverride& c) {
+                                    c.name = "Trenches";
+                                    c.days = 7;
+                                    c.note = "narrow lane";
+                                  }),
+                          inDays("4", 2.5), changed("no-such-stage", [](StageOverride& c) {
+                            c.name = "Never";
+                            c.days = 99;
+                            c.note = "never";
+                          })};
+  const Programme other = deriveProgramme(job, twoStoreys(), someWorks());
   const Programme usual = deriveProgramme(twoStoreyJob(), twoStoreys(), someWorks());
-  EXPECT_EQ(changed.stages[2].name, "Trenches");
-  EXPECT_EQ(changed.stages[2].days, 7);
-  EXPECT_EQ(changed.stages[2].note, "narrow lane");
-  EXPECT_EQ(changed.stages[2].id, "dig-trenches") << "ids do not follow names";
-  EXPECT_EQ(changed.stages[3].days, 2.5);
-  EXPECT_EQ(changed.stages[3].name, usual.stages[3].name);
-  for (const Stage& stage : changed.stages) EXPECT_NE(stage.name, "Never");
+  EXPECT_EQ(other.stages[2].name, "Trenches");
+  EXPECT_EQ(other.stages[2].days, 7);
+  EXPECT_EQ(other.stages[2].note, "narrow lane");
+  EXPECT_EQ(other.stages[2].id, "dig-trenches") << "ids do not follow names";
+  EXPECT_EQ(other.stages[3].days, 2.5);
+  EXPECT_EQ(other.stages[3].name, usual.stages[3].name);
+  for (const Stage& stage : other.stages) EXPECT_NE(stage.name, "Never");
 }
 
 TEST(Programme, EveryLiftHasItsCaution) {

@@ -44,4 +44,16 @@ inline std::vector<std::string> idsOf(const Programme& programme) {
   return ids;
 }
 
+// What a job says otherwise of a stage.
+template <typename Set>
+StageOverride changed(const std::string& stage, const Set& set) {
+  StageOverride change;
+  change.stage = stage;
+  set(change);
+  return change;
+}
+inline StageOverride inDays(const std::string& stage, double days) {
+  return changed(stage, [&](StageOverride& change) { change.days = days; });
+}
+
 }  // namespace model
