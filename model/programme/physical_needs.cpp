@@ -43,6 +43,14 @@ bool holdsFixings(ElementKind kind) {
   return kinds.count(kind) > 0;
 }
 
+// What can be in the place of something that is taken away. A scaffold's box holds much that its
+// tubes pass by: only what is spread or stood where its feet are has to wait for it.
+bool isInTheWay(ElementKind gone, ElementKind later) {
+  if (gone != E::Scaffold && gone != E::EdgeProtection) return true;
+  return later == E::Topsoil || later == E::Backfill || later == E::Foundation ||
+         later == E::GardenWall;
+}
+
 std::string named(const Element& element) {
   return element.name.empty() ? nameOf(element.kind) : element.name;
 }
@@ -104,13 +112,15 @@ class Needs {
     const bool inside = a.low.x < b.high.x - kTouch && b.low.x < a.high.x - kTouch &&
                         a.low.y < b.high.y - kTouch && b.low.y < a.high.y - kTouch;
     // Where something was dug out or taken down.
-    if (a.removed > 0 && inside && a.low.z < b.high.z - kTouch && b.low.z < a.high.z - kTouch) {
+    if (a.removed > 0 && inside && isInTheWay(first.kind, later.kind) &&
+        a.low.z < b.high.z - kTouch && b.low.z < a.high.z - kTouch) {
       need(a.removed, b.placed,
            named(later) + " goes where " + named(first) + " is taken away first");
     }
     if (a.placed == b.placed) return;
-    if (inside && b.low.z <= a.high.z + kTouch && b.high.z > a.high.z + kTouch &&
-        b.low.z >= a.low.z - kTouch) {
+    // Sheets are thin, and what is notched over something goes down beside it.
+    constexpr double kHigher = 1e-4;
+    if (inside && b.high.z > a.high.z + kHigher) {
       need(a.placed, b.placed, named(later) + " bears on " + named(first));
     } else if (isPoured(later.kind)) {
       need(a.placed, b.placed, named(later) + " is placed against " + named(first));
