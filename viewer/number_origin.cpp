@@ -179,7 +179,10 @@ std::vector<Key> Origins::sizeKeys() const {
     case ElementKind::CellarSlab:
       return {{"cellar", "slab"}, {"cellar", "toe"}};
     case ElementKind::CellarWall:
-      return {{"cellar", "wall"}};
+      return {
+          {"cellar", job_.cellar->kind == model::CellarWallKind::FilledCavity ? "leaf" : "wall"}};
+    case ElementKind::Core:
+      return {{"cellar", "wall"}, {"cellar", "leaf"}};
     case ElementKind::CellarMembrane:
       return {{"cellar", "membrane"}};
     case ElementKind::Hardcore:

@@ -144,6 +144,7 @@ SizeAxes axesOf(ElementKind kind) {
     case ElementKind::CavityInsulation:
     case ElementKind::CavityCloser:
     case ElementKind::CellarWall:
+    case ElementKind::Core:
     case ElementKind::DampCourse:
     case ElementKind::CavityTray:
     case ElementKind::Lintel:

@@ -32,25 +32,25 @@ double shiftOf(BlockBondKind kind, int course, double module) {
 
 }  // namespace
 
-BlockBond deriveBlockBond(const Job& job, const SettingOut& settingOut) {
-  const WallBuildUp& walls = job.walls;
+BlockBond blockBondRound(const WallBuildUp& walls, const WallRing& ring, double outer,
+                         double inner) {
   BlockBond bond;
   bond.kind = walls.blockBond;
   bond.limits.unit = walls.blockLength;
   bond.limits.joint = walls.joint;
   bond.limits.leastCut = (walls.blockLength + walls.joint) / 4 - walls.joint;
-  const double joint = walls.joint, front = settingOut.faceDistances.innerLeafFront;
-  for (size_t i = 0; i < settingOut.walls.size(); ++i) {
-    const WallLine& line = settingOut.walls[i];
-    const WallLayer layer = layerOf(settingOut, i, front, front + walls.innerLeaf);
+  const double joint = walls.joint;
+  for (size_t i = 0; i < ring.walls.size(); ++i) {
+    const WallLine& line = ring.walls[i];
+    const WallLayer layer = layerIn(ring.walls, i, outer, inner);
     BlockWall wall;
-    if (isSquare(settingOut.corners[line.from])) {
+    if (isSquare(ring.corners[line.from])) {
       wall.start = {std::min(layer.startFront, layer.startBack), layer.from + joint};
     } else {
       wall.mitredStart = true;
       wall.start = {layer.startFront + joint / 2, layer.startFront + joint / 2};
     }
-    if (isSquare(settingOut.corners[line.to])) {
+    if (isSquare(ring.corners[line.to])) {
       wall.end = {layer.to - joint, std::max(layer.endFront, layer.endBack)};
     } else {
       wall.mitredEnd = true;
@@ -60,6 +60,12 @@ BlockBond deriveBlockBond(const Job& job, const SettingOut& settingOut) {
     bond.walls.push_back(wall);
   }
   return bond;
+}
+
+BlockBond deriveBlockBond(const Job& job, const SettingOut& settingOut) {
+  const double front = settingOut.faceDistances.innerLeafFront;
+  return blockBondRound(job.walls, {settingOut.corners, settingOut.walls}, front,
+                        front + job.walls.innerLeaf);
 }
 
 std::vector<LaidPiece> layBlocks(const BlockBond& bond, size_t wall, int course,

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "model/bond/pieces_between.h"
+#include "model/settingout/wall_ring.h"
 #include "model/walls/wall_layer.h"
 
 namespace model {
@@ -26,6 +27,9 @@ struct BlockBond {
 
 // No piece is shorter than a quarter of a block, less its joint (common practice, no source).
 BlockBond deriveBlockBond(const Job& job, const SettingOut& settingOut);
+// The same for a leaf of blocks from `outer` to `inner` inside the face of any walls.
+BlockBond blockBondRound(const WallBuildUp& walls, const WallRing& ring, double outer,
+                         double inner);
 
 // Course number `course` of a wall, around what is open at its level; `open` are lengths from jamb
 // to jamb.

@@ -6,14 +6,13 @@
 #include <numbers>
 
 #include "model/bond/course_bands.h"
+#include "model/bond/leaf_units.h"
 #include "model/walls/gable_profile.h"
 
 namespace model {
 namespace {
 
 constexpr double kHair = 1e-6;
-constexpr double kSame = 0.003;       // metres: nobody cuts less
-constexpr double kLeastUnit = 0.020;  // metres of height or length: less is made up in mortar
 constexpr double kFar = 1e6;
 
 // What is in any of `open` but not in `other`, as lengths of their own.
@@ -63,13 +62,7 @@ class LeafLayer {
 
  private:
   void setFrame() {
-    const WallLine& line = out_.walls[plan_.wall];
-    const WallLayer& layer = plan_.layer;
-    leaf_.frame.start = line.start;
-    leaf_.frame.along = line.along;
-    leaf_.frame.inward = -line.outward;
-    leaf_.frame.skewStart = (layer.startBack - layer.startFront) / layer.thickness();
-    leaf_.frame.skewEnd = (layer.endBack - layer.endFront) / layer.thickness();
+    leaf_.frame = frameOf(plan_.layer);
     if (brick_) {
       const WallBond& bond = bonds_.outer.walls[plan_.wall];
       mitres_ = {bond.start.special, bond.end.special};
@@ -180,7 +173,7 @@ class LeafLayer {
     if (unit.height() < kLeastUnit) return;
     unit.course = static_cast<std::int16_t>(band.number);
     const double whole = brick_ ? job_.walls.brickHeight : job_.walls.blockHeight;
-    const bool split = unit.height() < whole - kSame;
+    const bool split = unit.height() < whole - kSameUnit;
     for (const LaidPiece& piece : pieces) {
       if (piece.length() < kLeastUnit) continue;
       unit.s0 = piece.from;
@@ -189,11 +182,7 @@ class LeafLayer {
       unit.d0 = static_cast<float>(plan_.layer.outer + piece.front);
       unit.d1 = static_cast<float>(through ? plan_.layer.inner : plan_.layer.outer + piece.back);
       unit.header = piece.header;
-      const WallLayer& layer = plan_.layer;
-      unit.mitredStart = mitres_[0] && (std::fabs(piece.from - layer.startFront) < joint() ||
-                                        piece.from < layer.from - kHair);
-      unit.mitredEnd = mitres_[1] && (std::fabs(piece.to - layer.endFront) < joint() ||
-                                      piece.to > layer.to + kHair);
+      setMitres(plan_.layer, mitres_, joint(), piece, unit);
       unit.piece = split ? Piece::Split : pieceOf(piece);
       if (slope_.empty() || part.top < plan_.levelTop + kHair)
         push(unit);
@@ -206,24 +195,19 @@ class LeafLayer {
 
   void push(const MasonryUnit& unit) {
     // A step of the concrete or a slope may leave less at a sharp corner than its mitre takes.
-    const double deep = unit.d1 - unit.d0;
-    const double back = unit.length() - (unit.mitredStart ? leaf_.frame.skewStart * deep : 0) +
-                        (unit.mitredEnd ? leaf_.frame.skewEnd * deep : 0);
-    if (back >= 0 && unit.length() >= kLeastUnit) leaf_.units.push_back(unit);
+    if (canBeLaid(leaf_.frame, unit)) leaf_.units.push_back(unit);
   }
 
   Piece pieceOf(const LaidPiece& piece) const {
     if (piece.special) return Piece::Special;
     const double unit = brick_ ? job_.walls.brickLength : job_.walls.blockLength;
-    const auto is = [&](double length) { return std::fabs(piece.length() - length) < kSame; };
-    const double half = (unit - joint()) / 2;
-    if (piece.header && is(half))
-      return plan_.layer.thickness() > unit - kSame ? Piece::Whole : Piece::Half;
-    if (is(unit)) return Piece::Whole;
-    if (is(half)) return Piece::Half;
-    if (is((unit + half) / 2)) return Piece::ThreeQuarter;
-    if (brick_ && is((half - joint()) / 2)) return Piece::Closer;
-    return Piece::Cut;
+    const Piece kind = pieceOfLength(piece.length(), unit, joint());
+    if (piece.header && kind == Piece::Half && plan_.layer.thickness() > unit - kSameUnit)
+      return Piece::Whole;
+    const double closer = ((unit - joint()) / 2 - joint()) / 2;
+    if (brick_ && kind == Piece::Cut && std::fabs(piece.length() - closer) < kSameUnit)
+      return Piece::Closer;
+    return kind;
   }
 
   // The slope's level at s; the lower of both faces.

@@ -6,6 +6,7 @@
 
 #include "model/bond/bond_count.h"
 #include "model/bond/bond_moves.h"
+#include "model/exchange/cellar_bond_table.h"
 #include "model/job/unit_formats.h"
 #include "model/takeoff/unit_rates.h"
 #include "model/walls/leaf_plan.h"
@@ -252,8 +253,10 @@ TablePart movesPart(const Model& model, const DryBond& bond) {
 }  // namespace
 
 std::vector<TablePart> bondParts(const Model& model, const DryBond& bond) {
-  return {stretchesPart(model, bond), bricksPart(model, bond), movesPart(model, bond),
-          unitsPart(model)};
+  std::vector<TablePart> parts{stretchesPart(model, bond), bricksPart(model, bond),
+                               movesPart(model, bond), unitsPart(model)};
+  if (const auto cellar = cellarBondPart(model)) parts.push_back(*cellar);
+  return parts;
 }
 
 }  // namespace model

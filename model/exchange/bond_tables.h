@@ -10,7 +10,8 @@
 
 namespace model {
 
-// "stretches", "bricks", "moves" and "units", in that order.
+// "stretches", "bricks", "moves" and "units", in that order; then "cellar" where its walls are of
+// blocks.
 std::vector<TablePart> bondParts(const Model& model, const DryBond& bond);
 
 }  // namespace model

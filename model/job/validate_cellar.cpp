@@ -15,6 +15,9 @@ constexpr double kLeastHeadroom = 1.2;  // metres, finished floor to underside o
 constexpr double kDeepest = 12;         // metres under the ground floor
 constexpr double kLeastRoom = 0.5;      // metres inside the walls
 constexpr double kTolerance = 1e-6;
+// Common practice, no source: the least that concrete goes between leaves in, and the widths that
+// hollow blocks are made in.
+constexpr double kLeastCore = 0.050, kLeastHollow = 0.140, kMostHollow = 0.400;
 
 double length(const Vec2& a) { return std::hypot(a.x, a.y); }
 double dot(const Vec2& a, const Vec2& b) { return a.x * b.x + a.y * b.y; }
@@ -124,6 +127,29 @@ void validateThickness(const Validation& v) {
   }
 }
 
+// Walls that are laid: room for concrete between the leaves; blocks as they are made.
+void validateBlockwork(const Validation& v) {
+  const Cellar& cellar = *v.job.cellar;
+  if (cellar.kind == CellarWallKind::FilledCavity && v.known.has({"cellar.wall", "cellar.leaf"})) {
+    const double room = cellar.wall - 2 * cellar.leaf;
+    if (room < kLeastCore - kTolerance) {
+      v.error("cellar.leaf",
+              "two leaves of " + lengthWords(cellar.leaf) + " leave " +
+                  (room < kTolerance ? "nothing" : "only " + lengthWords(room)) +
+                  " for the concrete between them in walls of " + lengthWords(cellar.wall),
+              "at least " + lengthWords(kLeastCore) + ": leaves of at most " +
+                  lengthWords((cellar.wall - kLeastCore) / 2) + ", or thicker walls");
+    }
+  }
+  if (cellar.kind == CellarWallKind::HollowBlock && v.known.has("cellar.wall") &&
+      (cellar.wall < kLeastHollow - kTolerance || cellar.wall > kMostHollow + kTolerance)) {
+    v.error("cellar.wall",
+            "cellar.wall is " + lengthWords(cellar.wall) + ", and it is one hollow block thick",
+            "hollow blocks are " + lengthWords(kLeastHollow) + " to " + lengthWords(kMostHollow) +
+                " wide; thicker walls are \"filled-cavity\" or \"concrete\"");
+  }
+}
+
 // The lowest top of concrete of the walls that do not stand on the cellar; about, when the job
 // leaves it to be worked out from the ground.
 double lowestConcrete(const Job& job, const LevelFacts& levels) {
@@ -161,6 +187,7 @@ void validateCellar(const Validation& v, const std::optional<PlanFacts>& plan,
   if (!v.job.cellar || !v.known.has("cellar")) return;
   validateDepth(v, levels);
   validateThickness(v);
+  validateBlockwork(v);
   const auto named = [](size_t i) { return "point " + std::to_string(i + 1); };
   if (!v.known.has("cellar.outline")) return;
   if (!v.job.cellar->outline.empty() &&

@@ -61,9 +61,9 @@ Programme usualProgramme(const Job& job, const SettingOut& settingOut, const Wor
     stage.what = facts.fill(words.what, key);
     stage.atEnd = facts.fill(words.atEnd, key);
     stage.caution = cautionFor(key, traits);
-    stage.holdPoint = holdPointFor(key.kind);
+    stage.holdPoint = holdPointFor(key.kind, traits);
     stage.days = days.of(key);
-    stage.waitDays = usualWaitDays(key.kind, traits.beamFloor);
+    stage.waitDays = usualWaitDays(key.kind, traits);
     stage.after = after[i];
     stage.crew = byScaffolders(key.kind) ? kScaffolders : kOwnCrew;
     stage.shares = {{key}};

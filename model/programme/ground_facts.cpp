@@ -3,7 +3,9 @@
 
 #include "model/level_text.h"
 #include "model/programme/fact_text.h"
+#include "model/walls/wall_names.h"
 #include "model/works/cellar_dig.h"
+#include "model/works/cellar_leaves.h"
 #include "model/works/ground_parts.h"
 
 namespace model {
@@ -70,12 +72,28 @@ std::string linedWalls(const SettingOut& out, const Works& works) {
   return "every wall but " + inSeries(without);
 }
 
+// Of cellar walls that are laid and not cast.
+void addCellarBlocks(const Job& job, const SettingOut& out, Facts& facts) {
+  const Cellar drawn = job.cellar.value_or(Cellar{});
+  const CellarLeaves cellar = cellarLeaves(job, out);
+  const size_t lifts = cellarFillLifts(job, cellar).size();
+  facts["cellar-wall"] = lengthText(drawn.wall);
+  facts["cellar-leaf"] = lengthText(drawn.leaf);
+  facts["cellar-core"] = lengthText(drawn.wall - 2 * drawn.leaf);
+  facts["cellar-top-course"] = topCourseWords(job.walls, cellar.height());
+  facts["cellar-lifts"] = lifts < 2 ? "one lift"
+                                    : std::to_string(lifts) + " lifts of " +
+                                          lengthText(cellar.height() / double(lifts)) +
+                                          ", at most one a day";
+}
+
 void addCellar(const Job& job, const SettingOut& out, Facts& facts) {
   const Levels& levels = out.levels;
   facts["cellar-formation"] = levelText(levels.cellarFormation);
   facts["cellar-slab-underside"] = levelText(levels.cellarSlabUnderside);
   facts["cellar-slab-top"] = levelText(levels.cellarSlabTop);
   facts["cellar-wall-top"] = levelText(levels.cellarWallTop);
+  addCellarBlocks(job, out, facts);
   const bool sloped = job.ground.batter < kUprightBatter;
   const std::string slope =
       "the sides sloped back at " + degreesText(job.ground.batter) + " degrees as the hole deepens";

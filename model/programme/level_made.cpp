@@ -41,7 +41,7 @@ const std::vector<Rule>& rules() {
       {"top-of-concrete", {{K::Foundation}}},
       {"blinding", {{K::Blinding}}},
       {"formation", {{K::Spoil}, {K::Blinding}, {K::Foundation}}},
-      {"cellar-wall-top", {{K::CellarWall}}},
+      {"cellar-wall-top", {{K::Core}, {K::CellarWall}}},
       {"cellar-floor", {{K::Screed}, {K::FloorInsulation}, {K::CellarSlab}}},
       {"cellar-slab-top", {{K::CellarSlab}}},
       {"cellar-slab-underside", {{K::CellarSlab}}},

@@ -139,8 +139,29 @@ std::string scaffoldFor(const StageKey& key, const StageTraits& traits) {
                                     : "the lift under this storey";
 }
 
+// Of cellar walls that are laid and not cast; empty for other stages.
+std::string reminderOfCellarBlocks(StageKind kind, CellarWallKind walls) {
+  if (walls == CellarWallKind::FilledCavity && kind == K::CellarForms)
+    return "Nothing props these walls: no earth, stacks or machine against them or beside them. "
+           "The sides of the hole are looked at every shift. Two people or a machine for heavy "
+           "blocks. Wet or extract the dust when cutting.";
+  if (walls == CellarWallKind::FilledCavity && kind == K::CellarWalls)
+    return "Fresh concrete pushes on the leaves: the designer says how high a lift, how long "
+           "between them, which ties and props. Nobody between the wall and the side of the hole "
+           "while it fills. Watch the hose end; it whips. Wet concrete burns.";
+  if (walls == CellarWallKind::HollowBlock && kind == K::CellarWalls)
+    return "Nothing props these walls: no earth, stacks or machine against them or beside them. "
+           "Fresh concrete pushes on green blockwork: the designer says how high a lift. Two "
+           "people "
+           "or a machine for heavy blocks; cap the bars. Wet concrete burns.";
+  return "";
+}
+
 // The reminder for this job's way of doing it.
 std::string reminderFor(const StageKey& key, const StageTraits& traits) {
+  if (const std::string blocks = reminderOfCellarBlocks(key.kind, traits.cellarWalls);
+      !blocks.empty())
+    return blocks;
   if (key.kind == K::CellarBackfill && !traits.slopedDig)
     return std::string(kNoMachine) + " Support comes out from the bottom up, as the fill rises.";
   if (key.kind == K::GroundSlab && traits.beamFloor)
@@ -182,7 +203,9 @@ std::string cautionFor(const StageKey& key, const StageTraits& traits) {
 
 // After the stages that councils' building-control pages usually list (Cheshire East, Merton,
 // Rushmoor, East Riding, Oxford); the list for a job is agreed locally.
-std::string holdPointFor(StageKind kind) {
+std::string holdPointFor(StageKind kind, const StageTraits& traits) {
+  if (kind == K::CellarWalls && traits.cellarWalls == CellarWallKind::HollowBlock)
+    return "Engineer usually sees the steel before each lift of the cores is filled.";
   switch (kind) {
     case K::SiteSetUp:
       return "Building control: notice of start. Neighbours' notices served, where any are due.";
@@ -194,7 +217,9 @@ std::string holdPointFor(StageKind kind) {
     case K::CellarSlab:
       return "Engineer and building control usually see the steel before the pour.";
     case K::CellarForms:
-      return "Engineer usually sees the steel before the second face closes.";
+      return traits.cellarWalls == CellarWallKind::FilledCavity
+                 ? "Engineer usually sees the steel, and the gap clean, before it is filled."
+                 : "Engineer usually sees the steel before the second face closes.";
     case K::CellarMembrane:
       return "Waterproofing designer usually sees every joint before it is covered.";
     case K::TrenchDig:

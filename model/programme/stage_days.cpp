@@ -25,6 +25,7 @@ constexpr Output kOutputs[] = {
     {E::Foundation, Unit::CubicMetre, 12},
     {E::CellarSlab, Unit::CubicMetre, 8},
     {E::CellarWall, Unit::CubicMetre, 12},
+    {E::Core, Unit::CubicMetre, 8},
     {E::Formwork, Unit::CubicMetre, 2},
     {E::CellarMembrane, Unit::CubicMetre, 0.75},
     {E::Backfill, Unit::CubicMetre, 35},
@@ -50,6 +51,9 @@ constexpr Output kOutputs[] = {
     {E::LevelPin, Unit::Each, 60},
     {E::ProfileBoard, Unit::Each, 16},
 };
+
+// Concrete into the cores of hollow blocks, by the volume of the wall. The same.
+constexpr double kFilledBlocksInDay = 16;
 
 // Days before the quantities count, for the work that no quantity measures. Common practice, no
 // source.
@@ -106,6 +110,7 @@ UsualDays::UsualDays(const LayingRates& laying, const Works& works) {
       countLaid(laying, element);
       continue;
     }
+    if (element.kind == E::Core) countRise(laying, element);
     const Output* output = outputOf(element.kind);
     if (!output) continue;
     const StageRate counted{nameOf(element.kind), model::nameOf(output->unit),
@@ -135,12 +140,23 @@ void UsualDays::countLaid(const LayingRates& laying, const Element& leaf) {
   const double each = double(brick ? laying.bricksInDay : laying.blocksInDay) * laying.layers;
   count(leaf.placed.stage,
         {brick ? "bricks" : "blocks", model::nameOf(Unit::Each), double(leaf.unitCount), each}, 1);
+  // Hollow blocks are filled the day after they are laid.
+  const bool filled = leaf.kind == E::CellarWall && leaf.placed.stage.kind == K::CellarWalls;
+  if (filled)
+    count(leaf.placed.stage,
+          {"filled blockwork", model::nameOf(Unit::CubicMetre), volume(leaf.solid),
+           kFilledBlocksInDay},
+          1);
+  countRise(laying, leaf, filled ? 2 : 1);
+}
+
+void UsualDays::countRise(const LayingRates& laying, const Element& element, double days) {
   const auto [found, isNew] =
-      rises_.try_emplace(leaf.placed.stage, Rise{leaf.underside, leaf.top, 0});
+      rises_.try_emplace(element.placed.stage, Rise{element.underside, element.top, 0});
   Rise& rise = found->second;
-  rise.from = std::min(rise.from, leaf.underside);
-  rise.to = std::max(rise.to, leaf.top);
-  rise.days = std::ceil((rise.to - rise.from) / laying.dayRise - 1e-6);
+  rise.from = std::min(rise.from, element.underside);
+  rise.to = std::max(rise.to, element.top);
+  rise.days = days * std::ceil((rise.to - rise.from) / laying.dayRise - 1e-6);
 }
 
 double UsualDays::rounded(const StageKey& stage, double days) const {
@@ -181,9 +197,11 @@ std::optional<StageRate> UsualDays::rateOf(const StageKey& stage) const {
   return most->rate;
 }
 
-double usualWaitDays(StageKind kind, bool beamFloor) {
+double usualWaitDays(StageKind kind, const StageTraits& traits) {
   // Grouted beams carry the next day: common practice, no source.
-  if (kind == K::GroundSlab && beamFloor) return 1;
+  if (kind == K::GroundSlab && traits.beamFloor) return 1;
+  // The leaves harden before concrete goes between them: common practice, no source.
+  if (kind == K::CellarForms && traits.cellarWalls == CellarWallKind::FilledCavity) return 3;
   switch (kind) {
     case K::CellarBlinding:  // walk on it next day: common practice, no source
     case K::TrenchBlinding:

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "model/job/masonry.h"
+#include "model/programme/stage_words.h"
 #include "model/works/element.h"
 
 namespace model {
@@ -37,6 +38,8 @@ class UsualDays {
   void countLaid(const LayingRates& laying, const Element& leaf);
   void count(const StageKey& stage, const StageRate& counted, double slowness);
   double rounded(const StageKey& stage, double days) const;
+  // No more than the job's limit in height in each of `days` days.
+  void countRise(const LayingRates& laying, const Element& element, double days = 1);
 
   struct Counted {
     StageRate rate;
@@ -52,8 +55,7 @@ class UsualDays {
   std::map<StageKey, Rise> rises_;
 };
 
-// Calendar days that must pass after the stage before what stands on it may start. `beamFloor`: the
-// ground floor is of beams and blocks.
-double usualWaitDays(StageKind kind, bool beamFloor);
+// Calendar days that must pass after the stage before what stands on it may start.
+double usualWaitDays(StageKind kind, const StageTraits& traits);
 
 }  // namespace model

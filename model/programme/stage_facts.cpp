@@ -160,6 +160,7 @@ StageTraits traitsOf(const Job& job, const SettingOut& settingOut, const Works& 
   StageTraits traits;
   traits.beamFloor = job.groundFloor.kind == GroundFloorKind::Suspended;
   traits.slopedDig = job.ground.batter < kUprightBatter;
+  if (job.cellar) traits.cellarWalls = job.cellar->kind;
   traits.blinding = job.foundations.blinding > 0;
   for (const Element& e : works.elements) {
     traits.besideCellar |= isLeanFill(e);

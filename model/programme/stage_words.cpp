@@ -217,6 +217,30 @@ constexpr StageWords kBlindingAndLeanConcrete{
     "day as they are trimmed.",
     "Hard, clean trench bottoms; lean concrete beside the cellar at {lean-tops}."};
 
+constexpr StageWords kCellarLeaves{
+    K::CellarForms, "cellar-forms", "Build the leaves of the cellar walls",
+    "Build both leaves of {cellar-leaf} blocks up together from the slab to {cellar-wall-top}: "
+    "corners first, then the runs between them, at most {day-rise} in a day{cellar-top-course}. "
+    "Steel and ties go into the {cellar-core} between them as the engineer has drawn them; clean "
+    "the mortar off the faces inside and out of the foot.",
+    "Two leaves of blocks to {cellar-wall-top} with {cellar-core} clear between them. Nothing "
+    "holds them yet."};
+
+constexpr StageWords kCellarFilled{
+    K::CellarWalls, "cellar-walls", "Fill the cellar walls",
+    "When the mortar is hard, fill the {cellar-core} between the leaves with concrete in "
+    "{cellar-lifts}, each all the way round and worked into every corner, up to "
+    "{cellar-wall-top}. The designer may ask for lower lifts.",
+    "Cellar walls to {cellar-wall-top}. They are not yet fit to hold earth back."};
+
+constexpr StageWords kHollowBlocks{
+    K::CellarWalls, "cellar-walls", "Build the cellar walls in hollow blocks",
+    "Lay the blocks, {cellar-wall} wide, from the slab up to {cellar-wall-top}: corners first, "
+    "then the runs between them, at most {day-rise} in a day{cellar-top-course}. Keep the cores "
+    "over one another and clean, with the steel in them as the engineer has drawn it. Fill the "
+    "cores of each rise with concrete when its mortar is hard, before the next goes on.",
+    "Cellar walls of filled blocks to {cellar-wall-top}. They are not yet fit to hold earth back."};
+
 constexpr StageWords kSlopesFilled{
     K::CellarBackfill, "backfill-cellar", "Fill in round the cellar",
     "With the floor over the cellar in, fill the working space and the slopes in thin layers, each "
@@ -234,6 +258,12 @@ constexpr StageWords kBeamsAndBlocks{
 const StageWords* differently(StageKind kind, const StageTraits& traits) {
   if (kind == K::TrenchBlinding && traits.besideCellar)
     return traits.blinding ? &kBlindingAndLeanConcrete : &kLeanConcrete;
+  if (kind == K::CellarForms && traits.cellarWalls == CellarWallKind::FilledCavity)
+    return &kCellarLeaves;
+  if (kind == K::CellarWalls && traits.cellarWalls == CellarWallKind::FilledCavity)
+    return &kCellarFilled;
+  if (kind == K::CellarWalls && traits.cellarWalls == CellarWallKind::HollowBlock)
+    return &kHollowBlocks;
   if (kind == K::CellarBackfill && traits.slopedDig) return &kSlopesFilled;
   if (kind == K::GroundSlab && traits.beamFloor) return &kBeamsAndBlocks;
   return nullptr;

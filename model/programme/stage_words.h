@@ -19,7 +19,8 @@ struct StageTraits {
   bool slopedDig = false;     // the sides of the cellar's dig lean back, and nothing holds them
   bool blinding = false;      // under the foundations
   bool besideCellar = false;  // lean concrete carries foundations over the cellar's dig
-  bool scaffold = false;      // before the walls are finished
+  CellarWallKind cellarWalls = CellarWallKind::Concrete;
+  bool scaffold = false;                // before the walls are finished
   std::vector<StageKey> scaffoldLifts;  // platforms that are put up for walls, lowest first
   // What has to be looked out for on this job only, in whole sentences.
   std::map<StageKind, std::string> alsoMind;
@@ -49,7 +50,7 @@ std::vector<StageKey> scaffoldLifts(const Works& works);
 // What to look out for, ending in deference to those who are competent; empty when none is due.
 std::string cautionFor(const StageKey& key, const StageTraits& traits = {});
 // Who usually looks at what before work goes on; empty when nobody does.
-std::string holdPointFor(StageKind kind);
+std::string holdPointFor(StageKind kind, const StageTraits& traits = {});
 
 // Names of the storeys as ids may carry them: lower case, no spaces, no two alike. "Ground floor"
 // gives "ground"; a name with letters beyond a to z goes by its number, "storey-2".

@@ -3,19 +3,12 @@
 #include <cmath>
 #include <numbers>
 
-#include <glm/geometric.hpp>
-
 #include "model/settingout/derive.h"
+#include "model/settingout/wall_ring.h"
 
 namespace model {
 
 namespace {
-
-double interiorAngle(const Vec2& before, const Vec2& at, const Vec2& after) {
-  const Vec2 in = at - before, out = after - at;
-  const double turning = std::atan2(cross(in, out), glm::dot(in, out));
-  return std::numbers::pi - turning;
-}
 
 // Names of the wall's two corners in its name, "A-B" to "A" and "B".
 std::string firstCorner(const std::string& wall) { return wall.substr(0, wall.find('-')); }
@@ -40,23 +33,14 @@ void deriveOutline(const Job& job, SettingOut& out) {
   // File index of corner i of the anticlockwise outline; A stays first either way.
   const auto inFile = [&](size_t i) { return clockwise ? (n - i % n) % n : i % n; };
   for (size_t i = 0; i < n; ++i) out.outline.push_back(job.outline[inFile(i)]);
-  for (size_t i = 0; i < n; ++i) {
-    const Vec2 &before = out.outline[(i + n - 1) % n], &after = out.outline[(i + 1) % n];
-    out.corners.push_back(
-        {cornerLetter(inFile(i)), out.outline[i], interiorAngle(before, out.outline[i], after)});
-  }
-  for (size_t i = 0; i < n; ++i) {
-    WallLine wall;
-    wall.from = i;
-    wall.to = (i + 1) % n;
-    wall.start = out.outline[wall.from];
-    wall.end = out.outline[wall.to];
-    wall.length = glm::distance(wall.start, wall.end);
-    wall.along = (wall.end - wall.start) / wall.length;
-    wall.outward = {wall.along.y, -wall.along.x};
-    const std::string &a = out.corners[wall.from].letter, &b = out.corners[wall.to].letter;
-    wall.name = clockwise ? b + "-" + a : a + "-" + b;
-    out.walls.push_back(wall);
+  std::vector<std::string> letters;
+  for (size_t i = 0; i < n; ++i) letters.push_back(cornerLetter(inFile(i)));
+  WallRing ring = wallRing(out.outline, letters);
+  out.corners = std::move(ring.corners);
+  out.walls = std::move(ring.walls);
+  if (clockwise) {
+    for (WallLine& wall : out.walls)
+      wall.name = out.corners[wall.to].letter + "-" + out.corners[wall.from].letter;
   }
   for (const RoofEdge& edge : job.roof.edges) {
     if (const auto wall = out.wallNamed(edge.wall)) out.walls[*wall].eaves = edge.kind;

@@ -11,6 +11,9 @@ struct TakeoffInput {
   const Works& works;
 };
 
+// Blocks as they are ordered: "Blocks, 100 wide", "Hollow blocks, 390 wide, cellar walls".
+std::string blocksName(const Element& leaf, const Job& job);
+
 void countGroundworks(const TakeoffInput&, Tally&);  // topsoil, dig, fill, stone, muck away
 void countConcrete(const TakeoffInput&, Tally&);     // and the waterproofing of the cellar
 void countMasonry(const TakeoffInput&, Tally&);      // walls, render

@@ -2,6 +2,7 @@
 
 #include "model/level_text.h"
 #include "model/takeoff/items.h"
+#include "model/takeoff/laid_count.h"
 #include "model/takeoff/unit_rates.h"
 #include "model/works/ground_parts.h"
 
@@ -76,6 +77,22 @@ void countSurplusTopsoil(const TakeoffInput& in, Tally& tally) {
     if (stripped(e)) tally.add(away, share * volume(e.solid), e.removed->stage);
 }
 
+// What the cores of hollow blocks are filled with, from the units: their share of each, cut ones
+// too.
+void countCores(const TakeoffInput& in, Tally& tally) {
+  if (!in.job.cellar || in.job.cellar->kind != CellarWallKind::HollowBlock) return;
+  char basis[64];
+  std::snprintf(basis, sizeof basis, "%g %% of the blocks as laid", in.job.cellar->cores * 100);
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::CellarWall) continue;
+    LaidCount laid;
+    laid.add(in.works, e);
+    tally.add({"Concrete, cores of cellar wall blocks", Unit::CubicMetre, waste::kConcrete,
+               kConcreteStep, basis},
+              laid.units * in.job.cellar->cores, e.placed.stage);
+  }
+}
+
 }  // namespace
 
 void countGroundworks(const TakeoffInput& in, Tally& tally) {
@@ -120,7 +137,8 @@ void countGroundworks(const TakeoffInput& in, Tally& tally) {
 void countConcrete(const TakeoffInput& in, Tally& tally) {
   const auto count = [&](ElementKind kind, const char* item) {
     for (const Element& e : in.works.elements) {
-      if (e.kind != kind) continue;
+      // Cellar walls of blocks are blockwork.
+      if (e.kind != kind || e.unitCount > 0) continue;
       tally.add({item, Unit::CubicMetre, waste::kConcrete, kConcreteStep, "as drawn, net"},
                 volume(e.solid), e.placed.stage);
     }
@@ -128,6 +146,8 @@ void countConcrete(const TakeoffInput& in, Tally& tally) {
   count(ElementKind::Blinding, "Lean concrete, blinding and mass fill");
   count(ElementKind::CellarSlab, "Concrete, cellar slab");
   count(ElementKind::CellarWall, "Concrete, cellar walls");
+  count(ElementKind::Core, "Concrete, cellar walls, between their leaves");
+  countCores(in, tally);
   count(ElementKind::Foundation, "Concrete, foundations");
   count(ElementKind::CavityFill, "Lean concrete, cavity fill");
   count(ElementKind::GroundSlab, "Concrete, ground slab");

@@ -33,24 +33,37 @@ std::string faceBasis(const char* unit, double length, double height, double joi
   return text;
 }
 
-double leafThickness(const Element& e, const WallBuildUp& walls) {
-  return e.kind == ElementKind::OuterLeaf ? walls.outerLeaf : walls.innerLeaf;
+bool isCellarBlockwork(const Element& e) {
+  return e.kind == ElementKind::CellarWall && e.material == Material::Block;
+}
+
+double leafThickness(const Element& e, const Job& job) {
+  if (isCellarBlockwork(e)) {
+    const bool hollow = job.cellar->kind == CellarWallKind::HollowBlock;
+    return hollow ? job.cellar->wall : job.cellar->leaf;
+  }
+  return e.kind == ElementKind::OuterLeaf ? job.walls.outerLeaf : job.walls.innerLeaf;
 }
 
 bool isLeaf(const Element& e) {
-  return e.kind == ElementKind::OuterLeaf || e.kind == ElementKind::InnerLeaf;
+  return e.kind == ElementKind::OuterLeaf || e.kind == ElementKind::InnerLeaf ||
+         isCellarBlockwork(e);
 }
 
 void countLeafAreas(const TakeoffInput& in, Tally& tally) {
   const WallBuildUp& w = in.job.walls;
   const TakeoffItem bricks{"Facing brickwork", Unit::SquareMetre, 0, 0,
                            faceBasis("bricks", w.brickLength, w.brickHeight, w.joint)};
-  const TakeoffItem blocks{"Blockwork, " + lengthText(w.innerLeaf) + " wide", Unit::SquareMetre, 0,
-                           0, faceBasis("blocks", w.blockLength, w.blockHeight, w.joint)};
+  const auto blocks = [&](const Element& e) {
+    return TakeoffItem{
+        std::string(isCellarBlockwork(e) ? "Blockwork, cellar walls, " : "Blockwork, ") +
+            lengthText(leafThickness(e, in.job)) + " wide",
+        Unit::SquareMetre, 0, 0, faceBasis("blocks", w.blockLength, w.blockHeight, w.joint)};
+  };
   for (const Element& e : in.works.elements) {
-    if (!isLeaf(e) || leafThickness(e, w) <= 0) continue;
-    tally.add(e.material == Material::Brick ? bricks : blocks,
-              volume(e.solid) / leafThickness(e, w), e.placed.stage);
+    if (!isLeaf(e) || leafThickness(e, in.job) <= 0) continue;
+    tally.add(e.material == Material::Brick ? bricks : blocks(e),
+              volume(e.solid) / leafThickness(e, in.job), e.placed.stage);
   }
 }
 
@@ -68,6 +81,13 @@ void countRender(const TakeoffInput& in, Tally& tally) {
 }
 
 }  // namespace
+
+std::string blocksName(const Element& leaf, const Job& job) {
+  const std::string wide = lengthText(leafThickness(leaf, job)) + " wide";
+  if (!isCellarBlockwork(leaf)) return "Blocks, " + wide;
+  const bool hollow = job.cellar->kind == CellarWallKind::HollowBlock;
+  return (hollow ? "Hollow blocks, " : "Blocks, ") + wide + ", cellar walls";
+}
 
 void countMasonry(const TakeoffInput& in, Tally& tally) {
   countLeafAreas(in, tally);

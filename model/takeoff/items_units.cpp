@@ -21,7 +21,8 @@ struct UnitKind {
   bool brick = false;
 };
 
-UnitKind kindOf(const Element& leaf, const WallBuildUp& walls) {
+UnitKind kindOf(const Element& leaf, const Job& job) {
+  const WallBuildUp& walls = job.walls;
   if (leaf.material == Material::Brick) {
     const bool facing = leaf.kind == ElementKind::OuterLeaf;
     return {facing ? "Facing bricks" : "Common bricks",
@@ -31,12 +32,8 @@ UnitKind kindOf(const Element& leaf, const WallBuildUp& walls) {
             waste::kBricks,
             true};
   }
-  return {"Blocks, " + lengthText(walls.innerLeaf) + " wide",
-          "Mortar for blockwork",
-          walls.blockLength,
-          walls.blockHeight,
-          waste::kBlocks,
-          false};
+  return {blocksName(leaf, job), "Mortar for blockwork", walls.blockLength,
+          walls.blockHeight,     waste::kBlocks,         false};
 }
 
 std::string mixText(double sand) {
@@ -52,7 +49,7 @@ class Units {
   void count() {
     for (const Element& e : in_.works.elements) {
       if (e.unitCount == 0) continue;
-      UnitKind kind = kindOf(e, in_.job.walls);
+      UnitKind kind = kindOf(e, in_.job);
       Group& group = groups_[kind.name];
       group.byStage[e.placed.stage].add(in_.works, e);
       group.kind = std::move(kind);

@@ -21,7 +21,10 @@ double mitre(const WallLine& before, const WallLine& after, double inward) {
 }  // namespace
 
 WallLayer layerOf(const SettingOut& settingOut, size_t wall, double outer, double inner) {
-  const auto& walls = settingOut.walls;
+  return layerIn(settingOut.walls, wall, outer, inner);
+}
+
+WallLayer layerIn(const std::vector<WallLine>& walls, size_t wall, double outer, double inner) {
   const size_t n = walls.size();
   const WallLine &line = walls[wall], &before = walls[(wall + n - 1) % n],
                  &after = walls[(wall + 1) % n];

@@ -37,5 +37,7 @@ struct WallLayer {
 };
 
 WallLayer layerOf(const SettingOut& settingOut, size_t wall, double outer, double inner);
+// The same in walls that go round one after another; they must outlive the layer.
+WallLayer layerIn(const std::vector<WallLine>& walls, size_t wall, double outer, double inner);
 
 }  // namespace model

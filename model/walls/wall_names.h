@@ -16,5 +16,8 @@ std::string layerName(const WallLine& wall, const std::string& layer);
 std::string liftId(const Job& job, const Lift& lift);
 // "lift 2", or "First floor lift 2", as the job spells it, where there is more than one storey.
 std::string liftName(const Job& job, const Lift& lift);
+// ", top blocks cut to 198" where whole blocks do not come out in a height that is built from its
+// bottom; empty where they do.
+std::string topCourseWords(const WallBuildUp& walls, double height);
 
 }  // namespace model

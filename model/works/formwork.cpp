@@ -145,7 +145,8 @@ class FormBuilder {
 }  // namespace
 
 void buildFormwork(const Job& job, const SettingOut& settingOut, Works& works) {
-  if (job.cellar) FormBuilder(job, settingOut, works).build();
+  if (job.cellar && job.cellar->kind == CellarWallKind::Concrete)
+    FormBuilder(job, settingOut, works).build();
 }
 
 }  // namespace model

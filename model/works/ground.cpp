@@ -180,7 +180,11 @@ class GroundBuilder {
            std::max(levels.cellarSlabTop, levels.cellarFinishedFloor - kScreed));
       fill(parts_.cellarScreed, levels.cellarFinishedFloor);
     } else if (place.cellar) {
-      fill(parts_.cellarWall, levels.cellarWallTop);
+      // Walls of blocks are laid in model/works/cellar_walls.cpp.
+      if (job_.cellar->kind == CellarWallKind::Concrete)
+        fill(parts_.cellarWall, levels.cellarWallTop);
+      else
+        surface_ = higher(surface_, flat(levels.cellarWallTop));
     } else if (place.membrane) {
       fill(parts_.cellarMembrane, levels.cellarWallTop);
     }

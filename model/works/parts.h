@@ -14,6 +14,7 @@ void buildStandingBuildings(const Job&, const SettingOut&, Works&);
 // Ground, topsoil, dig, blinding, foundations, cellar, backfill, hardcore: everything below the
 // ground floor is cut from one partition of the plan, so that it cannot overlap.
 void buildGround(const Job&, const SettingOut&, Works&);
+void buildCellarWalls(const Job&, const SettingOut&, Works&);  // of blocks; cast ones are ground
 void buildGroundFloor(const Job&, const SettingOut&, Works&);
 void buildCavityWalls(const Job&, const SettingOut&,
                       Works&);  // both leaves and what is in the cavity

@@ -171,7 +171,9 @@ class CellarSupport {
     e.solid = prism(foot, level - kWaling / 2, level + kWaling / 2);
     e.quantity = {static_cast<double>(foot.size()), Unit::Each};
     e.placed = whole({StageKind::CellarDig}, std::min(1.0, reached(level - kWaling) + 0.02));
-    e.removed = whole({StageKind::CellarForms});
+    // Out before the walls are begun.
+    e.removed = whole({job_.cellar->kind == CellarWallKind::HollowBlock ? StageKind::CellarWalls
+                                                                        : StageKind::CellarForms});
     add(works_, std::move(e));
   }
 

@@ -318,6 +318,19 @@ void drawBond(Dice& dice, Job& job) {
   }
 }
 
+// Cellar walls in blocks instead of concrete.
+void drawCellarBlockwork(Dice& dice, Job& job) {
+  const bool hollow = dice.chance(40);
+  const double leaf = dice.pick<double>({0.1, 0.14}), cores = dice.pick<double>({0.4, 0.5});
+  tryWith(job, [&](Job& j) {
+    j.cellar->kind =
+        hollow ? model::CellarWallKind::HollowBlock : model::CellarWallKind::FilledCavity;
+    j.cellar->leaf = leaf;
+    j.cellar->cores = cores;
+    if (hollow) j.cellar->wall = std::max(0.39, j.walls.total());
+  });
+}
+
 // Given tops of concrete go down with the ground, so that the foundations stay covered.
 void coverFoundations(Job& job) {
   if (!job.foundations.top) return;
@@ -360,6 +373,7 @@ Job drawJob(unsigned seed) {
   if (dice.chance(25))
     job.walls.blockBond =
         dice.chance(60) ? model::BlockBondKind::Third : model::BlockBondKind::Stack;
+  if (job.cellar && dice.chance(60)) drawCellarBlockwork(dice, job);
   return job;
 }
 

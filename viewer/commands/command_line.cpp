@@ -115,8 +115,8 @@ void addTables(CLI::App& app, TableOptions& options, Action& action) {
                "the small moves that save them, and how heights come out in courses",
                runBond, options, action);
   bond->add_option("--part", options.part,
-                   "one of stretches, bricks, moves, units, heights; default: all")
-      ->check(CLI::IsMember({"stretches", "bricks", "moves", "units", "heights"}));
+                   "one of stretches, bricks, moves, units, cellar, heights; default: all")
+      ->check(CLI::IsMember({"stretches", "bricks", "moves", "units", "cellar", "heights"}));
   examples(bond,
            "  stringcourse bond house.toml\n"
            "  stringcourse bond house.toml --part moves\n"

@@ -30,13 +30,15 @@ std::string everythingSaid(StageKind kind, const Job& job, const SettingOut& out
   beams.besideCellar = beams.scaffold = true;
   slab.besideCellar = slab.scaffold = true;
   slab.scaffoldLifts = {{StageKind::ScaffoldLift, 0, 1}};
+  beams.cellarWalls = CellarWallKind::FilledCavity;
+  slab.cellarWalls = CellarWallKind::HollowBlock;
   for (const StageTraits& traits : {StageTraits{}, beams, slab}) {
     const StageWords& words = wordsFor(kind, traits);
     for (const char* text : {words.name, words.what, words.atEnd})
       all += filled(text, key, job, out) + " ";
-    all += cautionFor(key, traits) + " ";
+    all += cautionFor(key, traits) + " " + holdPointFor(kind, traits) + " ";
   }
-  return all + holdPointFor(kind);
+  return all;
 }
 
 TEST(StageWords, EveryKindHasANameItsWorkAndItsEnd) {

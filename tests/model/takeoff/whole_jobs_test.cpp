@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "model/takeoff/laid_count.h"
 #include "tests/support/many_jobs.h"
 
 namespace model {
@@ -82,9 +83,20 @@ TEST(TakeoffOfJobs, ConcreteIsWhatIsDrawn) {
     }
     for (ElementKind kind :
          {ElementKind::Blinding, ElementKind::Foundation, ElementKind::CellarSlab,
-          ElementKind::CellarWall, ElementKind::CavityFill, ElementKind::GroundSlab}) {
+          ElementKind::Core, ElementKind::CavityFill, ElementKind::GroundSlab}) {
       drawn += volumeOf(m.works, kind);
     }
+    // Cast, or what fills the cores of its blocks.
+    LaidCount blocks;
+    for (const Element& e : m.works.elements) {
+      if (e.kind != ElementKind::CellarWall) continue;
+      if (e.unitCount > 0)
+        blocks.add(m.works, e);
+      else
+        drawn += volume(e.solid);
+    }
+    if (m.job.cellar && m.job.cellar->kind == CellarWallKind::HollowBlock)
+      drawn += blocks.units * m.job.cellar->cores;
     EXPECT_NEAR(counted, drawn, 1e-6);
   });
 }

@@ -14,10 +14,17 @@ namespace {
 
 using namespace model;
 using test_support::demoJob;
-using test_support::wallsOf;
+
+// Those of a cellar in blocks too.
+Works wallsOf(const Job& job, const SettingOut& out) {
+  Works works = test_support::wallsOf(job, out);
+  buildCellarWalls(job, out, works);
+  return works;
+}
 
 bool isLeaf(const Element& e) {
-  return e.kind == ElementKind::OuterLeaf || e.kind == ElementKind::InnerLeaf;
+  return e.kind == ElementKind::OuterLeaf || e.kind == ElementKind::InnerLeaf ||
+         (e.kind == ElementKind::CellarWall && e.material == Material::Block);
 }
 
 // Of its rectangle under the slope.
