@@ -71,20 +71,46 @@ std::optional<TablePart> cellarBondPart(const Model& model) {
   table.title = "The blocks of the cellar walls, " + model.job.name;
   table.columns = {"wall", "leaf", "courses from the slab", "whole", "cut to mm"};
   table.numeric = {false, false, false, true, false};
-  size_t courses = 0;
   for (size_t wall = 0; wall < cellar.ring.walls.size(); ++wall) {
     for (size_t leaf = 0; leaf < cellar.leaves.size(); ++leaf) {
       const LaidLeaf laid = cellar.laid(model.job.walls, wall, leaf);
-      courses = laid.bands.size();
       for (const AlikeCourses& row : alike(laid))
         table.rows.push_back({cellar.ring.walls[wall].name, cellar.leaves[leaf].name,
                               numbersText(row.numbers), std::to_string(row.whole), cutText(row)});
     }
   }
-  part.words.push_back(std::to_string(courses) + " courses from the slab at " +
-                       levelText(cellar.foot) + " to the top of the walls at " +
-                       levelText(cellar.top) + topCourseWords(model.job.walls, cellar.height()));
+  part.words.push_back(*cellarGaugeWords(model));
   return part;
+}
+
+void addCellarGauge(const Model& model, Table& rods) {
+  const CellarLeaves cellar = cellarLeaves(model.job, model.settingOut);
+  if (cellar.leaves.empty()) return;
+  const std::vector<CourseBand> bands = cellar.laid(model.job.walls, 0, 0).bands;
+  const std::string corners = "K1 to " + cellar.ring.corners.back().letter;
+  const auto row = [&](double level, const std::string& course, const char* mark,
+                       const std::string& odd, const char* key) {
+    const double from = level - model.settingOut.levels.dampCourse;
+    rods.rows.push_back(
+        {corners, levelText(level), lengthText(from), course, mark, "from the slab", odd, key});
+  };
+  for (size_t i = bands.size(); i-- > 0;) {
+    const bool top = i + 1 == bands.size();
+    std::string odd = top ? topCourseWords(model.job.walls, cellar.height()) : "";
+    if (!odd.empty()) odd.erase(0, 2);
+    row(bands[i].top, std::to_string(i + 1), top ? "top of cellar wall" : "", odd,
+        top ? "cellar-wall-top" : "");
+  }
+  row(cellar.foot, "0", "top of cellar slab", "", "cellar-slab-top");
+}
+
+std::optional<std::string> cellarGaugeWords(const Model& model) {
+  const CellarLeaves cellar = cellarLeaves(model.job, model.settingOut);
+  if (cellar.leaves.empty()) return std::nullopt;
+  const size_t courses = cellar.laid(model.job.walls, 0, 0).bands.size();
+  return "Cellar walls: " + std::to_string(courses) + " courses of blocks from the slab at " +
+         levelText(cellar.foot) + " to their top at " + levelText(cellar.top) +
+         topCourseWords(model.job.walls, cellar.height());
 }
 
 }  // namespace model

@@ -4,6 +4,7 @@
 
 #include "model/asbuilt/as_built_rod.h"
 #include "model/drawing/rod_strips.h"
+#include "model/exchange/cellar_bond_table.h"
 #include "model/exchange/drawing_pdf.h"
 #include "model/exchange/lettering.h"
 #include "model/exchange/rod_table.h"
@@ -36,10 +37,15 @@ int writeStrips(const RodCommand& command, const model::Model& model,
 
 int printTable(const RodCommand& command, const model::Model& model,
                const std::vector<model::GaugeRod>& rods) {
-  std::string text = model::write(model::rodsTable(model, rods), command.style);
+  model::Table table = model::rodsTable(model, rods);
+  const bool cellar = command.corner.empty() && !command.asBuilt;
+  if (cellar) model::addCellarGauge(model, table);
+  std::string text = model::write(table, command.style);
   if (command.style == model::TableStyle::People) {
     text += "\n";
     for (const std::string& words : model::rodWords(model.settingOut, rods)) text += words + ".\n";
+    const auto words = model::cellarGaugeWords(model);
+    if (cellar && words) text += *words + ".\n";
   }
   return printOut(text);
 }
