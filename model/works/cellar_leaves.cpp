@@ -50,7 +50,9 @@ std::vector<CellarRise> cellarRises(const Job& job, const CellarLeaves& cellar) 
 std::vector<CellarRise> cellarFillLifts(const Job& job, const CellarLeaves& cellar) {
   const int count =
       std::max(1, static_cast<int>(std::ceil(cellar.height() / job.laying.dayRise - 1e-6)));
-  const auto level = [&](int i) { return cellar.foot + cellar.height() * i / count; };
+  const auto level = [&](int i) {
+    return i == count ? cellar.top : cellar.foot + cellar.height() * i / count;
+  };
   std::vector<CellarRise> lifts;
   for (int i = 0; i < count; ++i) lifts.push_back({level(i), level(i + 1)});
   return lifts;
