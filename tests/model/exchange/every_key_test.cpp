@@ -107,6 +107,13 @@ std::vector<Job> jobs() {
   GardenWall& thin = plain.gardenWalls.emplace_back();
   thin.line = {{-6, -11}, {-0.15, -11}};
   thin.bricks = 0.5;
+  for (const CellarWallKind kind : {CellarWallKind::FilledCavity, CellarWallKind::HollowBlock}) {
+    Job& blocks = all.emplace_back();
+    blocks.outline = {{0, 0}, {9, 0}, {9, 6}, {0, 6}};
+    blocks.cellar = Cellar{};
+    blocks.cellar->kind = kind;
+    blocks.cellar->wall = 0.390;
+  }
   // Piers in no brick size, and an upper window 90 beside the one below it.
   Job& askew = all.emplace_back();
   askew.outline = {{0, 0}, {9.03, 0}, {9.03, 6.05}, {0, 6.05}};
