@@ -19,7 +19,7 @@ void countConcrete(const TakeoffInput&, Tally&);     // and the waterproofing of
 void countMasonry(const TakeoffInput&, Tally&);      // walls, render
 void countUnits(const TakeoffInput&, Tally&);    // a part of it: bricks, blocks and their mortar
 void countBuiltIn(const TakeoffInput&, Tally&);  // ties, insulation, closers, damp courses, trays
-void countGardenWalls(const TakeoffInput&, Tally&);  // bricks one by one, coping
+void countGardenWalls(const TakeoffInput&, Tally&);  // brickwork, coping
 void countLintels(const TakeoffInput&, Tally&);
 void countFloors(const TakeoffInput&, Tally&);
 void countRoof(const TakeoffInput&, Tally&);

@@ -25,7 +25,7 @@ UnitKind kindOf(const Element& leaf, const Job& job) {
   const WallBuildUp& walls = job.walls;
   if (leaf.material == Material::Brick) {
     const bool facing = leaf.kind == ElementKind::OuterLeaf;
-    return {facing ? "Facing bricks" : "Common bricks",
+    return {facing ? "Facing bricks" : "Bricks, garden walls",
             "Mortar for brickwork",
             walls.brickLength,
             walls.brickHeight,

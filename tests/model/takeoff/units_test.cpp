@@ -5,6 +5,7 @@
 #include <map>
 
 #include "model/model.h"
+#include "model/takeoff/laid_count.h"
 #include "tests/support/demo_job.h"
 #include "tests/support/random_job.h"
 
@@ -93,6 +94,27 @@ TEST(Units, OfSheetsAreSquareMetres) {
     EXPECT_EQ(e.quantity.unit, Unit::SquareMetre) << e.id;
   }
   EXPECT_GE(seen, 3);
+}
+
+// A wall of one brick and no building's: what is laid whole is ordered once.
+TEST(Units, OfGardenWallsAreOrderedOnce) {
+  Job job;
+  job.outline = {{0, 0}, {8, 0}, {8, 6}, {0, 6}};
+  const Takeoff without = buildModel(job).takeoff;
+  GardenWall& wall = job.gardenWalls.emplace_back();
+  wall.line = {{0, -6}, {5.61, -6}};
+  const Model model = buildModel(job);
+  double more = 0;
+  for (const TakeoffRow& row : model.takeoff.rows)
+    if (row.unit == nameOf(Unit::Each) && row.waste > 0 && row.item.find("rick") < 10)
+      more += row.amount;
+  for (const TakeoffRow& row : without.rows)
+    if (row.unit == nameOf(Unit::Each) && row.waste > 0 && row.item.find("rick") < 10)
+      more -= row.amount;
+  LaidCount laid;
+  for (const Element& e : model.works.elements)
+    if (e.kind == ElementKind::GardenWall) laid.add(model.works, e);
+  EXPECT_EQ(more, neededFor(laid, job.walls.brickLength, job.walls.brickHeight).wholes);
 }
 
 }  // namespace
