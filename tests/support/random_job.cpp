@@ -320,7 +320,7 @@ void drawBond(Dice& dice, Job& job) {
 
 // Cellar walls in blocks instead of concrete.
 void drawCellarBlockwork(Dice& dice, Job& job) {
-  const bool hollow = dice.chance(40);
+  const bool hollow = dice.chance(50);
   const double leaf = dice.pick<double>({0.1, 0.14}), cores = dice.pick<double>({0.4, 0.5});
   tryWith(job, [&](Job& j) {
     j.cellar->kind =
@@ -373,7 +373,7 @@ Job drawJob(unsigned seed) {
   if (dice.chance(25))
     job.walls.blockBond =
         dice.chance(60) ? model::BlockBondKind::Third : model::BlockBondKind::Stack;
-  if (job.cellar && dice.chance(60)) drawCellarBlockwork(dice, job);
+  if (job.cellar && dice.chance(80)) drawCellarBlockwork(dice, job);
   return job;
 }
 

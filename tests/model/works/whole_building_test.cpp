@@ -189,6 +189,22 @@ TEST_P(DrawnJob, SolidsAreClosedAndNoTwoStandInOnePlace) {
   }
 }
 
+// Square, skew and re-entrant corners under the whole plan, and under a part of it.
+TEST(WholeBuilding, OverACellarInBlocksIsClosedAndNoTwoThingsStandInOnePlace) {
+  for (const CellarWallKind kind : {CellarWallKind::FilledCavity, CellarWallKind::HollowBlock}) {
+    for (const bool part : {false, true}) {
+      Job job;
+      job.outline = {{0, 0}, {9, 0}, {10.5, 3.5}, {7, 7}, {4, 7}, {4, 4.5}, {0, 4.5}};
+      job.walls.blockBond = part ? BlockBondKind::Third : BlockBondKind::Half;
+      job.cellar = Cellar{};
+      job.cellar->kind = kind;
+      job.cellar->wall = 0.390;
+      if (part) job.cellar->outline = {{0, 0}, {5, 0}, {5, 3.5}, {0, 3.5}};
+      for (const std::string& fault : faultsOf(Building(job))) ADD_FAILURE() << fault;
+    }
+  }
+}
+
 INSTANTIATE_TEST_SUITE_P(Seeds, DrawnJob, testing::Range(0u, 8u));
 // A form beside a re-entrant corner stood in the next wall; a rail's foot in a fold of the ground;
 // a standard's plate dipped some hundredths of a millimetre into one, over a square millimetre.
