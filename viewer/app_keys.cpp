@@ -123,6 +123,12 @@ bool Session::playbackKey(int key) {
       if (const auto end = model::courseEndBefore(job_->facts.courseSteps, playback_.time()))
         playback_.goTo(*end);
       return true;
+    case GLFW_KEY_RIGHT_BRACKET:
+      playback_.goTo(nextDayEnd(job_->model.programme, playback_.time()));
+      return true;
+    case GLFW_KEY_LEFT_BRACKET:
+      playback_.goTo(dayEndBefore(job_->model.programme, playback_.time()));
+      return true;
     case GLFW_KEY_HOME:
       playback_.goTo(0);
       return true;
@@ -187,6 +193,9 @@ bool Session::showKey(int key) {
       return true;
     case GLFW_KEY_M:
       state_.toggleMeasuring();
+      return true;
+    case GLFW_KEY_Y:
+      state_.toggleTab(Tab::Dates);
       return true;
     case GLFW_KEY_H:
     case GLFW_KEY_SLASH:

@@ -19,6 +19,8 @@ const char* nameOf(Tab tab) {
   switch (tab) {
     case Tab::Stages:
       return "Stages";
+    case Tab::Dates:
+      return "Dates";
     case Tab::Levels:
       return "Levels";
     case Tab::Readings:

@@ -17,8 +17,8 @@
 namespace viewer {
 
 // The level book has no word of its own at the edge: it is fetched from the sheet of readings.
-enum class Tab { None, Stages, Levels, Readings, Quantities, Show, View, Problems, Keys, Book };
-inline constexpr int kTabCount = 8;
+enum class Tab { None, Stages, Dates, Levels, Readings, Quantities, Show, View, Problems, Keys, Book };
+inline constexpr int kTabCount = 9;
 const char* nameOf(Tab tab);
 
 // Where a standard view is found: the keys 1 to 9 and the order of cycling.

@@ -15,12 +15,6 @@
 namespace viewer {
 namespace {
 
-std::optional<std::string> textOf(const std::string& path) {
-  std::ifstream in(path, std::ios::binary);
-  if (!in) return std::nullopt;
-  return std::string((std::istreambuf_iterator<char>(in)), {});
-}
-
 // Metres with a point, a sign allowed; nothing for anything else.
 std::optional<double> levelOf(const std::string& text) {
   const size_t first = text.find_first_not_of(' ');
@@ -49,20 +43,34 @@ std::optional<std::string> set(model::Job& job, TitleField field, const TitleWor
 
 }  // namespace
 
-std::optional<std::string> changeJobFile(const std::string& path, TitleField field,
-                                         const TitleWords& words) {
-  const auto text = textOf(path);
+std::optional<std::string> textOfFile(const std::string& path) {
+  std::ifstream in(path, std::ios::binary);
+  if (!in) return std::nullopt;
+  return std::string((std::istreambuf_iterator<char>(in)), {});
+}
+
+std::optional<std::string> changeJobFile(
+    const std::string& path, const std::function<std::optional<std::string>(model::Job&)>& change,
+    std::string* before, std::string* after) {
+  const auto text = textOfFile(path);
   if (!text) return "the job file cannot be read";
-  const model::ReadResult before = model::readJob(*text, path);
-  if (!before.job) return "put the job file's problems right first";
-  model::Job job = *before.job;
-  if (auto wrong = set(job, field, words)) return wrong;
+  const model::ReadResult was = model::readJob(*text, path);
+  if (!was.job) return "put the job file's problems right first";
+  model::Job job = *was.job;
+  if (auto wrong = change(job)) return wrong;
   const std::string changed = model::writeJob(*text, job);
+  if (before) *before = *text;
+  if (after) *after = changed;
   if (changed == *text) return std::nullopt;
-  const model::ReadResult after = model::readJob(changed, path);
-  if (!after.job) return model::firstError(after.problems);
+  const model::ReadResult is = model::readJob(changed, path);
+  if (!is.job) return model::firstError(is.problems);
   if (const auto failed = model::saveAtomically(path, changed)) return model::inOneLine(*failed);
   return std::nullopt;
+}
+
+std::optional<std::string> changeJobFile(const std::string& path, TitleField field,
+                                         const TitleWords& words) {
+  return changeJobFile(path, [&](model::Job& job) { return set(job, field, words); });
 }
 
 bool canChange(const std::string& path) {

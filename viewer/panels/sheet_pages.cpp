@@ -99,6 +99,8 @@ void drawPage(SheetsState& sheets, SheetsInput& input) {
   switch (tab) {
     case Tab::Stages:
       return stagesPage(sheets, input);
+    case Tab::Dates:
+      return datesPage(sheets, input);
     case Tab::Levels:
       return levelsPage(input);
     case Tab::Readings:

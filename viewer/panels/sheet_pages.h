@@ -11,6 +11,8 @@ void drawPage(SheetsState& sheets, SheetsInput& input);
 void stagesPage(SheetsState& sheets, SheetsInput& input);
 // A part of the sheet of stages: to the moment of a course.
 void courseChoice(SheetsState& sheets, SheetsInput& input);
+// The chart of stages over time.
+void datesPage(SheetsState& sheets, SheetsInput& input);
 void levelsPage(SheetsInput& input);
 void readingsPage(SheetsState& sheets, SheetsInput& input);
 // "Concrete, Wed 19 May 2027, Foreman".

@@ -130,7 +130,8 @@ void SheetsState::advance(Tab wanted, double seconds, float room) {
   const double before = out_;
   out_ = std::clamp(out_ + (in ? step : -step), 0.0, 1.0);
   const float wide = std::clamp(room - kBesideBook, kSheetWidth, kBookWidth);
-  const float wish = shown_ == Tab::Book ? wide : kSheetWidth, was = width_;
+  const bool wants = shown_ == Tab::Book || shown_ == Tab::Dates;
+  const float wish = wants ? wide : kSheetWidth, was = width_;
   const float by = float(step) * (kBookWidth - kSheetWidth);
   // Out of sight it is as wide as it will be.
   width_ = before == 0 ? wish : std::clamp(wish, width_ - by, width_ + by);

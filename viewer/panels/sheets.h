@@ -9,6 +9,7 @@
 #include "viewer/job_loader.h"
 #include "viewer/overlays/sheet_layout.h"
 #include "viewer/panels/book_entry.h"
+#include "viewer/panels/dates_entry.h"
 #include "viewer/panels/reading_entry.h"
 #include "viewer/panels/typing_focus.h"
 #include "viewer/playback.h"
@@ -55,6 +56,7 @@ class SheetsState {
   int course = 1;           // as gauge rods number them
   size_t courseCorner = 0;  // where that course is looked for
   bool noCourse = false;    // there was none
+  DatesEntry dates;
   ReadingEntry entry;
   TypingFocus readingFocus;
   BookEntry book;

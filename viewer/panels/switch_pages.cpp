@@ -133,14 +133,16 @@ void problemsPage(SheetsInput& input) {
 }
 
 void keysPage() {
-  static constexpr std::array<KeyLine, 8> kTime{{{"Space", "play, pause"},
-                                                 {"Right, Left", "next stage, stage before"},
-                                                 {"full stop, comma", "a course more, one less"},
-                                                 {"Home, End", "before work, finished"},
-                                                 {"Up, Down", "faster, slower"},
-                                                 {"O", "again and again"},
-                                                 {"drag the tape", "to any moment"},
-                                                 {"Esc", "stop; close; let go"}}};
+  static constexpr std::array<KeyLine, 10> kTime{{{"Space", "play, pause"},
+                                                  {"Right, Left", "next stage, stage before"},
+                                                  {"full stop, comma", "a course more, one less"},
+                                                  {"] and [", "a working day on, one back"},
+                                                  {"Home, End", "before work, finished"},
+                                                  {"Up, Down", "faster, slower"},
+                                                  {"O", "again and again"},
+                                                  {"Y", "the stages over time"},
+                                                  {"drag the tape", "to any moment"},
+                                                  {"Esc", "stop; close; let go"}}};
   static constexpr std::array<KeyLine, 13> kView{
       {{"drag", "turn"},
        {"right drag, Shift drag", "move"},
