@@ -48,6 +48,22 @@ int gardenCourses(const WallBuildUp& walls, const GardenWall& wall) {
   return static_cast<int>(std::lround((wall.top - wall.base) / walls.course()));
 }
 
+double gardenGauge(const WallBuildUp& walls, const GardenWall& wall) {
+  return (wall.top - wall.base) / gardenCourses(walls, wall);
+}
+
+std::optional<int> gardenDampCourse(const WallBuildUp& walls, const GardenWall& wall) {
+  constexpr double kOnCourse = 1e-3;  // metres
+  if (!wall.dampCourse) return std::nullopt;
+  const double up = *wall.dampCourse - wall.base + kOnCourse;
+  return static_cast<int>(std::floor(up / gardenGauge(walls, wall)));
+}
+
+double gardenCorbel(const WallBuildUp& walls, const GardenWall& wall, int course) {
+  const int plain = gardenCourses(walls, wall) - wall.corbelCourses;
+  return std::max(0, course - plain + 1) * wall.corbelStep;
+}
+
 bool gardenPierFits(const GardenWall& wall) {
   const long n = std::lround(2 * wall.bricks), m = std::lround(2 * wall.pierBricks);
   if (m == 0) return true;

@@ -136,6 +136,9 @@ class GardenCheck {
             levelWords(up - walls.course()) + " or " + levelWords(up) + " would be");
       return;
     }
+    if (knows("corbel_courses") && knows("corbel_step") && knows("bricks") && !corbels(courses))
+      return;
+    if (wall_.dampCourse && knows("damp_course") && knows("corbel_courses")) dampCourse(courses);
     const size_t spots = v_.job.site.spots.size();
     if (!v_.known.hasOfEach("site.spots", spots, "at") ||
         !v_.known.hasOfEach("site.spots", spots, "level") || !knows("line"))
@@ -155,6 +158,47 @@ class GardenCheck {
     else if (wall_.top < high + 1e-6)
       error("top", "ends at " + levelWords(wall_.top) + ", under the ground at " + levelWords(high),
             "its top is over the ground");
+  }
+
+  // Common practice, no source: a course stands out by a quarter of a brick at most, and all of
+  // them by a third of the wall's thickness at each side.
+  bool corbels(int courses) const {
+    if (wall_.corbelCourses == 0) return true;
+    const double quarter = v_.job.walls.brickLength / 4,
+                 third = gardenThickness(v_.job.walls, wall_.bricks) / 3;
+    const double out = wall_.corbelCourses * wall_.corbelStep;
+    const auto floorMm = [](double metres) { return std::floor(metres * 1000 + 1e-6) / 1000; };
+    if (wall_.corbelCourses > courses - 2) {
+      error("corbel_courses",
+            "has " + std::to_string(courses) + " courses, and " +
+                std::to_string(wall_.corbelCourses) + " of them stand out",
+            "two courses at least stand under them");
+    } else if (wall_.corbelStep > quarter + 1e-6) {
+      error("corbel_step",
+            "has courses that stand out " + lengthWords(wall_.corbelStep) + " past the one below",
+            "a quarter of a brick, " + lengthWords(floorMm(quarter)) + ", is the most");
+    } else if (out > third + 1e-6) {
+      error("corbel_courses",
+            "stands out " + lengthWords(out) + " at each side of " +
+                lengthWords(gardenThickness(v_.job.walls, wall_.bricks)),
+            "a third of its thickness, " + lengthWords(floorMm(third)) +
+                " in all, is the most: fewer courses, or smaller steps");
+    } else {
+      return true;
+    }
+    return false;
+  }
+
+  void dampCourse(int courses) const {
+    const int over = *gardenDampCourse(v_.job.walls, wall_);
+    const int plain = courses - wall_.corbelCourses;
+    if (over >= 1 && over < plain) return;
+    const double gauge = gardenGauge(v_.job.walls, wall_);
+    error("damp_course",
+          "has its damp course at " + levelWords(*wall_.dampCourse) +
+              (over < 1 ? ", under its first course" : ", over its last plain course"),
+          "it lies in a bed joint from " + levelWords(wall_.base + gauge) + " to " +
+              levelWords(wall_.base + (plain - 1) * gauge));
   }
 
   // The nearest spot level.

@@ -53,6 +53,39 @@ std::string cutText(const Job& job) {
          inSeries(cuts) + ".";
 }
 
+// " Damp course in the bed under course 6, at -0.150, ..."
+std::string dampCourseText(const Job& job) {
+  std::vector<std::string> places;
+  for (size_t i = 0; i < job.gardenWalls.size(); ++i) {
+    const GardenPlan plan = planGardenWall(job, job.gardenWalls[i]);
+    if (!plan.dampCourse) continue;
+    const std::string of =
+        job.gardenWalls.size() > 1 ? " of " + gardenWallName(job, i) : std::string();
+    places.push_back("on course " + std::to_string(*plan.dampCourse) + of + ", at " +
+                     levelText(plan.levelOf(*plan.dampCourse)));
+  }
+  if (places.empty()) return "";
+  return " Bed the damp course in mortar right through wall and piers, " + inSeries(places) + ".";
+}
+
+std::string corbelText(const Job& job) {
+  std::vector<std::string> walls;
+  for (size_t i = 0; i < job.gardenWalls.size(); ++i) {
+    const GardenWall& wall = job.gardenWalls[i];
+    if (wall.corbelCourses == 0) continue;
+    const std::string of =
+        job.gardenWalls.size() > 1 ? " of " + gardenWallName(job, i) : std::string();
+    walls.push_back((wall.corbelCourses > 1
+                         ? "the last " + std::to_string(wall.corbelCourses) + " courses" + of +
+                               ", each " + lengthText(wall.corbelStep)
+                         : "the last course" + of + " " + lengthText(wall.corbelStep)) +
+                    " past the one below at each side");
+  }
+  if (walls.empty()) return "";
+  return " Stand out " + inSeries(walls) +
+         ": headers, their joints filled, weighted down before the next.";
+}
+
 }  // namespace
 
 void addGardenFacts(const Job& job, const Works& works, Facts& facts) {
@@ -75,7 +108,7 @@ void addGardenFacts(const Job& job, const Works& works, Facts& facts) {
   facts["garden-formations"] = levelsInSeries(formations);
   facts["garden-bases"] = levelsInSeries(bases);
   facts["garden-tops"] = levelsInSeries(tops);
-  facts["garden-cut"] = cutText(job);
+  facts["garden-cut"] = cutText(job) + dampCourseText(job) + corbelText(job);
   facts["garden-coping"] =
       coping ? ", then bed the coping with its drips clear of both faces, over a damp course" : "";
   facts["garden-stand"] = names.size() > 1 ? "Garden walls stand" : "The garden wall stands";

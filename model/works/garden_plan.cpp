@@ -49,12 +49,23 @@ Polygon GardenPlan::part(const GardenLength& length, double s0, double s1, doubl
           length.at(from(d1), d1)};
 }
 
+SolidEnd GardenPlan::cornerBefore(size_t length) const {
+  return cornerOf(lengths[length - 1].frame.along, lengths[length].frame.along);
+}
+
+double GardenPlan::levelOf(int course) const {
+  return course == courses ? wall->top : wall->base + course * gauge;
+}
+
 GardenPlan planGardenWall(const Job& job, const GardenWall& wall) {
   GardenPlan plan;
   plan.wall = &wall;
   plan.sizes = solidSizes(job.walls, wall);
   plan.courses = gardenCourses(job.walls, wall);
-  plan.gauge = (wall.top - wall.base) / plan.courses;
+  plan.gauge = gardenGauge(job.walls, wall);
+  plan.plain = plan.courses - wall.corbelCourses;
+  plan.corbel = gardenCorbel(job.walls, wall, plan.courses - 1);
+  plan.dampCourse = gardenDampCourse(job.walls, wall);
   const SolidPiers piers = piersOf(wall);
   if (piers.halfBricks > 0) {
     plan.pierSize = piers.halfBricks * plan.sizes.half() - plan.sizes.joint;

@@ -2,6 +2,7 @@
 // the ground.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -35,9 +36,12 @@ struct GardenPlan {
   const GardenWall* wall = nullptr;  // of the job it was made from
   SolidSizes sizes;
   int courses = 0;
-  double gauge = 0;       // of one course with its bed
-  double pierSize = 0;    // side of the piers' square; 0: none
-  double pierBefore = 0;  // how far they stand before the face
+  double gauge = 0;               // of one course with its bed
+  int plain = 0;                  // courses under the corbelled ones
+  double corbel = 0;              // how far the last course stands out past the wall's faces
+  std::optional<int> dampCourse;  // the course on it
+  double pierSize = 0;            // side of the piers' square; 0: none
+  double pierBefore = 0;          // how far they stand before the face
   std::vector<GardenLength> lengths;
 
   // A pier's square with a margin round it, anticlockwise.
@@ -46,6 +50,10 @@ struct GardenPlan {
   // The lengths of a wall between its piers, on the face: with `margin`, less that beside each.
   std::vector<std::array<double, 2>> betweenPiers(const GardenLength& length,
                                                   double margin = 0) const;
+  // The corner where a length begins that is not the first.
+  SolidEnd cornerBefore(size_t length) const;
+  // Level of the top of so many courses.
+  double levelOf(int course) const;
   // The wall from s0 to s1 and from depth d0 to d1, anticlockwise, mitred where that is its end.
   Polygon part(const GardenLength& length, double s0, double s1, double d0, double d1) const;
 };

@@ -85,7 +85,7 @@ RC_GTEST_PROP(GardenWalls, RiseNoMoreThanADaysHeightAndAreCopedThen, ()) {
     if (e.kind == ElementKind::GardenWall) {
       RC_ASSERT(e.top - e.underside < job.laying.dayRise + 1e-6);
       bricksUp = std::max(bricksUp, e.placed.end);
-    } else {
+    } else if (e.kind == ElementKind::Coping) {
       ++coping;
       RC_ASSERT(std::fabs(e.underside - wall.top) < 1e-9);
       RC_ASSERT(std::fabs(e.top - wall.top - wall.coping) < 1e-9);
@@ -93,6 +93,78 @@ RC_GTEST_PROP(GardenWalls, RiseNoMoreThanADaysHeightAndAreCopedThen, ()) {
     }
   }
   RC_ASSERT((coping > 0) == (wall.coping > 0));
+}
+
+double metresOf(const Works& works, ElementKind kind, const std::string& inId) {
+  double metres = 0;
+  for (const Element& e : works.elements)
+    if (e.kind == kind && e.id.find(inId) != std::string::npos) metres += e.quantity.amount;
+  return metres;
+}
+
+Job cornerWall() {
+  Job job;
+  job.outline = {{0, 0}, {6.74, 0}, {6.74, 4.49}, {0, 4.49}};
+  GardenWall wall;
+  wall.line = {{0, -5}, {4.49, -5}, {4.49, -7.24}};
+  wall.base = -0.450;
+  wall.top = 1.200;  // 22 courses
+  job.gardenWalls.push_back(wall);
+  return job;
+}
+
+// The sheet lies on the course at or under its level, in the bed of the next, and comes when that
+// course is begun.
+TEST(GardenWalls, HaveTheirDampCourseInTheBedAtOrUnderItsLevel) {
+  Job job = cornerWall();
+  job.gardenWalls[0].dampCourse = 0.040;
+  job.gardenWalls[0].pierBricks = 2;
+  const Works works = gardenOf(job);
+  size_t sheets = 0;
+  for (const Element& e : works.elements) {
+    if (e.kind != ElementKind::DampCourse) continue;
+    ++sheets;
+    EXPECT_NEAR(e.underside, 0.000, 1e-9);  // six courses up: 0.450
+    EXPECT_NEAR(e.top, 0.002, 1e-9);
+    for (const MasonryUnit& u : works.units)
+      EXPECT_FALSE(u.z0 < e.top - 1e-9 && u.z1 > e.underside + 1e-9);
+    for (const Element& w : works.elements)
+      if (w.kind == ElementKind::GardenWall && w.underside < -1e-9) {
+        EXPECT_NEAR(fractionAt(e.placed, {0, 0, 0}), fractionAt(w.placed, {0, 0, 0}), 1e-9);
+      }
+  }
+  EXPECT_EQ(sheets, 4u);  // two lengths, two piers
+  // Along the middle of the wall, less the piers: 4490 + 2240, and 107.5 past the outer corner.
+  EXPECT_NEAR(metresOf(works, ElementKind::DampCourse, "length"), 6.730 + 0.215 - 0.880, 1e-6);
+  EXPECT_NEAR(metresOf(works, ElementKind::DampCourse, "pier"), 0.880, 1e-6);
+}
+
+// Each of the last courses is wider than the one below by twice the step, and longer at a free end
+// by the step; the coping is as much wider than them as it is than a plain wall.
+TEST(GardenWalls, StandOutCourseByCourseAtTheirTop) {
+  Job job = cornerWall();
+  job.gardenWalls[0].line.pop_back();
+  job.gardenWalls[0].corbelCourses = 2;
+  const Works works = gardenOf(job);
+  size_t courses = 0;
+  for (const Element& e : works.elements) {
+    const Bounds b = bounds(e.solid);
+    double out = 0;
+    if (e.id.ends_with("corbel course 1")) out = 0.028;
+    if (e.id.ends_with("corbel course 2")) out = 0.056;
+    if (e.kind == ElementKind::Coping) out = 0.056 + 0.040;
+    courses += out > 0 ? 1 : 0;
+    EXPECT_NEAR(b.low.y, -5 - out, 1e-9) << e.id;
+    EXPECT_NEAR(b.high.y, -5 + 0.215 + out, 1e-9) << e.id;
+    EXPECT_NEAR(b.low.x, -out, 1e-9) << e.id;
+    EXPECT_NEAR(b.high.x, 4.490 + out, 1e-9) << e.id;
+    // 271 is a header and a quarter, 327 a header and a half.
+    for (size_t i = e.firstUnit; i < e.firstUnit + e.unitCount; ++i)
+      if (out > 0) {
+        EXPECT_LE(works.units[i].d1 - works.units[i].d0, 0.2151) << e.id;
+      }
+  }
+  EXPECT_EQ(courses, 3u);
 }
 
 TEST(GardenWalls, OfTheGardenStoreStandOnTheirConcreteWithAPierAtEachEnd) {
