@@ -7,6 +7,7 @@
 
 #include "model/bond/course_bands.h"
 #include "model/bond/leaf_units.h"
+#include "model/settingout/gable_edges.h"
 #include "model/walls/gable_profile.h"
 
 namespace model {
@@ -45,10 +46,11 @@ class LeafLayer {
     setFrame();
     double top = plan_.levelTop;
     if (out_.walls[plan_.wall].eaves == EavesKind::Gable) {
-      slope_ = rafterLineOn(out_, plan_.layer);
+      slope_ = gableLineOn(job_, out_, plan_.layer);
       for (const FacePair& place : slope_)
         top = std::max(top, std::min(place.front.y, place.back.y));
       setNeighbourTops();
+      endsReturn_ = brick_ && parapetOn(job_, out_, plan_.wall) != nullptr;
     }
     gatherCuts();
     leaf_.bands = courseBands(job_, out_, plan_, top);
@@ -99,7 +101,7 @@ class LeafLayer {
   }
 
   void closeEnds(const CourseBand& band, std::vector<LaidPiece>& pieces) const {
-    if (slope_.empty() || pieces.empty()) return;
+    if (slope_.empty() || pieces.empty() || endsReturn_) return;
     const WallLayer& layer = plan_.layer;
     const double longest = layer.thickness() + 2 * joint(), shortest = kLeastUnit + joint();
     if (!mitres_[0] && band.bottom > neighbourTops_[0] - kHair) {
@@ -270,6 +272,7 @@ class LeafLayer {
   std::vector<FacePair> slope_;            // of a gable
   std::array<double, 2> neighbourTops_{};  // of a gable: of the leaves at its start and end
   std::array<bool, 2> mitres_{};           // at the wall's start and end
+  bool endsReturn_ = false;  // of a parapet: its corners are turned above the eaves too
   LaidLeaf leaf_;
 };
 

@@ -5,6 +5,7 @@
 #include "model/job/job_names.h"
 #include "model/job/lengths.h"
 #include "model/job/validate.h"
+#include "model/job/validate_parapets.h"
 #include "model/job/value_words.h"
 
 namespace model {
@@ -200,8 +201,10 @@ bool isGable(const Job& job, const PlanFacts& plan, size_t wall) {
 std::vector<double> overhangs(const Job& job, const PlanFacts& plan) {
   std::vector<double> outward;
   for (size_t edge = 0; edge < plan.corners(); ++edge) {
-    const bool gable = isGable(job, plan, plan.wallOfEdge[edge]);
-    outward.push_back(gable ? -job.roof.verge : -job.roof.eaves);
+    const size_t wall = plan.wallOfEdge[edge];
+    outward.push_back(hasParapet(job, wall, plan.corners()) ? job.walls.total()
+                      : isGable(job, plan, wall)            ? -job.roof.verge
+                                                            : -job.roof.eaves);
   }
   for (size_t corner = 0; corner < plan.corners(); ++corner) {
     if (std::abs(plan.angle[corner] - kPi) > 1e-6) continue;

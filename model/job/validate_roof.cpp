@@ -6,6 +6,7 @@
 #include "model/geometry/skeleton.h"
 #include "model/job/job_names.h"
 #include "model/job/validate.h"
+#include "model/job/validate_parapets.h"
 #include "model/job/value_words.h"
 
 namespace model {
@@ -97,7 +98,9 @@ std::optional<RoofPlan> roofPlan(const Validation& v, const PlanFacts& plan,
   for (size_t edge = 0; edge < plan.corners(); ++edge) {
     const size_t wall = plan.wallOfEdge[edge];
     byEdge.push_back(gable[wall]);
-    inward.push_back(gable[wall] ? -v.job.roof.verge : -v.job.roof.eaves);
+    inward.push_back(hasParapet(v.job, wall, plan.corners()) ? v.job.walls.total()
+                     : gable[wall]                           ? -v.job.roof.verge
+                                                             : -v.job.roof.eaves);
     if (gable[wall]) firstGable = std::min(firstGable, wall);
   }
   const Polygon eaves = offsetMitred(plan.outline, inward);
@@ -182,6 +185,7 @@ void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,
   if (!plan) return;
   const auto gable = gables(v, *plan);
   if (!gable || !gablesCanBe(v, *plan, *gable)) return;
+  if (!validateParapets(v, *plan, *gable)) return;
   if (!v.known.has({"roof.verge", "roof.eaves"})) return;
   const auto roof = roofPlan(v, *plan, *gable);
   if (roof) validateGableOpenings(v, *plan, levels, *gable, *roof);

@@ -3,6 +3,7 @@
 
 #include "model/level_text.h"
 #include "model/programme/fact_text.h"
+#include "model/settingout/gable_edges.h"
 #include "model/works/scaffold_room.h"
 
 namespace model {
@@ -82,10 +83,31 @@ void addRoofScaffold(const Job& job, const SettingOut& out, Facts& facts) {
       reached.empty() ? "" : "go on up the gables as far as they need boards, ";
 }
 
-void addRoofShape(const SettingOut& out, Facts& facts) {
-  bool gabled = false, eavesMeet = false;
+// "Parapet on E-F 300 over the covering: ..."
+std::string parapetText(const Job& job, const SettingOut& out) {
+  std::vector<std::string> walls;
+  bool coping = false;
+  for (size_t i = 0; i < out.walls.size(); ++i) {
+    const RoofEdge* parapet = parapetOn(job, out, i);
+    if (!parapet) continue;
+    walls.push_back(out.walls[i].name + " " + lengthText(parapet->parapet));
+    coping |= parapet->coping > 0;
+  }
+  if (walls.empty()) return "";
+  return " Parapets go on past the roof, square to the slope over its covering: " +
+         inSeries(walls) +
+         ". Return their ends and close the cavity there, and step trays through it over the "
+         "slope" +
+         (coping
+              ? "; then a damp course over both leaves, kneelers, and the coping from its foot up."
+              : ".");
+}
+
+void addRoofShape(const Job& job, const SettingOut& out, Facts& facts) {
+  bool gabled = false, verges = false, eavesMeet = false;
   for (size_t i = 0; i < out.walls.size(); ++i) {
     gabled = gabled || gableAt(out, i);
+    verges = verges || (gableAt(out, i) && !parapetOn(job, out, i));
     eavesMeet = eavesMeet || (!gableAt(out, i) && !gableAt(out, i + 1));
   }
   std::set<RoofLineKind> lines;
@@ -100,8 +122,12 @@ void addRoofShape(const SettingOut& out, Facts& facts) {
   facts["roof-held"] = gabled ? "braced and strapped" : "braced";
   facts["lapped"] = eavesMeet ? "at the corners" : "where two lengths meet";
   facts["mitred"] = eavesMeet ? "mitred at the corners, " : "";
-  facts["edge-boards"] = gabled ? "fascia and barge boards" : "fascia boards";
+  facts["edge-boards"] = verges ? "fascia and barge boards" : "fascia boards";
   facts["roof-top"] = lines.count(RoofLineKind::Ridge) ? "ridge" : "peak";
+  facts["parapets"] = parapetText(job, out);
+  facts["flashing"] = facts["parapets"].empty()
+                          ? ""
+                          : " Flash it to the parapets as it goes up, into the bed joints.";
   facts["slopes"] = out.roof.faces.size() == 2 ? "both slopes" : "all slopes";
 }
 
@@ -110,7 +136,7 @@ void addRoofShape(const SettingOut& out, Facts& facts) {
 void addBuildingFacts(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
   addWalls(job, out, works, facts);
   addFloors(job, out, works, facts);
-  addRoofShape(out, facts);
+  addRoofShape(job, out, facts);
   addRoofScaffold(job, out, facts);
   facts["pitch"] = degreesText(job.roof.pitch);
   facts["wall-top"] = levelText(out.levels.wallTop);

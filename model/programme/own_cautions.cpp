@@ -7,6 +7,7 @@
 #include "model/level_text.h"
 #include "model/programme/fact_text.h"
 #include "model/programme/stage_words.h"
+#include "model/settingout/gable_edges.h"
 #include "model/walls/leaf_plan.h"
 #include "model/works/scaffold_plan.h"
 
@@ -96,6 +97,37 @@ void mindLintels(const Job& job, const SettingOut& out, StageTraits& traits) {
       "Nothing is built or stood on a lintel before its beds are firm.";
 }
 
+// What is cut through by a sheet, and what is heavier at its top, may tip. Common practice, no
+// source.
+void mindGardenWalls(const Job& job, StageTraits& traits) {
+  bool sheet = false, corbel = false;
+  for (const GardenWall& wall : job.gardenWalls) {
+    sheet |= wall.dampCourse.has_value();
+    corbel |= wall.corbelCourses > 0;
+  }
+  std::string& mind = traits.alsoMind[K::GardenWalls];
+  if (sheet)
+    mind +=
+        "A sheet damp course parts a wall that stands by itself: only where its designer has drawn "
+        "it, of the kind drawn, between full beds.";
+  if (corbel)
+    mind += std::string(mind.empty() ? "" : " ") +
+            "Courses that stand out tip while they are green: one at a time, held down, nothing "
+            "leans on them.";
+  if (mind.empty()) traits.alsoMind.erase(K::GardenWalls);
+}
+
+void mindParapets(const Job& job, const SettingOut& out, StageTraits& traits) {
+  std::vector<std::string> names;
+  for (size_t i = 0; i < out.walls.size(); ++i)
+    if (parapetOn(job, out, i)) names.push_back(out.walls[i].name);
+  if (names.empty()) return;
+  traits.alsoMind[K::Gables] =
+      "Wind takes a parapet from both sides: its height, its ties and straps, and how kneelers and "
+      "sloping copings are held, are the designer's (" +
+      inSeries(names) + "). Props stay until that is done; nothing is stacked on it.";
+}
+
 }  // namespace
 
 std::string bareSidesInWords(const Job& job, const SettingOut& out) {
@@ -117,6 +149,8 @@ void addOwnCautions(const Job& job, const SettingOut& out, StageTraits& traits) 
   mindDeepTrenches(out, traits);
   mindDrops(job, out, traits);
   mindLintels(job, out, traits);
+  mindParapets(job, out, traits);
+  mindGardenWalls(job, traits);
 }
 
 }  // namespace model

@@ -152,7 +152,7 @@ constexpr std::array kWallWords{
     StageWords{K::Gables, "gables", "Build up the gables",
                "Build the gables first and fit the rafters to them: both leaves up to the line of "
                "the rafters' underside, off a template, with raking props until they are strapped."
-               "{rising-lintels}",
+               "{rising-lintels}{parapets}",
                "Gables stand propped to the slope of the roof."},
     StageWords{K::Rafters, "rafters", "Cut and fix the rafters",
                "Cut a pattern pair and try it at both ends, then fix {roof-timbers} at "
@@ -165,7 +165,7 @@ constexpr std::array kWallWords{
     StageWords{
         K::RoofCovering, "roof-covering", "Cover the roof",
         "Underlay, battens to a counted gauge, then the covering from the eaves at {eaves} up "
-        "to the {roof-top} at {ridge}, {slopes} loaded evenly.",
+        "to the {roof-top} at {ridge}, {slopes} loaded evenly.{flashing}",
         "The roof sheds water; top of the {roof-top} at {ridge}."},
     StageWords{K::WindowsAndDoors, "windows-and-doors", "Fit the {frames}",
                "Fix frames in their openings, plumb and packed, and seal round them.", "{closed}."},

@@ -5,15 +5,18 @@
 #include <glm/geometric.hpp>
 
 #include "model/settingout/derive.h"
+#include "model/settingout/gable_edges.h"
 
 namespace model {
 
 void deriveRoof(const Job& job, SettingOut& out) {
   std::vector<double> inward;
   std::vector<bool> gable;
-  for (const WallLine& wall : out.walls) {
-    gable.push_back(wall.eaves == EavesKind::Gable);
-    inward.push_back(gable.back() ? -job.roof.verge : -job.roof.eaves);
+  for (size_t wall = 0; wall < out.walls.size(); ++wall) {
+    gable.push_back(out.walls[wall].eaves == EavesKind::Gable);
+    inward.push_back(parapetOn(job, out, wall) ? out.faceDistances.innerFace
+                     : gable.back()            ? -job.roof.verge
+                                               : -job.roof.eaves);
   }
   out.eavesOutline = offsetMitred(out.outline, inward);
   if (const auto result = roofSkeleton(out.eavesOutline, gable); result.skeleton) {

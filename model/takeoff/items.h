@@ -20,6 +20,7 @@ void countMasonry(const TakeoffInput&, Tally&);      // walls, render
 void countUnits(const TakeoffInput&, Tally&);    // a part of it: bricks, blocks and their mortar
 void countBuiltIn(const TakeoffInput&, Tally&);  // ties, insulation, closers, damp courses, trays
 void countGardenWalls(const TakeoffInput&, Tally&);  // brickwork, coping
+void countParapets(const TakeoffInput&, Tally&);     // copings, kneelers, what keeps them dry
 void countLintels(const TakeoffInput&, Tally&);
 void countFloors(const TakeoffInput&, Tally&);
 void countRoof(const TakeoffInput&, Tally&);

@@ -63,11 +63,12 @@ void countDampCourses(const TakeoffInput& in, Tally& tally) {
   for (const Element& e : in.works.elements) {
     const auto wall = in.settingOut.wallNamed(e.wall);
     if (!wall) continue;
-    if (e.kind == ElementKind::DampCourse) {
-      const bool upright = e.placed.stage.kind != StageKind::DampCourse;
+    const bool atJambs = e.id.find("/jambs/") != std::string::npos;
+    if (e.kind == ElementKind::DampCourse &&
+        (atJambs || e.placed.stage.kind == StageKind::DampCourse)) {
       const double width = extentAlong(e.solid, Vec3(in.settingOut.walls[*wall].outward, 0));
       const TakeoffItem item =
-          upright ? TakeoffItem{"Damp course, upright at jambs", Unit::Metre, waste::kMembrane, 1,
+          atJambs ? TakeoffItem{"Damp course, upright at jambs", Unit::Metre, waste::kMembrane, 1,
                                 "between closer and outer leaf"}
                   : TakeoffItem{"Damp course, " + lengthText(width) + " wide", Unit::Metre,
                                 waste::kMembrane, 1, "each leaf on its own; laps in the allowance"};

@@ -12,6 +12,7 @@ Takeoff deriveTakeoff(const Job& job, const SettingOut& settingOut, const Works&
   countConcrete(input, tally);
   countMasonry(input, tally);
   countBuiltIn(input, tally);
+  countParapets(input, tally);
   countLintels(input, tally);
   countGardenWalls(input, tally);
   countFloors(input, tally);

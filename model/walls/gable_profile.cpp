@@ -6,6 +6,8 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/walls/parapet_line.h"
+
 namespace model {
 
 namespace {
@@ -91,6 +93,20 @@ std::vector<FacePair> rafterLineOn(const SettingOut& settingOut, const WallLayer
     }
   }
   line.push_back({under(layer.endFront, layer.outer), under(layer.endBack, layer.inner)});
+  return line;
+}
+
+std::vector<FacePair> gableLineOn(const Job& job, const SettingOut& settingOut,
+                                  const WallLayer& layer) {
+  const auto wall = static_cast<size_t>(layer.wall - settingOut.walls.data());
+  const std::vector<Vec2> top = parapetLine(job, settingOut, wall);
+  if (top.empty()) return rafterLineOn(settingOut, layer);
+  // Level at its ends, over the mitres of every layer.
+  std::vector<FacePair> line;
+  line.push_back({{layer.startFront, top.front().y}, {layer.startBack, top.front().y}});
+  for (const Vec2& p : top)
+    if (p.x > layer.from + 1e-3 && p.x < layer.to - 1e-3) line.push_back({p, p});
+  line.push_back({{layer.endFront, top.back().y}, {layer.endBack, top.back().y}});
   return line;
 }
 

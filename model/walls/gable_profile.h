@@ -1,4 +1,4 @@
-// The line that the rafters' underside draws on the faces of a layer of wall.
+// The line that a gable goes up to on the faces of a layer of wall.
 #pragma once
 
 #include <vector>
@@ -8,9 +8,13 @@
 
 namespace model {
 
-// From the layer's start to its end; consecutive places are joined by straight lines on both
-// faces. Exact wherever the same roof faces stand over both faces of the layer; where a valley or
-// hip cuts between the two, the lower face rules.
+// The line that a gable's masonry goes up to: of the rafters' underside, or a parapet's own.
+std::vector<FacePair> gableLineOn(const Job& job, const SettingOut& settingOut,
+                                  const WallLayer& layer);
+
+// The line that the rafters' underside draws. From the layer's start to its end; consecutive places
+// are joined by straight lines on both faces. Exact wherever the same roof faces stand over both
+// faces of the layer; where a valley or hip cuts between the two, the lower face rules.
 std::vector<FacePair> rafterLineOn(const SettingOut& settingOut, const WallLayer& layer);
 
 // The lowest level of that line.

@@ -84,7 +84,7 @@ Rect lintelRect(const Job& job, const SettingOut& settingOut, const LeafPlan& pl
 void planLintels(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
   const bool gable = settingOut.walls[plan.wall].eaves == EavesKind::Gable;
   std::vector<FacePair> slope;
-  if (gable) slope = rafterLineOn(settingOut, plan.layer);
+  if (gable) slope = gableLineOn(job, settingOut, plan.layer);
   for (size_t i = 0; i < settingOut.openings.size(); ++i) {
     if (settingOut.openings[i].wall != plan.wall) continue;
     LintelPlan lintel;
@@ -232,7 +232,7 @@ double levelTopOf(const Job& job, const SettingOut& settingOut, const WallLayer&
     top = std::min(top, levels.eavesUnderside + layer.outer * settingOut.tanPitch);
   }  // else under the plate: the birdsmouths clear it
   if (settingOut.walls[wall].eaves == EavesKind::Gable) {
-    const double slope = lowestOf(rafterLineOn(settingOut, layer)) - kClear;
+    const double slope = lowestOf(gableLineOn(job, settingOut, layer)) - kClear;
     const double course = job.walls.course();
     if (layer.outer > settingOut.faceDistances.innerLeafFront - 1e-9)
       top = std::min(top, blockCourseUnder(job, settingOut, slope));

@@ -42,6 +42,12 @@ WallLayer layerIn(const std::vector<WallLine>& walls, size_t wall, double outer,
   return layer;
 }
 
+WallLayer squared(WallLayer layer) {
+  layer.from = layer.startFront = layer.startBack = 0;
+  layer.to = layer.endFront = layer.endBack = layer.wall->length;
+  return layer;
+}
+
 FacePair WallLayer::through(const Vec2& point) const {
   if (std::fabs(point.x - from) < kAtEnd) return {{startFront, point.y}, {startBack, point.y}};
   if (std::fabs(point.x - to) < kAtEnd) return {{endFront, point.y}, {endBack, point.y}};

@@ -36,6 +36,9 @@ struct WallLayer {
   Solid solid(const Region& elevation, const std::vector<FacePair>& places) const;
 };
 
+// The layer from end to end of its wall's outer face, without mitres.
+WallLayer squared(WallLayer layer);
+
 WallLayer layerOf(const SettingOut& settingOut, size_t wall, double outer, double inner);
 // The same in walls that go round one after another; they must outlive the layer.
 WallLayer layerIn(const std::vector<WallLine>& walls, size_t wall, double outer, double inner);

@@ -42,7 +42,7 @@ void buildAirBricks(const Job& job, const SettingOut& settingOut, const CavityPl
         vent.rect.z0 < damp - kDampCourseThickness - 1e-6
             ? whole(below, fractionAt(upward(below, foot, damp - kDampCourseThickness),
                                       {0, 0, vent.rect.z0}))
-            : whenLeafReaches(settingOut, vent.rect.z0, false);
+            : whenLeafReaches(job, settingOut, vent.rect.z0, false);
     const std::string number = std::to_string(vent.airBrick + 1);
     const auto put = [&](const char* what, ElementKind kind, Material material, Solid solid) {
       Element element;

@@ -14,7 +14,8 @@ Works buildWorks(const Job& job, const SettingOut& settingOut) {
       buildDampCourse,        buildScaffold,     buildLintels,
       buildUpperFloors,       buildWallPlates,   buildRafters,
       buildFasciaBoards,      buildRoofCovering, buildWindowsAndDoors,
-      buildPadstonesAndSills, buildRender,       buildGardenWalls,
+      buildPadstonesAndSills, buildRender,       buildParapets,
+      buildGardenWalls,
   };
   Works works;
   for (const Build build : kParts) build(job, settingOut, works);

@@ -5,6 +5,7 @@
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
+#include "model/works/gable_rise.h"
 #include "model/works/wall_infill.h"
 
 namespace model {
@@ -24,7 +25,7 @@ class Closers {
     if (layer_.empty()) return;
     levelTop_ = levelTopOf(job, settingOut, layer_, wall, false);
     const bool gable = settingOut.walls[wall].eaves == EavesKind::Gable;
-    if (gable) slope_ = rafterLineOn(settingOut, layer_);
+    if (gable) slope_ = gableLineOn(job, settingOut, layer_);
     for (size_t i = 0; i < settingOut.openings.size(); ++i) {
       const BuiltOpening& o = settingOut.openings[i];
       if (o.wall != wall) continue;
@@ -116,8 +117,7 @@ class CloserBuilder {
       from = to;
     }
     if (line_.eaves != EavesKind::Gable) return;
-    inOneGo(plan, from, 1e300, "gable", "gable",
-            upward({StageKind::Gables}, settingOut_.levels.outerLeafTop, settingOut_.levels.ridge));
+    inOneGo(plan, from, 1e300, "gable", "gable", gableRise(job_, settingOut_));
   }
 
  private:

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "model/bond/course_bands.h"
+#include "model/walls/parapet_line.h"
 
 namespace model {
 
@@ -21,7 +22,7 @@ std::vector<BlockBed> blockBeds(const Job& job, const SettingOut& settingOut,
                                 const LeafPlan& inner) {
   constexpr double kLeast = 0.050;  // a thinner course is no block, and holds no tie
   const bool gable = settingOut.walls[inner.wall].eaves == EavesKind::Gable;
-  const double top = gable ? settingOut.levels.ridge : inner.levelTop;
+  const double top = gable ? gableTop(job, settingOut) : inner.levelTop;
   const double damp = settingOut.levels.dampCourse;
   std::vector<BlockBed> beds;
   for (const CourseBand& band : courseBands(job, settingOut, inner, top)) {
@@ -52,7 +53,7 @@ CavityPlan cavityPlan(const Job& job, const SettingOut& settingOut, size_t wall)
   if (plan.empty()) return plan;
   plan.levelTop = levelTopOf(job, settingOut, plan.layer, wall, false);
   if (settingOut.walls[wall].eaves == EavesKind::Gable)
-    plan.slope = rafterLineOn(settingOut, plan.layer);
+    plan.slope = gableLineOn(job, settingOut, plan.layer);
   plan.openings = openingsIn(settingOut, plan.layer, wall);
   plan.closers = closerPlan(job, settingOut, wall);
   for (const VentPlan& vent : plan.outer.vents)

@@ -6,7 +6,7 @@
 
 namespace model {
 
-void buildCavityTrays(const Job&, const SettingOut& settingOut, const CavityPlan& plan,
+void buildCavityTrays(const Job& job, const SettingOut& settingOut, const CavityPlan& plan,
                       Works& works) {
   const WallLine& line = settingOut.walls[plan.wall];
   const double out = plan.layer.outer, in = plan.layer.inner, thick = kTrayThickness;
@@ -25,7 +25,8 @@ void buildCavityTrays(const Job&, const SettingOut& settingOut, const CavityPlan
     element.material = Material::Membrane;
     element.quantity = {tray.to - tray.from, Unit::Metre};
     // With the run, not with its lintel: the inner leaf that it leans on is not there before.
-    element.placed = whenLeafReaches(settingOut, tray.low, tray.low > plan.outer.levelTop - 1e-6);
+    element.placed =
+        whenLeafReaches(job, settingOut, tray.low, tray.low > plan.outer.levelTop - 1e-6);
     element.wall = line.name;
     add(works, std::move(element));
   }

@@ -5,11 +5,13 @@
 #include <optional>
 
 #include "model/bond/laid_leaf.h"
+#include "model/settingout/gable_edges.h"
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
 #include "model/works/cavity_closers.h"
 #include "model/works/cavity_parts.h"
+#include "model/works/gable_rise.h"
 #include "model/works/leaf_parts.h"
 #include "model/works/parts.h"
 #include "model/works/racking.h"
@@ -120,10 +122,13 @@ class LeafBuilder {
   }
 
   void gable() {
-    const auto line = rafterLineOn(settingOut_, plan_.layer);
-    put("gable", "gable", gableSolid(plan_.layer, line, plan_.levelTop, cuts_),
-        upward({StageKind::Gables}, settingOut_.levels.outerLeafTop, settingOut_.levels.ridge),
-        unitsIn({betweenLevels(-1e6, 1e6)}));
+    // Over the eaves a parapet's outer leaf has the whole corner: the return is behind it.
+    const bool returned =
+        plan_.side == LeafSide::Outer && parapetOn(job_, settingOut_, plan_.wall) != nullptr;
+    const WallLayer layer = returned ? squared(plan_.layer) : plan_.layer;
+    put("gable", "gable",
+        gableSolid(layer, gableLineOn(job_, settingOut_, layer), plan_.levelTop, cuts_),
+        gableRise(job_, settingOut_), unitsIn({betweenLevels(-1e6, 1e6)}));
   }
 
   const Job& job_;
@@ -160,7 +165,7 @@ void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works
       buildWallTies(job, settingOut, cavity, corners, works);
       buildInsulationBoards(job, settingOut, cavity, works);
       buildCavityTrays(job, settingOut, cavity, works);
-      buildWeepVents(settingOut, cavity, holes, works);
+      buildWeepVents(job, settingOut, cavity, holes, works);
       buildAirBricks(job, settingOut, cavity, works);
     }
     buildCavityClosers(job, settingOut, wall, works);

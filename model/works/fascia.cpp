@@ -8,6 +8,7 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/settingout/gable_edges.h"
 #include "model/works/parts.h"
 #include "model/works/roof_frame.h"
 
@@ -17,11 +18,15 @@ namespace {
 constexpr double kThickness = 0.025;  // common practice, no source
 constexpr double kThinnest = 0.006;
 
-// The eaves outline moved out by the boards' thickness. Where two eaves come so close that boards
-// would meet face to face, thinner ones are used; none when there is room for none.
-Polygon outsideOf(const Polygon& eaves) {
+// The eaves outline moved out by the boards' thickness; fascia boards end square at parapets. Where
+// two eaves come so close that boards would meet face to face, thinner ones are used; none when
+// there is room for none.
+Polygon outsideOf(const Job& job, const SettingOut& settingOut) {
   for (double thickness = kThickness; thickness >= kThinnest; thickness /= 2) {
-    Polygon outside = offsetMitred(eaves, -thickness);
+    std::vector<double> inward;
+    for (size_t wall = 0; wall < settingOut.walls.size(); ++wall)
+      inward.push_back(parapetOn(job, settingOut, wall) ? 0 : -thickness);
+    Polygon outside = offsetMitred(settingOut.eavesOutline, inward);
     if (!crossingEdges(outside)) return outside;
   }
   return {};
@@ -43,15 +48,16 @@ Vec2 carriedOut(const Length& edge, const Vec2& p) {
 class Boards {
  public:
   Boards(const Job& job, const SettingOut& settingOut)
-      : job_(job), settingOut_(settingOut), outside_(outsideOf(settingOut.eavesOutline)) {}
+      : job_(job), settingOut_(settingOut), outside_(outsideOf(job, settingOut)) {}
 
   std::vector<Element> all() const {
     std::vector<Element> boards;
     if (outside_.empty()) return boards;
     const std::vector<RoofFace>& faces = settingOut_.roof.faces;
     for (size_t f = 0; f < faces.size(); ++f) boards.push_back(fascia(f));
-    for (const WallLine& wall : settingOut_.walls)
-      if (wall.eaves == EavesKind::Gable) addBarges(wall, boards);
+    for (size_t wall = 0; wall < settingOut_.walls.size(); ++wall)
+      if (settingOut_.walls[wall].eaves == EavesKind::Gable && !parapetOn(job_, settingOut_, wall))
+        addBarges(wall, boards);
     for (size_t i = 0; i < boards.size(); ++i)
       boards[i].placed = whole({StageKind::Fascia}, double(i) / double(boards.size()));
     return boards;
@@ -88,35 +94,15 @@ class Boards {
     return element;
   }
 
-  size_t faceOf(size_t edge) const {
-    const std::vector<RoofFace>& faces = settingOut_.roof.faces;
-    return static_cast<size_t>(
-        std::find_if(faces.begin(), faces.end(),
-                     [&](const RoofFace& face) { return face.edge == edge; }) -
-        faces.begin());
-  }
-
   // One for each slope that ends at the gable, cut plumb where it meets the next.
-  void addBarges(const WallLine& wall, std::vector<Element>& boards) const {
+  void addBarges(size_t index, std::vector<Element>& boards) const {
+    const WallLine& wall = settingOut_.walls[index];
     const Length edge = edgeOf(wall);
-    const auto s = [&](const Vec2& p) { return glm::dot(p - edge.from, wall.along); };
-    std::vector<const RoofLine*> verges;
-    for (const RoofLine& line : settingOut_.roof.lines) {
-      const bool here = line.kind == RoofLineKind::Verge &&
-                        std::abs(cross(wall.along, line.a - edge.from)) < 1e-6 &&
-                        std::abs(cross(wall.along, line.b - edge.from)) < 1e-6 &&
-                        s((line.a + line.b) / 2.0) > 0 && s((line.a + line.b) / 2.0) < s(edge.to);
-      if (here) verges.push_back(&line);
-    }
-    std::sort(verges.begin(), verges.end(), [&](const RoofLine* a, const RoofLine* b) {
-      return s(a->a) + s(a->b) < s(b->a) + s(b->b);
-    });
-    for (size_t i = 0; i < verges.size(); ++i) {
-      Length length{verges[i]->a, verges[i]->b, {}, {}};
-      if (s(length.from) > s(length.to)) std::swap(length.from, length.to);
-      length.outsideFrom = carriedOut(edge, length.from);
-      length.outsideTo = carriedOut(edge, length.to);
-      const size_t face = faceOf(verges[i]->faceA);
+    const std::vector<SlopeEnd> slopes = slopeEndsAt(settingOut_, index);
+    for (size_t i = 0; i < slopes.size(); ++i) {
+      const Length length{slopes[i].a, slopes[i].b, carriedOut(edge, slopes[i].a),
+                          carriedOut(edge, slopes[i].b)};
+      const size_t face = slopes[i].face;
       Element element =
           board(wall, ElementKind::BargeBoard, length, settingOut_.rafterUnderside(face),
                 rafterTop(job_, settingOut_, face));

@@ -6,6 +6,7 @@
 #include "model/walls/wall_names.h"
 #include "model/works/across_cavity.h"
 #include "model/works/cavity_parts.h"
+#include "model/works/gable_rise.h"
 #include "model/works/wall_infill.h"
 
 namespace model {
@@ -31,7 +32,7 @@ class Boards {
   void build() {
     if (layer_.empty()) return;
     levelTop_ = levelTopOf(job_, settingOut_, layer_, plan_.wall, false);
-    if (!plan_.slope.empty()) slope_ = rafterLineOn(settingOut_, layer_);
+    if (!plan_.slope.empty()) slope_ = gableLineOn(job_, settingOut_, layer_);
     for (const CloserPlan& closer : plan_.closers) holes_.push_back(closer.rect);
     holes_.insert(holes_.end(), plan_.openings.begin(), plan_.openings.end());
     for (const TrayPlan& tray : plan_.trays) holes_.push_back(tray.rect());
@@ -224,8 +225,7 @@ class Boards {
     element.quantity = {volume(parts_[part]) / layer_.thickness(), Unit::SquareMetre};
     element.solid = std::move(parts_[part]);
     if (gable) {
-      element.placed =
-          upward({StageKind::Gables}, settingOut_.levels.outerLeafTop, settingOut_.levels.ridge);
+      element.placed = gableRise(job_, settingOut_);
     } else {
       const Lift& lift = settingOut_.lifts[part];
       const double from = part == 0 ? insulationBottom(settingOut_) : lift.bottom;

@@ -3,6 +3,7 @@
 
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
+#include "model/works/gable_rise.h"
 #include "model/works/lintel_placement.h"
 #include "model/works/parts.h"
 
@@ -12,14 +13,14 @@ namespace {
 
 // Laid in a stage of their own they come one after another; otherwise each when the wall that rises
 // has come up to its bearing. Always whole.
-Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
+Placement placementOf(const Job& job, const SettingOut& settingOut, const LintelPlan& lintel) {
   const Vec3 bearing{0, 0, lintel.rect.z0};
   if (lintel.ownStage) {
     const double count = static_cast<double>(settingOut.openings.size());
     return whole(lintel.stage, static_cast<double>(lintel.opening) / count);
   }
   if (lintel.stage.kind == StageKind::Gables)
-    return whenLeafReaches(settingOut, lintel.rect.z0, true);
+    return whenLeafReaches(job, settingOut, lintel.rect.z0, true);
   for (const Lift& lift : settingOut.lifts) {
     if (lift.storey == lintel.stage.storey && lift.number == lintel.stage.lift) {
       return whole(lintel.stage, fractionAt(upward(lintel.stage, lift.bottom, lift.top), bearing));
@@ -30,12 +31,12 @@ Placement placementOf(const SettingOut& settingOut, const LintelPlan& lintel) {
 
 }  // namespace
 
-Placement whenLeafReaches(const SettingOut& settingOut, double level, bool inGable) {
+Placement whenLeafReaches(const Job& job, const SettingOut& settingOut, double level,
+                          bool inGable) {
   const Vec3 bed{0, 0, level};
   if (inGable) {
-    const StageKey stage{StageKind::Gables, 0, 0};
-    const Levels& levels = settingOut.levels;
-    return whole(stage, fractionAt(upward(stage, levels.outerLeafTop, levels.ridge), bed));
+    const Placement rise = gableRise(job, settingOut);
+    return whole(rise.stage, fractionAt(rise, bed));
   }
   const Lift* at = &settingOut.lifts.front();
   for (const Lift& lift : settingOut.lifts)
@@ -58,7 +59,7 @@ void buildLintels(const Job& job, const SettingOut& settingOut, Works& works) {
         element.material = Material::Concrete;
         element.solid = plan.layer.solid(fromRectangles({lintel.rect}, {}));
         element.quantity = {1, Unit::Each};
-        element.placed = placementOf(settingOut, lintel);
+        element.placed = placementOf(job, settingOut, lintel);
         element.wall = line.name;
         add(works, std::move(element));
       }

@@ -8,6 +8,6 @@ namespace model {
 
 // When the run between the corners has come up to a level; at a gable, over where its wall ends
 // level, the gable. Always whole.
-Placement whenLeafReaches(const SettingOut& settingOut, double level, bool inGable);
+Placement whenLeafReaches(const Job& job, const SettingOut& settingOut, double level, bool inGable);
 
 }  // namespace model

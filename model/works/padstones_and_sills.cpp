@@ -15,7 +15,8 @@ namespace {
 // frame: common practice, no source.
 constexpr double kNose = 0.040, kFall = 0.010;
 
-void buildPadstones(const SettingOut& settingOut, const LeafPlan& plan, Works& works) {
+void buildPadstones(const Job& job, const SettingOut& settingOut, const LeafPlan& plan,
+                    Works& works) {
   const WallLine& line = settingOut.walls[plan.wall];
   for (const PadstonePlan& padstone : plan.padstones) {
     const std::string over = openingLabel(settingOut, plan.lintels[padstone.lintel].opening);
@@ -28,7 +29,7 @@ void buildPadstones(const SettingOut& settingOut, const LeafPlan& plan, Works& w
     plan.layer.addBox(padstone.rect, element.solid);
     element.quantity = {1, Unit::Each};
     element.placed =
-        whenLeafReaches(settingOut, padstone.rect.z0, padstone.rect.z0 > plan.levelTop - 1e-6);
+        whenLeafReaches(job, settingOut, padstone.rect.z0, padstone.rect.z0 > plan.levelTop - 1e-6);
     element.wall = line.name;
     add(works, std::move(element));
   }
@@ -49,7 +50,7 @@ void buildSills(const Job& job, const SettingOut& settingOut, const LeafPlan& pl
         line, {{front, r.z0}, {back, r.z0}, {back, r.z1}, {kReveal, r.z1}, {front, r.z1 - kFall}},
         r.s0, r.s1);
     element.quantity = {1, Unit::Each};
-    element.placed = whenLeafReaches(settingOut, r.z0, false);
+    element.placed = whenLeafReaches(job, settingOut, r.z0, false);
     element.wall = line.name;
     add(works, std::move(element));
   }
@@ -60,7 +61,7 @@ void buildSills(const Job& job, const SettingOut& settingOut, const LeafPlan& pl
 void buildPadstonesAndSills(const Job& job, const SettingOut& settingOut, Works& works) {
   for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
     const LeafPlan inner = leafPlan(job, settingOut, wall, LeafSide::Inner);
-    if (!inner.layer.empty()) buildPadstones(settingOut, inner, works);
+    if (!inner.layer.empty()) buildPadstones(job, settingOut, inner, works);
     const LeafPlan outer = leafPlan(job, settingOut, wall, LeafSide::Outer);
     if (!outer.layer.empty()) buildSills(job, settingOut, outer, works);
   }

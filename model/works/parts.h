@@ -24,6 +24,7 @@ void buildPadstonesAndSills(const Job&, const SettingOut&, Works&);
 void buildWindowsAndDoors(const Job&, const SettingOut&, Works&);
 void buildRender(const Job&, const SettingOut&, Works&);       // on the outer leaf
 void buildGardenWalls(const Job&, const SettingOut&, Works&);  // their piers and copings too
+void buildParapets(const Job&, const SettingOut&, Works&);     // their ends, kneelers and copings
 void buildUpperFloors(const Job&, const SettingOut&, Works&);
 void buildWallPlates(const Job&, const SettingOut&, Works&);
 void buildRafters(const Job&, const SettingOut&, Works&);

@@ -134,7 +134,7 @@ class WallRender {
     for (const SillPlan& sill : leaf.sills) openings.push_back(sill.rect);
     for (const VentPlan& vent : leaf.vents) openings.push_back(vent.rect);
     if (line_.eaves == EavesKind::Gable) {
-      const auto slope = rafterLineOn(settingOut_, part);
+      const auto slope = gableLineOn(job_, settingOut_, part);
       if (lowestOf(slope) < stretch.bottom + kShortest) return {};
       return gableSolid(part, slope, stretch.bottom, openings);
     }
@@ -148,7 +148,7 @@ class WallRender {
   // The highest that the render on a level-topped wall goes, or a gable's between two places.
   double topOver(double s0, double s1) const {
     if (line_.eaves == EavesKind::Gable)
-      return lowestBetween(rafterLineOn(settingOut_, layer_), s0, s1) - kUnderSlope;
+      return lowestBetween(gableLineOn(job_, settingOut_, layer_), s0, s1) - kUnderSlope;
     return std::min(settingOut_.levels.outerLeafTop,
                     settingOut_.levels.eavesUnderside - job_.walls.render * settingOut_.tanPitch);
   }

@@ -6,9 +6,11 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/settingout/gable_edges.h"
 #include "model/walls/gable_profile.h"
 #include "model/walls/wall_layer.h"
 #include "model/walls/wall_names.h"
+#include "model/works/coping_stones.h"
 
 namespace model {
 
@@ -121,7 +123,7 @@ std::vector<Platform> gablePlatforms(const Job& job, const SettingOut& settingOu
   double apex = base;
   for (const double to : {job.walls.outerLeaf, inner}) {
     const WallLayer layer = layerOf(settingOut, wall, 0, to);
-    for (const FacePair& pair : rafterLineOn(settingOut, layer)) {
+    for (const FacePair& pair : gableLineOn(job, settingOut, layer)) {
       apex = std::max({apex, pair.front.y, pair.back.y});
     }
   }
@@ -136,8 +138,8 @@ std::vector<Platform> gablePlatforms(const Job& job, const SettingOut& settingOu
     platform.level = level;
     platform.previous = level - kGableStep;
     platform.endsFree = true;
-    platform.insideFrom =
-        std::max(platform.insideFrom + job.walls.render, job.roof.verge + kClearOfVerge);
+    const double out = parapetOn(job, settingOut, wall) ? kCopingOut : job.roof.verge;
+    platform.insideFrom = std::max(platform.insideFrom + job.walls.render, out + kClearOfVerge);
     all.push_back(platform);
   }
   return all;

@@ -5,6 +5,7 @@
 #include <limits>
 #include <map>
 
+#include "model/walls/parapet_line.h"
 #include "model/works/cavity_plan.h"
 #include "model/works/wall_infill.h"
 
@@ -54,7 +55,7 @@ class Ties {
   }
 
  private:
-  double top() const { return plan_.slope.empty() ? plan_.levelTop : settingOut_.levels.ridge; }
+  double top() const { return plan_.slope.empty() ? plan_.levelTop : gableTop(job_, settingOut_); }
 
   // The bed of the outer leaf at or under a level: its underside.
   double brickBed(double level) const {

@@ -7,6 +7,7 @@
 #include "model/level_text.h"
 #include "model/walls/wall_names.h"
 #include "model/works/cavity_parts.h"
+#include "model/works/gable_rise.h"
 #include "model/works/wall_infill.h"
 
 namespace model {
@@ -77,8 +78,7 @@ void buildWallTies(const Job& job, const SettingOut& settingOut, const CavityPla
       }
       case TiePlan::Part::Gable:
         id = name = "gable";
-        element.placed =
-            upward({StageKind::Gables}, settingOut.levels.outerLeafTop, settingOut.levels.ridge);
+        element.placed = gableRise(job, settingOut);
         break;
     }
     element.id = layerId(line, "wall ties") + "/" + id;

@@ -78,7 +78,7 @@ std::vector<WeepHole> weepHoles(const Job& job, const SettingOut& settingOut,
   return holes;
 }
 
-void buildWeepVents(const SettingOut& settingOut, const CavityPlan& cavity,
+void buildWeepVents(const Job& job, const SettingOut& settingOut, const CavityPlan& cavity,
                     const std::vector<WeepHole>& holes, Works& works) {
   const WallLine& line = settingOut.walls[cavity.wall];
   for (size_t i = 0; i < holes.size();) {
@@ -97,7 +97,7 @@ void buildWeepVents(const SettingOut& settingOut, const CavityPlan& cavity,
                         : layerName(line, "weep vents") + ", at the foot of the cavity";
     element.kind = ElementKind::WeepVent;
     element.material = Material::Membrane;
-    element.placed = tray ? whenLeafReaches(settingOut, foot, foot > cavity.outer.levelTop)
+    element.placed = tray ? whenLeafReaches(job, settingOut, foot, foot > cavity.outer.levelTop)
                           : upward({StageKind::WallsBelowDampCourse}, lowestConcrete(settingOut),
                                    settingOut.levels.dampCourse - kDampCourseThickness);
     element.wall = line.name;

@@ -22,7 +22,7 @@ std::vector<WeepHole> weepHoles(const Job& job, const SettingOut& settingOut,
                                 const CavityPlan& cavity, const LaidLeaf& outer);
 
 // A vent in each of them, through the leaf.
-void buildWeepVents(const SettingOut& settingOut, const CavityPlan& cavity,
+void buildWeepVents(const Job& job, const SettingOut& settingOut, const CavityPlan& cavity,
                     const std::vector<WeepHole>& holes, Works& works);
 
 }  // namespace model

@@ -231,6 +231,28 @@ void drawGardenWall(Dice& dice, Job& job) {
   job.gardenWalls.push_back(wall);
 }
 
+// Kept when nothing about the job speaks against it.
+void tryWith(Job& job, const std::function<void(Job&)>& change) {
+  Job changed = job;
+  change(changed);
+  if (!model::hasErrors(model::validateJob(changed, "", {}))) job = changed;
+}
+
+// A sheet through a garden wall, and courses that stand out.
+void drawGardenTop(Dice& dice, Job& job) {
+  if (dice.chance(50))
+    tryWith(job, [&](Job& j) {
+      model::GardenWall& wall = j.gardenWalls[0];
+      wall.dampCourse = toMm(wall.base + dice.real(0.1, 0.7));
+    });
+  if (dice.chance(60))
+    tryWith(job, [&](Job& j) {
+      model::GardenWall& wall = j.gardenWalls[0];
+      wall.corbelCourses = dice.between(1, 4);
+      wall.corbelStep = dice.pick<double>({0.012, 0.02, 0.028, 0.028, 0.045});
+    });
+}
+
 // With limits that are kept, marks on the site, and set-ups whose line is in reach of the ground.
 void drawSiteWork(Dice& dice, Job& job) {
   const Extent plan = extentOf(job.outline);
@@ -278,13 +300,6 @@ void drawBuiltIn(Dice& dice, Job& job) {
     job.airBricks.push_back({model::nameOfWall(wall, walls), model::letterOfCorner(wall),
                              dice.length(900, 2400), dice.pick<double>({-0.152, -0.077, 0.15, 1})});
   }
-}
-
-// Kept when nothing about the job speaks against it.
-void tryWith(Job& job, const std::function<void(Job&)>& change) {
-  Job changed = job;
-  change(changed);
-  if (!model::hasErrors(model::validateJob(changed, "", {}))) job = changed;
 }
 
 // In any bond, of any units, and with a movement joint.
@@ -374,6 +389,16 @@ Job drawJob(unsigned seed) {
     job.walls.blockBond =
         dice.chance(60) ? model::BlockBondKind::Third : model::BlockBondKind::Stack;
   if (job.cellar && dice.chance(80)) drawCellarBlockwork(dice, job);
+  if (!job.gardenWalls.empty()) drawGardenTop(dice, job);
+  for (size_t i = 0; i < job.roof.edges.size(); ++i) {
+    if (dice.chance(50)) continue;
+    const double over = dice.pick<double>({0.15, 0.225, 0.4});
+    const double coping = dice.pick<double>({0, 0.05, 0.075, 0.1});
+    tryWith(job, [&](Job& j) {
+      j.roof.edges[i].parapet = over;
+      j.roof.edges[i].coping = coping;
+    });
+  }
   return job;
 }
 
