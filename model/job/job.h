@@ -97,9 +97,6 @@ struct WallBuildUp {
                                         // storey's floor + 2.400, in whole courses
   BondKind bond = BondKind::Stretcher;  // of the outer leaf
   BlockBondKind blockBond = BlockBondKind::Half;  // of the inner leaf
-  // Courses at the top of the outer leaf under eaves that each stand out past the one below.
-  int corbelCourses = 0;
-  double corbelStep = 0.028;
   BuiltIn builtIn;
 
   double total() const { return outerLeaf + cavity + innerLeaf; }

@@ -29,12 +29,6 @@ std::vector<KeySpec> wallKeys() {
        "How the blocks of the inner leaf lie over one another: by half a block, by a third, or not "
        "at all",
        nullptr, "half|third|stack"},
-      {"walls", "corbel_courses", ValueKind::Count,
-       [](Job& job, size_t) -> Slot { return &job.walls.corbelCourses; }, 0, 6, "2",
-       "Courses at the top of the outer leaf, under eaves, that each stand out past the one below"},
-      {"walls", "corbel_step", ValueKind::Length,
-       [](Job& job, size_t) -> Slot { return &job.walls.corbelStep; }, 0.005, 0.075, "28",
-       "How far each of them stands out past the one below"},
       {"walls", "render", ValueKind::Length,
        [](Job& job, size_t) -> Slot { return &job.walls.render; }, 0, 0.1, "20",
        "Allowance for render or cladding outside the outline"},

@@ -21,7 +21,16 @@ double alongParapet(const SettingOut& settingOut, size_t wall) {
 void countParapets(const TakeoffInput& in, Tally& tally) {
   for (const Element& e : in.works.elements) {
     if (e.id.find("/parapet/") == std::string::npos) continue;
-    if (e.kind == ElementKind::DampCourse) {
+    const auto wall = in.settingOut.wallNamed(e.wall);
+    if (e.kind == ElementKind::OuterLeaf && wall) {  // each end, and half of the slopes with it
+      const double length = alongParapet(in.settingOut, *wall) / 2;
+      tally.add({"Stepped cavity trays at parapets", Unit::Metre, waste::kMembrane, 0.1,
+                 "along the slopes; built in, not drawn"},
+                length, e.placed.stage);
+      tally.add({"Flashing at parapets", Unit::Metre, waste::kMembrane, 0.1,
+                 "where the covering meets the brickwork, along the slopes; not drawn"},
+                length, {StageKind::RoofCovering});
+    } else if (e.kind == ElementKind::DampCourse) {
       tally.add({"Damp course, under copings, " + lengthText(in.job.walls.total()) + " wide",
                  Unit::Metre, waste::kMembrane, 1, "over both leaves; laps in the allowance"},
                 e.quantity.amount, e.placed.stage);
@@ -32,16 +41,6 @@ void countParapets(const TakeoffInput& in, Tally& tally) {
       tally.add({"Parapet coping", Unit::Metre, 0, 0.1, "along the slopes, with its joints"},
                 e.quantity.amount, e.placed.stage);
     }
-  }
-  for (size_t wall = 0; wall < in.settingOut.walls.size(); ++wall) {
-    if (!parapetOn(in.job, in.settingOut, wall)) continue;
-    const double length = alongParapet(in.settingOut, wall);
-    tally.add({"Stepped cavity trays at parapets", Unit::Metre, waste::kMembrane, 0.1,
-               "along the slopes; built in, not drawn"},
-              length, {StageKind::Gables});
-    tally.add({"Flashing at parapets", Unit::Metre, waste::kMembrane, 0.1,
-               "where the covering meets the brickwork, along the slopes; not drawn"},
-              length, {StageKind::RoofCovering});
   }
 }
 

@@ -93,7 +93,7 @@ std::vector<Job> jobs() {
   plain.foundations.top = -0.975;
   plain.foundations.steps = {{"A-B", 2, 6, -1.2}};
   plain.airBricks = {{"A-B", "B", 2.5, -0.077}};
-  plain.roof.edges = {{"D-A", EavesKind::Gable}};
+  plain.roof.edges = {{"D-A", EavesKind::Gable}, {"B-C", EavesKind::Gable, 0.225}};
   plain.movementJoints = {{"A-B", "B", 2.6, 0.016}};
   StageOverride& strip = plain.programme.stages.emplace_back();
   strip.stage = "strip";
@@ -104,6 +104,7 @@ std::vector<Job> jobs() {
   garden.line = {{-6, -8}, {-0.15, -8}};
   garden.pierBricks = 1.5;
   garden.pierEvery = 2.4;
+  garden.corbelCourses = 1;
   GardenWall& thin = plain.gardenWalls.emplace_back();
   thin.line = {{-6, -11}, {-0.15, -11}};
   thin.bricks = 0.5;

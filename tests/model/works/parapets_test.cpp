@@ -7,7 +7,7 @@
 #include "model/settingout/gable_edges.h"
 #include "model/walls/parapet_line.h"
 #include "model/works/build_works.h"
-#include "tests/support/demo_job.h"
+#include "tests/support/random_job.h"
 
 namespace model {
 namespace {
@@ -122,6 +122,22 @@ TEST(Parapets, HaveEndsThatReturnInBond) {
     EXPECT_GT(through, 2u);
     EXPECT_GT(behind, 2u);
   }
+}
+
+// So that what must hold for every job is tried with them.
+TEST(Parapets, AreInDrawnJobsAsCorbelsAndDampCoursesOfGardenWallsAre) {
+  int parapets = 0, corbels = 0, sheets = 0;
+  for (unsigned seed = 1; seed <= 300; ++seed) {
+    const Job job = test_support::seededJob(seed);
+    for (const RoofEdge& edge : job.roof.edges) parapets += edge.parapet > 0 ? 1 : 0;
+    for (const GardenWall& wall : job.gardenWalls) {
+      corbels += wall.corbelCourses > 0 ? 1 : 0;
+      sheets += wall.dampCourse ? 1 : 0;
+    }
+  }
+  EXPECT_GT(parapets, 20);
+  EXPECT_GT(corbels, 20);
+  EXPECT_GT(sheets, 20);
 }
 
 TEST(Parapets, ComeAfterTheirBrickworkFromTheFootUp) {
