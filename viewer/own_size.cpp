@@ -147,6 +147,9 @@ SizeAxes axesOf(ElementKind kind) {
     case ElementKind::Core:
     case ElementKind::DampCourse:
     case ElementKind::CavityTray:
+    case ElementKind::CavityBarrier:
+    case ElementKind::JointFiller:
+    case ElementKind::StarterStrip:
     case ElementKind::Lintel:
     case ElementKind::Padstone:
     case ElementKind::MasonrySill:

@@ -5,6 +5,7 @@
 #include <limits>
 #include <numbers>
 
+#include "model/bond/toothing.h"
 #include "model/walls/leaf_plan.h"
 
 namespace model {
@@ -22,7 +23,8 @@ class WallCounter {
         out_(out),
         bond_(bond),
         wall_(wall),
-        plan_(leafPlan(job, out, wall, LeafSide::Outer)) {}
+        plan_(leafPlan(job, out, wall, LeafSide::Outer)),
+        toothings_(toothingsOf(job, out, wall)) {}
 
   BondCount count() {
     const double course = job_.walls.course(), datum = out_.levels.dampCourse;
@@ -54,7 +56,9 @@ class WallCounter {
  private:
   void lay(int above) {
     const Lengths here = open(above);
-    const std::vector<LaidPiece> laid = layCourse(bond_, wall_, above, here);
+    std::vector<LaidPiece> laid = layCourse(bond_, wall_, above, here);
+    for (const Toothing& toothing : toothings_)
+      toothPieces(job_, bond_, toothing, above, out_.walls[wall_].length, laid);
     if (laid.empty()) {
       jointsUnder_.clear();
       return;
@@ -115,6 +119,7 @@ class WallCounter {
   const DryBond& bond_;
   size_t wall_;
   LeafPlan plan_;
+  std::vector<Toothing> toothings_;
   BondCount counted_;
   Lengths openUnder_;  // of the course under the one being laid
   std::vector<double> jointsUnder_;

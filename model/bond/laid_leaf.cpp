@@ -7,6 +7,7 @@
 
 #include "model/bond/course_bands.h"
 #include "model/bond/leaf_units.h"
+#include "model/bond/toothing.h"
 #include "model/settingout/gable_edges.h"
 #include "model/walls/gable_profile.h"
 
@@ -53,6 +54,7 @@ class LeafLayer {
       endsReturn_ = brick_ && parapetOn(job_, out_, plan_.wall) != nullptr;
     }
     gatherCuts();
+    if (brick_) toothings_ = toothingsOf(job_, out_, plan_.wall);
     leaf_.bands = courseBands(job_, out_, plan_, top);
     for (const CourseBand& band : leaf_.bands) {
       leaf_.firstOf.push_back(leaf_.units.size());
@@ -87,6 +89,14 @@ class LeafLayer {
   std::vector<LaidPiece> piecesOf(int number, const std::vector<Span>& open) const {
     return brick_ ? layCourse(bonds_.outer, plan_.wall, number, open)
                   : layBlocks(bonds_.inner, plan_.wall, number, open);
+  }
+
+  // A course of its whole height, with what of it goes into a standing wall.
+  std::vector<LaidPiece> toothed(const CourseBand& band, const std::vector<Span>& open) const {
+    std::vector<LaidPiece> pieces = piecesOf(band.number, open);
+    for (const Toothing& toothing : toothings_)
+      toothPieces(job_, bonds_.outer, toothing, band.number, out_.walls[plan_.wall].length, pieces);
+    return pieces;
   }
 
   // Over the eaves of the next walls a gable has no corner to turn: where it would butt against
@@ -135,7 +145,7 @@ class LeafLayer {
       for (const double z : {cut.z0, cut.z1})
         if (z > band.bottom + kHair && z < band.top - kHair) edges.push_back(z);
     if (edges.size() == 1)
-      return put(band, band, piecesOf(band.number, openBetween(band.bottom, band.top)));
+      return put(band, band, toothed(band, openBetween(band.bottom, band.top)));
     edges.push_back(band.top);
     std::sort(edges.begin(), edges.end());
     std::vector<std::vector<Span>> open;
@@ -145,7 +155,7 @@ class LeafLayer {
       any.insert(any.end(), open.back().begin(), open.back().end());
     }
     any = joined(std::move(any));
-    put(band, band, piecesOf(band.number, any));
+    put(band, band, toothed(band, any));
     // What is solid only over or under an edge: cut in height.
     for (size_t i = 0; i + 1 < edges.size(); ++i)
       for (const Span& local : onlyIn(any, open[i]))
@@ -271,6 +281,7 @@ class LeafLayer {
   std::vector<Rect> cuts_;
   std::vector<FacePair> slope_;            // of a gable
   std::array<double, 2> neighbourTops_{};  // of a gable: of the leaves at its start and end
+  std::vector<Toothing> toothings_;        // of the outer leaf
   std::array<bool, 2> mitres_{};           // at the wall's start and end
   bool endsReturn_ = false;  // of a parapet: its corners are turned above the eaves too
   LaidLeaf leaf_;

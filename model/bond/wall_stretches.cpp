@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "model/walls/leaf_plan.h"
+#include "model/walls/movement_joints.h"
 
 namespace model {
 namespace {
@@ -70,24 +71,11 @@ CornerLay cornerLay(const BrickSizes& sizes, const Corner& corner) {
   return {longer + kCornerLegs * sizes.module() - sizes.joint / 2 - sizes.module(), 0, 0, true};
 }
 
-std::vector<std::array<double, 2>> movementJointsIn(const Job& job, const SettingOut& out,
-                                                    size_t wall) {
-  const WallLine& line = out.walls[wall];
-  std::vector<std::array<double, 2>> joints;
-  for (const MovementJoint& joint : job.movementJoints) {
-    if (out.wallNamed(joint.wall) != wall) continue;
-    const double at =
-        out.corners[line.from].letter == joint.from ? joint.at : line.length - joint.at;
-    joints.push_back({at - joint.width / 2, at + joint.width / 2});
-  }
-  std::sort(joints.begin(), joints.end());
-  return joints;
-}
-
 WallBond stretchesOf(const BrickSizes& sizes, const Job& job, const SettingOut& out, size_t wall) {
   WallBond bond;
   bond.wall = wall;
-  bond.straight = movementJointsIn(job, out, wall);
+  for (const MovementGap& gap : movementJointsIn(job, out, wall))
+    bond.straight.push_back({gap.from, gap.to});
   const WallLine& line = out.walls[wall];
   std::vector<size_t> others;
   const std::vector<size_t> setting = settingOpenings(sizes, out, wall, others);

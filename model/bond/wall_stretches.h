@@ -14,10 +14,6 @@ struct CornerLay {
 };
 CornerLay cornerLay(const BrickSizes& sizes, const Corner& corner);
 
-// The movement joints of a wall from edge to edge, along it.
-std::vector<std::array<double, 2>> movementJointsIn(const Job& job, const SettingOut& out,
-                                                    size_t wall);
-
 // The wall with its stretches and openings that do not set its bond, nothing fitted yet.
 WallBond stretchesOf(const BrickSizes& sizes, const Job& job, const SettingOut& out, size_t wall);
 

@@ -1,9 +1,9 @@
 // Whether clay brickwork has room to move.
 #include <algorithm>
 
-#include "model/bond/wall_stretches.h"
 #include "model/checks/parts.h"
 #include "model/job/value_words.h"
+#include "model/walls/movement_joints.h"
 
 namespace model {
 namespace {
@@ -22,8 +22,8 @@ void checkMovementJoints(const Checking& check) {
     const WallLine& line = check.settingOut.walls[wall];
     double from = 0, longest = 0;
     const auto joints = movementJointsIn(check.job, check.settingOut, wall);
-    for (const auto& joint : joints) {
-      const double middle = (joint[0] + joint[1]) / 2;
+    for (const MovementGap& joint : joints) {
+      const double middle = (joint.from + joint.to) / 2;
       longest = std::max(longest, (middle - from) * (from == 0 ? kApart / kFromCorner : 1));
       from = middle;
     }

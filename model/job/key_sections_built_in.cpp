@@ -61,7 +61,10 @@ std::vector<KeySpec> cavityBarrierKeys() {
        "An upright one: along the outer face from that corner to its middle", "it is level"},
       {"cavity_barrier", "level", ValueKind::Level,
        [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].level; }, -500, 9000, "2.475",
-       "A level one, along the whole wall: its underside", "it is upright"},
+       "A level one, along the whole wall but its openings: its underside; nothing of a tray over "
+       "it "
+       "is drawn",
+       "it is upright"},
       {"cavity_barrier", "width", ValueKind::Length,
        [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].width; }, 0.025, 0.5, "100",
        "Across when upright, in height when level", "100"},
@@ -81,9 +84,9 @@ std::vector<KeySpec> junctionKeys() {
        "The building it is joined to, by name", nullptr, nullptr, true},
       {"junction", "kind", ValueKind::Choice,
        [](Job& job, size_t i) -> Slot { return &job.junctions[i].kind; }, 0, 0, "\"toothed\"",
-       "starter-ties: ties from a strip fixed to the old wall; toothed: every other course goes "
-       "into a pocket "
-       "of it; block-bonded: three courses go in, then three do not",
+       "starter-ties: ties from a strip fixed to the old wall, in the beds of the outer leaf; "
+       "toothed: every other course of it goes into a pocket of the old wall; block-bonded: three "
+       "courses go in, then three do not; all from the damp course up",
        "starter-ties", "starter-ties|toothed|block-bonded"},
       {"junction", "pocket", ValueKind::Length,
        [](Job& job, size_t i) -> Slot { return &job.junctions[i].pocket; }, 0.025, 0.25, "102.5",

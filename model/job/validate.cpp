@@ -82,8 +82,10 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateOpenings(v, plan, levels);
   validateMovementJoints(v, plan);
   validateAirBricks(v, plan, levels);
+  validateCavityBarriers(v, plan, levels);
   validateRoof(v, plan, levels);
   validateSite(v, plan);
+  validateJunctions(v, plan, levels);
   validateGardenWalls(v, plan);
   validateSiteWork(v, plan);
   return problems;

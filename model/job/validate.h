@@ -90,6 +90,12 @@ void validateMovementJoints(const Validation& v, const std::optional<PlanFacts>&
 // Openings are known to lie in their walls.
 void validateAirBricks(const Validation& v, const std::optional<PlanFacts>& plan,
                        const LevelFacts& levels);
+// Openings are known to lie in their walls.
+void validateCavityBarriers(const Validation& v, const std::optional<PlanFacts>& plan,
+                            const LevelFacts& levels);
+// After validateSite(), by which buildings are known to be sound.
+void validateJunctions(const Validation& v, const std::optional<PlanFacts>& plan,
+                       const LevelFacts& levels);
 // After validateSite(): by then site and plan are known to be sound, or not.
 void validateGardenWalls(const Validation& v, const std::optional<PlanFacts>& plan);
 void validateRoof(const Validation& v, const std::optional<PlanFacts>& plan,

@@ -1,6 +1,7 @@
 // Air bricks: in a wall, clear of its corners and openings, over the concrete.
 #include <cmath>
 
+#include "model/job/hole_facts.h"
 #include "model/job/job_names.h"
 #include "model/job/validate.h"
 #include "model/job/value_words.h"
@@ -39,8 +40,10 @@ class AirBrickCheck {
     if (!v_.known.has(path_ + ".at") || !v_.known.wallThickness()) return;
     at_ = brick_.from == first ? brick_.at : plan_.length[wall_] - brick_.at;
     if (clearOfCorners() && v_.known.has(path_ + ".level") &&
-        nearFloor(v_, path_ + ".level", who_ + ": level", brick_.level) && underTheTop())
+        nearFloor(v_, path_ + ".level", who_ + ": level", brick_.level) && underTheTop()) {
       clearOfOpenings();
+      clearOfMovementJoints();
+    }
   }
 
  private:
@@ -64,6 +67,22 @@ class AirBrickCheck {
     return false;
   }
 
+  void clearOfMovementJoints() const {
+    for (size_t i = 0; i < v_.job.movementJoints.size(); ++i) {
+      const MovementJoint& joint = v_.job.movementJoints[i];
+      const std::string path = "movement_joint[" + std::to_string(i) + "]";
+      if (wallNamed(joint.wall, plan_.corners()) != wall_ || !v_.known.has(path + ".at") ||
+          !v_.known.has(path + ".from") || !v_.known.has(path + ".width"))
+        continue;
+      const bool fromStart = joint.from == letterOfCorner(wall_);
+      const double there = fromStart ? joint.at : plan_.length[wall_] - joint.at;
+      if (std::abs(at_ - there) > half() + joint.width / 2 - kTolerance) continue;
+      v_.error(path_ + ".at", who_ + " lies in movement joint " + std::to_string(i + 1),
+               "move one of them along");
+      return;
+    }
+  }
+
   bool underTheTop() const {
     if (!v_.known.outerLeafTop()) return true;
     const double top = std::min(levels_.wallTop, levels_.outerLeafTop) - v_.job.walls.course();
@@ -78,33 +97,16 @@ class AirBrickCheck {
   }
 
   void clearOfOpenings() const {
-    for (size_t i = 0; i < v_.job.openings.size(); ++i) {
-      const Opening& hole = v_.job.openings[i];
-      const std::string path = "opening[" + std::to_string(i) + "]";
-      const auto wall = wallNamed(hole.wall, plan_.corners());
-      if (wall != wall_ || !v_.known.has(path + ".at") || !v_.known.has(path + ".width") ||
-          !v_.known.has(path + ".from") || !v_.known.has(path + ".sill") ||
-          !v_.known.has(path + ".head") || !v_.known.has(path + ".storey"))
-        continue;
-      const size_t storey = static_cast<size_t>(hole.storey);
-      if (storey >= v_.job.storeys.size() || !v_.known.storeyFloor(storey)) continue;
-      const bool fromStart = hole.from == letterOfCorner(wall_);
-      const double from = fromStart ? hole.at : plan_.length[wall_] - hole.at - hole.width;
-      const double floor = v_.job.storeys[storey].floor;
-      const double sill =
-          hole.sill.value_or(floor + (hole.kind == OpeningKind::Window ? 1.050 : 0));
-      const double head = hole.head.value_or(floor + 2.100) + hole.lintelHeight;
-      const double beside = std::max({hole.lintelBearing, hole.padstone, kCloser});
+    for (const HoleFacts& hole : knownHoles(v_, plan_, wall_)) {
+      const Opening& opening = *hole.opening;
+      const double head = hole.head + opening.lintelHeight;
+      const double beside = std::max({opening.lintelBearing, opening.padstone, kCloser});
       // Courses are counted from the damp course, so that it may lie lower by one.
-      if (at_ + half() < from - beside || at_ - half() > from + hole.width + beside) continue;
+      if (at_ + half() < hole.from - beside || at_ - half() > hole.to + beside) continue;
       if (brick_.level >= head + v_.job.walls.course() ||
-          brick_.level + v_.job.walls.course() <= sill - std::max(hole.sillHeight, kCloser))
+          brick_.level + v_.job.walls.course() <= hole.sill - std::max(opening.sillHeight, kCloser))
         continue;
-      v_.error(path_ + ".at",
-               who_ + " meets " +
-                   (hole.name.empty() ? "opening " + std::to_string(i + 1)
-                                      : "opening \"" + hole.name + "\"") +
-                   " or what its lintels bear on",
+      v_.error(path_ + ".at", who_ + " meets " + hole.name + " or what its lintels bear on",
                "move it along, or under the sill");
       return;
     }

@@ -65,13 +65,15 @@ void validateOne(const Validation& v, size_t index, const PlanFacts& plan) {
     const Opening& hole = v.job.openings[i];
     const auto there = alongOf(plan, hole.wall, hole.from, hole.at, hole.width);
     if (!there || there->wall != *wall) continue;
-    // A half brick, so that the pier between can be laid.
-    if (here->to < there->from - 0.1 || here->from > there->to + 0.1) continue;
+    if (!v.known.has(opening + ".lintel_bearing")) continue;
+    // A half brick, so that the pier between can be laid, and what the lintel bears on.
+    const double beside = std::max(0.1, hole.lintelBearing) - kTolerance;
+    if (here->to < there->from - beside || here->from > there->to + beside) continue;
     v.error(path + ".at",
             who + " runs through " +
                 (hole.name.empty() ? "opening " + std::to_string(i + 1)
                                    : "opening \"" + hole.name + "\"") +
-                " or ends less than half a brick beside it",
+                " or is less than half a brick, or the bearing of its lintel, beside it",
             "it is straight from foot to top: put it where the wall is whole; the drawing decides");
     return;
   }

@@ -16,10 +16,6 @@ bool hasKind(const Works& works, ElementKind kind) {
 
 void addWalls(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
   const WallBuildUp& walls = job.walls;
-  std::vector<std::string> rising;
-  if (walls.cavity > 0) rising.push_back("ties");
-  if (walls.cavity > 0 && walls.insulation > 0) rising.push_back("insulation");
-  facts["as-they-rise"] = rising.empty() ? "" : ", " + inSeries(rising) + " as they rise";
   facts["render"] = lengthText(walls.render);
   facts["render-bottom"] = levelText(out.levels.renderBottom);
   facts["tied"] = walls.cavity > 0 ? ", tied across" : "";

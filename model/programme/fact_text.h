@@ -27,6 +27,12 @@ std::string bareSidesInWords(const Job& job, const SettingOut& settingOut);
 // Lean concrete that carries a foundation down to firm ground beside the cellar.
 bool isLeanFill(const Element& element);
 
+// Where walls are joined to standing buildings: what is done first, sentence by sentence with a
+// space before each, and what is minded.
+using StageTexts = std::map<StageKey, std::string>;
+StageTexts junctionWork(const Job& job, const SettingOut& settingOut);
+StageTexts junctionCautions(const Job& job, const SettingOut& settingOut);
+
 // Facts of the ground, the cellar and the foundations; of garden walls; of the ground floor, roof
 // and openings.
 void addGroundFacts(const Job& job, const SettingOut& settingOut, const Works& works, Facts& facts);

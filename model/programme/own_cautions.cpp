@@ -151,6 +151,7 @@ void addOwnCautions(const Job& job, const SettingOut& out, StageTraits& traits) 
   mindLintels(job, out, traits);
   mindParapets(job, out, traits);
   mindGardenWalls(job, traits);
+  traits.alsoMindIn = junctionCautions(job, out);
 }
 
 }  // namespace model

@@ -187,7 +187,10 @@ std::string reminderFor(const StageKey& key, const StageTraits& traits) {
 std::string ownReminder(const StageKey& key, const StageTraits& traits) {
   if (isOfWalls(key)) {
     const bool high = traits.highWalls && !isBefore(key, *traits.highWalls);
-    return high && !traits.alsoMindOnWalls.empty() ? traits.alsoMindOnWalls + " " : "";
+    std::string text = high && !traits.alsoMindOnWalls.empty() ? traits.alsoMindOnWalls + " " : "";
+    if (const auto here = traits.alsoMindIn.find(key); here != traits.alsoMindIn.end())
+      text += here->second + " ";
+    return text;
   }
   const auto own = traits.alsoMind.find(key.kind);
   return own == traits.alsoMind.end() ? "" : own->second + " ";

@@ -168,6 +168,11 @@ StageTraits traitsOf(const Job& job, const SettingOut& settingOut, const Works& 
   }
   traits.scaffoldLifts = scaffoldLifts(works);
   addOwnCautions(job, settingOut, traits);
+  for (const Element& e : works.elements)
+    if (e.kind == ElementKind::CavityBarrier)
+      traits.alsoMindIn[e.placed.stage] =
+          "Cavity barriers fit tight to both leaves and to each other, with nothing behind them "
+          "left open, and are seen and photographed before they are hidden.";
   return traits;
 }
 
@@ -186,6 +191,21 @@ StageFacts::StageFacts(const Job& job, const SettingOut& settingOut, const Works
   for (const Element& e : works.elements)
     if (e.kind == ElementKind::Lintel) lintels_[e.placed.stage].push_back(e.underside);
   scaffoldLifts_ = scaffoldLifts(works);
+  joined_ = junctionWork(job, settingOut);
+  for (const Element& e : works.elements) {
+    if (e.kind == ElementKind::CavityBarrier) barriers_.insert(e.placed.stage);
+    if (e.kind == ElementKind::JointFiller) joints_.insert(e.placed.stage);
+  }
+}
+
+// What is built in between the leaves of a lift, and in them.
+std::string StageFacts::asTheyRise(const StageKey& key) const {
+  std::vector<std::string> rising;
+  if (job_.walls.cavity > 0) rising.push_back("ties");
+  if (job_.walls.cavity > 0 && job_.walls.insulation > 0) rising.push_back("insulation");
+  if (barriers_.count(key)) rising.push_back("cavity barriers");
+  if (joints_.count(key)) rising.push_back("the filler of the movement joints");
+  return rising.empty() ? "" : ", " + inSeries(rising) + " as they rise";
 }
 
 std::string StageFacts::factOf(const std::string& name, const StageKey& key) const {
@@ -196,6 +216,11 @@ std::string StageFacts::factOf(const std::string& name, const StageKey& key) con
   };
   if (name == "storey") return storeyName(job_, key.storey);
   if (name == "lift") return std::to_string(key.lift);
+  if (name == "as-they-rise") return asTheyRise(key);
+  if (name == "joined") {
+    const auto joined = joined_.find(key);
+    return joined == joined_.end() ? "" : joined->second;
+  }
   if (name == "structural-floor") return at(settingOut_.levels.structuralFloor);
   if (name == "joist-bearing") return at(settingOut_.levels.joistBearing);
   const auto lintels = lintels_.find(key);

@@ -125,7 +125,7 @@ constexpr std::array kWallWords{
                "Raise the corners to {corner-top}, {course}{inner-corner}, off the gauge rod: "
                "plumb on both "
                "faces, "
-               "stepped back half a brick a course.",
+               "stepped back half a brick a course.{joined}",
                "Stepped corners at {corner-top}{inner-corner} with nothing between them yet."},
     StageWords{
         K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",

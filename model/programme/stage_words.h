@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -26,6 +27,7 @@ struct StageTraits {
   std::map<StageKind, std::string> alsoMind;
   std::string alsoMindOnWalls;        // the same for walls that are out of reach of the ground
   std::optional<StageKey> highWalls;  // the first lift that is
+  std::map<StageKey, std::string> alsoMindIn;  // the same for one stage
 };
 StageTraits traitsOf(const Job& job, const SettingOut& settingOut, const Works& works);
 
@@ -65,12 +67,15 @@ class StageFacts {
 
  private:
   std::string factOf(const std::string& name, const StageKey& key) const;
+  std::string asTheyRise(const StageKey& key) const;
 
   const Job& job_;
   const SettingOut& settingOut_;
   std::map<std::string, std::string> facts_;         // of the whole job
   std::map<StageKey, std::vector<double>> lintels_;  // undersides, by the stage that beds them
   std::vector<StageKey> scaffoldLifts_;
+  std::map<StageKey, std::string> joined_;  // to old walls
+  std::set<StageKey> barriers_, joints_;    // stages with cavity barriers, with movement joints
 };
 
 }  // namespace model

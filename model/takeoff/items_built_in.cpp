@@ -10,6 +10,8 @@
 #include "model/takeoff/sheets.h"
 #include "model/takeoff/unit_rates.h"
 #include "model/works/cavity_parts.h"
+#include "model/works/junction_cuts.h"
+#include "model/works/starter_strips.h"
 
 namespace model {
 namespace {
@@ -90,6 +92,61 @@ void countWeepVents(const TakeoffInput& in, Tally& tally) {
                 e.quantity.amount, e.placed.stage);
 }
 
+// By width, narrowest first.
+void countBarriersAndJoints(const TakeoffInput& in, Tally& tally) {
+  const auto mm = [](double metres) { return static_cast<int>(std::lround(metres * 1000)); };
+  std::map<std::tuple<ElementKind, int>, std::map<StageKey, double>> lengths;
+  for (const Element& e : in.works.elements) {
+    if (e.kind != ElementKind::CavityBarrier && e.kind != ElementKind::JointFiller) continue;
+    const double deep =
+        e.kind == ElementKind::CavityBarrier ? in.job.walls.cavity : in.job.walls.outerLeaf;
+    if (deep <= 0 || e.quantity.amount <= 0) continue;
+    const int width = mm(volume(e.solid) / (deep * e.quantity.amount));
+    lengths[{e.kind, width}][e.placed.stage] += e.quantity.amount;
+  }
+  for (const auto& [what, stages] : lengths) {
+    const auto& [kind, width] = what;
+    const std::string wide = std::to_string(width) + " wide";
+    const auto tell = [&](const TakeoffItem& item) {
+      for (const auto& [stage, metres] : stages) tally.add(item, metres, stage);
+    };
+    if (kind == ElementKind::CavityBarrier) {
+      tell({"Cavity barriers, " + wide, Unit::Metre, waste::kBoards, 1,
+            "for a cavity of " + lengthText(in.job.walls.cavity) +
+                ", upright and level; joints in the allowance"});
+      continue;
+    }
+    tell({"Movement joint filler, " + wide, Unit::Metre, waste::kBoards, 1,
+          "as deep as the leaf, " + lengthText(in.job.walls.outerLeaf)});
+    tell({"Sealant in movement joints, " + wide, Unit::Metre, waste::kBoards, 1,
+          "at the face, over the filler"});
+  }
+}
+
+// Strips with the ties that hook into them, and pockets.
+void countJunctions(const TakeoffInput& in, Tally& tally) {
+  for (const StripPlan& strip : starterStrips(in.job, in.settingOut)) {
+    const double apart = in.job.junctions[strip.plan.junction].tieUp;
+    for (const StripPlan::Length& length : strip.lengths) {
+      tally.add({"Starter strips for walls", Unit::Metre, 0, 0.1,
+                 "on a standing building, as high as the leaf and it are"},
+                length.top - length.bottom, length.stage);
+      if (length.ties > 0)
+        tally.add({"Starter ties", Unit::Each, waste::kTies, 1,
+                   "in bed joints of the outer leaf, at most " + lengthText(apart) + " apart"},
+                  length.ties, length.stage);
+    }
+  }
+  for (const JunctionCut& cut : junctionCuts(in.job, in.settingOut)) {
+    const WallJunction& junction = in.job.junctions[cut.plan.junction];
+    if (junction.kind == JunctionKind::StarterTies) continue;
+    for (const JunctionCut::Hole& hole : cut.holes)
+      tally.add({"Pockets cut in standing walls, " + lengthText(hole.top - hole.bottom) + " high",
+                 Unit::Each, 0, 1, "bricks go " + lengthText(junction.pocket) + " into them"},
+                1, hole.stage);
+  }
+}
+
 // By size, smallest first.
 void countPadstonesAndSills(const TakeoffInput& in, Tally& tally) {
   std::map<std::tuple<ElementKind, int, int>, std::vector<StageKey>> pieces;
@@ -127,6 +184,8 @@ void countBuiltIn(const TakeoffInput& in, Tally& tally) {
   }
   countDampCourses(in, tally);
   countWeepVents(in, tally);
+  countBarriersAndJoints(in, tally);
+  countJunctions(in, tally);
   countPadstonesAndSills(in, tally);
   for (const Element& e : in.works.elements) {
     if (e.kind == ElementKind::AirBrick)

@@ -167,6 +167,8 @@ void planVents(const Job& job, const SettingOut& settingOut, LeafPlan& plan) {
     bool clear = rect.s0 > plan.layer.from + kPier && rect.s1 < plan.layer.to - kPier &&
                  rect.z1 < plan.levelTop + 1e-6;
     for (const Rect& other : plan.cuts()) clear = clear && !rect.overlaps(other);
+    for (const MovementGap& gap : plan.gaps)
+      clear = clear && (rect.s1 < gap.from + 1e-6 || rect.s0 > gap.to - 1e-6);
     // Closers stand beside openings and under them.
     for (const Rect& o : plan.openings)
       clear = clear &&
@@ -251,6 +253,7 @@ LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, Lea
   if (plan.layer.empty()) return plan;
   plan.levelTop = levelTopOf(job, settingOut, plan.layer, wall, side == LeafSide::Outer);
   plan.openings = openingsIn(settingOut, plan.layer, wall);
+  if (side == LeafSide::Outer) plan.gaps = movementJointsIn(job, settingOut, wall);
   planLintels(job, settingOut, plan);
   if (side == LeafSide::Inner)
     planPadstones(job, settingOut, plan);

@@ -7,6 +7,7 @@
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
 #include "model/settingout/stage_key.h"
+#include "model/walls/movement_joints.h"
 #include "model/walls/wall_layer.h"
 
 namespace model {
@@ -57,8 +58,9 @@ struct LeafPlan {
   std::vector<PadstonePlan> padstones;
   std::vector<SillPlan> sills;
   std::vector<VentPlan> vents;
+  std::vector<MovementGap> gaps;  // in the outer leaf
 
-  std::vector<Rect> cuts() const;  // all of these
+  std::vector<Rect> cuts() const;  // all of these but the gaps, which are as high as the leaf
 };
 
 LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side);

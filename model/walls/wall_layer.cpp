@@ -48,6 +48,13 @@ WallLayer squared(WallLayer layer) {
   return layer;
 }
 
+WallLayer WallLayer::between(double s0, double s1) const {
+  WallLayer part = *this;
+  if (s0 > from + kAtEnd) part.from = part.startFront = part.startBack = s0;
+  if (s1 < to - kAtEnd) part.to = part.endFront = part.endBack = s1;
+  return part;
+}
+
 FacePair WallLayer::through(const Vec2& point) const {
   if (std::fabs(point.x - from) < kAtEnd) return {{startFront, point.y}, {startBack, point.y}};
   if (std::fabs(point.x - to) < kAtEnd) return {{endFront, point.y}, {endBack, point.y}};

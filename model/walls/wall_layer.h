@@ -28,6 +28,8 @@ struct WallLayer {
 
   double thickness() const { return inner - outer; }
   bool empty() const { return thickness() < 1e-6 || to - from < 1e-3; }
+  // The part of it from s0 to s1, with its mitres where those are its ends.
+  WallLayer between(double s0, double s1) const;
   // The place of an elevation's point: at `from` and `to` on the mitres, else square through.
   FacePair through(const Vec2& point) const;
   // The solid of an elevation within [from, to]; each part is one shell.

@@ -59,6 +59,7 @@ CavityPlan cavityPlan(const Job& job, const SettingOut& settingOut, size_t wall)
   for (const VentPlan& vent : plan.outer.vents)
     for (const VentPlan& through : plan.inner.vents)
       if (through.airBrick == vent.airBrick) plan.sleeves.push_back(vent.rect);
+  plan.barriers = barrierPlan(job, settingOut, plan.layer, wall, plan.levelTop);
   planTrays(job, settingOut, plan);
   planTies(job, settingOut, plan);
   return plan;

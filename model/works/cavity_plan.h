@@ -1,11 +1,12 @@
-// What is built into the cavity of one wall, and where: closers, trays, ties. Insulation and the
-// fill at the foot keep clear of all of them.
+// What is built into the cavity of one wall, and where: closers, barriers, trays, ties. Insulation
+// and the fill at the foot keep clear of all of them.
 #pragma once
 
 #include <vector>
 
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
+#include "model/works/cavity_barriers.h"
 #include "model/works/cavity_closers.h"
 
 namespace model {
@@ -46,6 +47,7 @@ struct CavityPlan {
   std::vector<Rect> openings;
   std::vector<CloserPlan> closers;
   std::vector<Rect> sleeves;  // from air bricks through to the inner leaf
+  std::vector<BarrierPlan> barriers;
   std::vector<TrayPlan> trays;
   std::vector<TiePlan> ties;  // from the bottom up, along the wall in each bed
 

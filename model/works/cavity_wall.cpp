@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "model/bond/laid_leaf.h"
+#include "model/bond/toothing.h"
 #include "model/settingout/gable_edges.h"
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
@@ -12,6 +13,7 @@
 #include "model/works/cavity_closers.h"
 #include "model/works/cavity_parts.h"
 #include "model/works/gable_rise.h"
+#include "model/works/joint_filler.h"
 #include "model/works/leaf_parts.h"
 #include "model/works/parts.h"
 #include "model/works/racking.h"
@@ -21,6 +23,10 @@
 namespace model {
 
 namespace {
+
+constexpr double kFar = 1e3;  // metres
+// The same: what goes into a standing wall would else share an edge with the corner of its leaf.
+constexpr double kClearOfEdge = 1e-4;
 
 class LeafBuilder {
  public:
@@ -44,6 +50,7 @@ class LeafBuilder {
     if (plan_.layer.empty()) return;
     parts_.emplace(layLeaf(job_, settingOut_, bonds_, plan_), plan_.layer, works_);
     cuts_ = plan_.cuts();
+    if (plan_.side == LeafSide::Outer) toothings_ = toothingsOf(job_, settingOut_, cavity_.wall);
     if (plan_.side == LeafSide::Outer && !cavity_.empty()) {
       weepHoles_ = weepHoles(job_, settingOut_, cavity_, parts_->laid());
       for (const WeepHole& hole : weepHoles_) cuts_.push_back(hole.rect);
@@ -72,11 +79,18 @@ class LeafBuilder {
     parts_->add(std::move(element), holds, forth);
   }
 
+  // Movement joints too, from the foot to the top.
+  std::vector<Rect> cutsAndGaps() const {
+    std::vector<Rect> all = cuts_;
+    for (const MovementGap& gap : plan_.gaps) all.push_back({gap.from, -kFar, gap.to, kFar});
+    return all;
+  }
+
   void belowDampCourse() {
     const double top = settingOut_.levels.dampCourse - kDampCourseThickness;
     const auto rects = aboveConcrete(settingOut_, plan_.layer, plan_.wall, top);
     put("below damp course", "below the damp course",
-        plan_.layer.solid(fromRectangles(rects, cuts_)),
+        plan_.layer.solid(fromRectangles(rects, cutsAndGaps())),
         upward({StageKind::WallsBelowDampCourse}, lowestConcrete(settingOut_), top),
         unitsIn({betweenLevels(-1e6, top)}));
   }
@@ -88,9 +102,10 @@ class LeafBuilder {
     if (top - bottom < 1e-6 && madeUp.empty()) return;
     const std::string cut =
         plan_.side == LeafSide::Outer ? "" : topCourseWords(job_.walls, top - bottom);
-    std::vector<Rect> cuts = cuts_;
+    std::vector<Rect> cuts = cutsAndGaps();
     cuts.insert(cuts.end(), madeUpBefore_.begin(), madeUpBefore_.end());
     std::vector<Rect> notRun = cuts, corners;
+    std::vector<std::vector<Rect>> notTeeth;  // of the run: at the start, at the end
     for (const bool atStart : {true, false}) {
       const double free = freeLength(plan_, atStart, bottom, top);
       const auto corner =
@@ -100,8 +115,11 @@ class LeafBuilder {
       corners_.insert(corners_.end(), corner.begin(), corner.end());
       const std::string name =
           "corner " + settingOut_.corners[atStart ? wall_.from : wall_.to].letter;
+      Solid solid = plan_.layer.solid(fromRectangles(corner, cuts));
+      solid.append(teeth(atStart, bottom, top, corner, true));
+      notTeeth.push_back(corner);
       put(liftId(job_, lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
-          plan_.layer.solid(fromRectangles(corner, cuts)),
+          std::move(solid),
           upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
           unitsIn(parts_->openEnded(corner, atStart)), atStart);
     }
@@ -114,11 +132,38 @@ class LeafBuilder {
         unitsIn(reveals));
     std::vector<Rect> run = madeUp;
     run.push_back({plan_.layer.from, bottom, plan_.layer.to, top});
+    Solid between = plan_.layer.solid(fromRectangles(run, notRun));
+    for (const bool atStart : {true, false})
+      between.append(teeth(atStart, bottom, top, notTeeth[atStart ? 0 : 1], false));
     put(liftId(job_, lift) + "/run", liftName(job_, lift) + ", between the corners" + cut,
-        plan_.layer.solid(fromRectangles(run, notRun)),
+        std::move(between),
         upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top),
         unitsIn(parts_->openEnded(run, true, true)));
     madeUpBefore_.insert(madeUpBefore_.end(), madeUp.begin(), madeUp.end());
+  }
+
+  // What goes into a standing wall between two levels: of the courses that the corner there holds,
+  // or of the others.
+  Solid teeth(bool atStart, double bottom, double top, const std::vector<Rect>& corner,
+              bool inCorner) const {
+    Solid solid;
+    for (const Toothing& toothing : toothings_) {
+      if (toothing.plan.atStart != atStart) continue;
+      for (const CourseBand& band : parts_->laid().bands) {
+        const double middle = (band.bottom + band.top) / 2;
+        const bool held = std::any_of(corner.begin(), corner.end(), [&](const Rect& r) {
+          return r.z0 < middle && r.z1 > middle;
+        });
+        if (middle < bottom || middle > top || held != inCorner ||
+            !toothing.holds(job_, bonds_.outer, band.number))
+          continue;
+        const double end = atStart ? 0 : wall_.length;
+        plan_.layer.addBox({atStart ? end - toothing.deep : end + kClearOfEdge, band.bottom,
+                            atStart ? end - kClearOfEdge : end + toothing.deep, band.top},
+                           solid);
+      }
+    }
+    return solid;
   }
 
   void gable() {
@@ -126,9 +171,20 @@ class LeafBuilder {
     const bool returned =
         plan_.side == LeafSide::Outer && parapetOn(job_, settingOut_, plan_.wall) != nullptr;
     const WallLayer layer = returned ? squared(plan_.layer) : plan_.layer;
-    put("gable", "gable",
-        gableSolid(layer, gableLineOn(job_, settingOut_, layer), plan_.levelTop, cuts_),
-        gableRise(job_, settingOut_), unitsIn({betweenLevels(-1e6, 1e6)}));
+    // Movement joints go right through it, to the slope.
+    Solid solid;
+    double from = layer.from;
+    const auto upTo = [&](double to) {
+      const WallLayer part = layer.between(from, to);
+      solid.append(gableSolid(part, gableLineOn(job_, settingOut_, part), plan_.levelTop, cuts_));
+    };
+    for (const MovementGap& gap : plan_.gaps) {
+      upTo(gap.from);
+      from = gap.to;
+    }
+    upTo(layer.to);
+    put("gable", "gable", std::move(solid), gableRise(job_, settingOut_),
+        unitsIn({betweenLevels(-1e6, 1e6)}));
   }
 
   const Job& job_;
@@ -142,6 +198,7 @@ class LeafBuilder {
   std::optional<LeafParts> parts_;
   std::vector<Rect> cuts_;  // out of the solids: weep holes too, which no unit is laid round
   std::vector<WeepHole> weepHoles_;
+  std::vector<Toothing> toothings_;
   std::vector<Rect> corners_;
   std::vector<Rect> madeUpBefore_;  // under the lintels, on lifts before
 };
@@ -160,9 +217,11 @@ void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works
       corners.insert(corners.end(), leaf.corners().begin(), leaf.corners().end());
       holes.insert(holes.end(), leaf.holes().begin(), leaf.holes().end());
     }
+    buildJointFiller(job, settingOut, cavity.outer, works);
     buildCavityFill(settingOut, cavity, works);
     if (!cavity.empty()) {
       buildWallTies(job, settingOut, cavity, corners, works);
+      buildCavityBarriers(job, settingOut, cavity, works);
       buildInsulationBoards(job, settingOut, cavity, works);
       buildCavityTrays(job, settingOut, cavity, works);
       buildWeepVents(job, settingOut, cavity, holes, works);

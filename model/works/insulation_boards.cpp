@@ -1,5 +1,5 @@
 // Insulation of the cavity in boards of their own size, tight to each other: rows between the ties,
-// half a board from row to row, cut at corners, closers, trays and under the rafters.
+// half a board from row to row, cut at corners, closers, barriers, trays and under the rafters.
 #include <algorithm>
 #include <cmath>
 
@@ -15,6 +15,7 @@ namespace {
 
 constexpr double kLeastPiece = 0.100;  // of a row's last board: else the one before it is cut too
 constexpr double kSliver = 1e-3;       // metres: a thinner piece is none
+constexpr double kPastCorner = 1;      // metres
 constexpr double kUnderSlope = 0.020;  // of a piece under the rafters
 
 class Boards {
@@ -36,6 +37,13 @@ class Boards {
     for (const CloserPlan& closer : plan_.closers) holes_.push_back(closer.rect);
     holes_.insert(holes_.end(), plan_.openings.begin(), plan_.openings.end());
     for (const TrayPlan& tray : plan_.trays) holes_.push_back(tray.rect());
+    for (const BarrierPlan& barrier : plan_.barriers) {
+      holes_.push_back(barrier.rect);
+      if (barrier.upright) continue;
+      // Boards may run on past the cavity's full thickness at a corner.
+      holes_.back().s0 -= kPastCorner;
+      holes_.back().s1 += kPastCorner;
+    }
     holes_.insert(holes_.end(), plan_.sleeves.begin(), plan_.sleeves.end());
     for (const TiePlan& tie : plan_.ties) ties_.push_back(slitFor(tie));
     parts_.resize(settingOut_.lifts.size() + 1);

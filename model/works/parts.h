@@ -18,6 +18,7 @@ void buildCellarWalls(const Job&, const SettingOut&, Works&);  // of blocks; cas
 void buildGroundFloor(const Job&, const SettingOut&, Works&);
 void buildCavityWalls(const Job&, const SettingOut&,
                       Works&);  // both leaves and what is in the cavity
+void buildStarterStrips(const Job&, const SettingOut&, Works&);  // where walls meet old ones
 void buildDampCourse(const Job&, const SettingOut&, Works&);
 void buildLintels(const Job&, const SettingOut&, Works&);
 void buildPadstonesAndSills(const Job&, const SettingOut&, Works&);

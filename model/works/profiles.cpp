@@ -69,6 +69,14 @@ class ProfileBuilder {
 
   void cornerPeg(size_t corner) {
     const Polygon foot = rectangleOnPlan(out_.corners[corner].at, {1, 0}, kPeg, kPeg);
+    // On a building that stays the corner is marked on its wall.
+    for (const StandingBuilding& building : job_.site.buildings) {
+      Polygon outline = building.outline;
+      if (signedArea(outline) < 0) std::reverse(outline.begin(), outline.end());
+      if (building.kind != BuildingKind::Demolish &&
+          !intersect({{foot, {}}}, {{outline, {}}}).empty())
+        return;
+    }
     const double ground = ground_.under(foot);
     const std::string& letter = out_.corners[corner].letter;
     add(works_, element("peg/corner " + letter, "Peg at corner " + letter, ElementKind::Peg,

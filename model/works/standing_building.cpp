@@ -3,10 +3,12 @@
 // piece of ground of its own.
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <set>
 
 #include <glm/geometric.hpp>
 
+#include "model/works/junction_cuts.h"
 #include "model/works/parts.h"
 #include "model/works/plan_shapes.h"
 
@@ -132,11 +134,48 @@ std::vector<std::string> namesOf(const std::vector<StandingBuilding>& buildings)
   return names;
 }
 
+// One part of a building, with the stage that cuts it out.
+using Put = std::function<void(const std::string&, Material, Solid, const StageKey*)>;
+
+// Its walls: but for what junctions cut out of them one solid, and what stands over and under that.
+void putWalls(const SettingOut& settingOut, const std::vector<JunctionCut>& cuts, size_t building,
+              const Polygon& outline, double low, double eaves, const Put& put) {
+  Regions left{{outline, {}}};
+  for (const JunctionCut& cut : cuts)
+    if (cut.plan.building == building) left = subtract(left, {{cut.place, {}}});
+  const bool whole = std::none_of(cuts.begin(), cuts.end(), [&](const JunctionCut& cut) {
+    return cut.plan.building == building;
+  });
+  if (whole) left = {{outline, {}}};
+  put("walls", Material::Masonry, prism(left, low, eaves), nullptr);
+  for (const JunctionCut& cut : cuts) {
+    if (cut.plan.building != building) continue;
+    const Regions place = intersect({{outline, {}}}, {{cut.place, {}}});
+    const WallLine& line = settingOut.walls[cut.plan.wall];
+    const std::string at = "walls at corner " +
+                           settingOut.corners[cut.plan.atStart ? line.from : line.to].letter +
+                           " of " + line.name;
+    double from = low;
+    int number = 0;
+    for (const JunctionCut::Hole& hole : cut.holes) {
+      const std::string which = std::to_string(++number);
+      if (hole.bottom - from > 1e-6)
+        put(at + ", under " + cut.what + " " + which, Material::Masonry,
+            prism(place, from, hole.bottom), nullptr);
+      put(at + ", " + cut.what + " " + which, Material::Masonry,
+          prism(place, hole.bottom, hole.top), &hole.stage);
+      from = hole.top;
+    }
+    put(at + ", over it", Material::Masonry, prism(place, from, eaves), nullptr);
+  }
+}
+
 }  // namespace
 
 void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works& works) {
   GroundOutside outside(job, settingOut);
   const std::vector<std::string> names = namesOf(job.site.buildings);
+  const std::vector<JunctionCut> cuts = junctionCuts(job, settingOut);
   for (size_t i = 0; i < job.site.buildings.size(); ++i) {
     const StandingBuilding& building = job.site.buildings[i];
     const Polygon outline = outlineOf(building);
@@ -146,7 +185,8 @@ void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works&
     const double highest = top.empty() ? eaves : bounds(top).high.z;
     const std::string label =
         building.name.empty() ? "Building " + std::to_string(i + 1) : building.name;
-    const auto put = [&](const std::string& part, Material material, Solid solid) {
+    const Put put = [&](const std::string& part, Material material, Solid solid,
+                        const StageKey* cutIn) {
       Element element;
       element.id = "standing building " + names[i] + "/" + part;
       element.name = label + ", " + part;
@@ -157,14 +197,16 @@ void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works&
       element.placed = whole({StageKind::Existing});
       if (building.kind == BuildingKind::Demolish) {
         element.removed = downward({StageKind::Demolition}, highest, bottom);
+      } else if (cutIn != nullptr) {
+        element.removed = whole(*cutIn);
       }
       add(works, std::move(element));
     };
     if (building.foundationDepth > 1e-3) {
-      put("below ground", Material::Masonry, prism({outline, {}}, bottom, low));
+      put("below ground", Material::Masonry, prism({outline, {}}, bottom, low), nullptr);
     }
-    put("walls", Material::Masonry, prism({outline, {}}, low, eaves));
-    put("roof", Material::Tile, top);
+    putWalls(settingOut, cuts, i, outline, low, eaves, put);
+    put("roof", Material::Tile, top, nullptr);
     const Regions under = outside.under(outline);
     if (under.empty()) continue;
     const std::string own = " standing building " + names[i];

@@ -5,6 +5,7 @@
 #include <limits>
 #include <map>
 
+#include "model/walls/movement_joints.h"
 #include "model/walls/parapet_line.h"
 #include "model/works/cavity_plan.h"
 #include "model/works/wall_infill.h"
@@ -31,13 +32,8 @@ class Ties {
  public:
   Ties(const Job& job, const SettingOut& settingOut, CavityPlan& plan)
       : job_(job), settingOut_(settingOut), plan_(plan), built_(job.walls.builtIn) {
-    const size_t corners = settingOut.walls.size();
-    for (const MovementJoint& joint : job.movementJoints) {
-      if (settingOut.wallNamed(joint.wall) != plan.wall) continue;
-      const auto corner = settingOut.cornerNamed(joint.from);
-      const bool far = corner && *corner == (plan.wall + 1) % corners;
-      joints_.push_back(far ? plan.layer.wall->length - joint.at : joint.at);
-    }
+    for (const MovementGap& gap : movementJointsIn(job, settingOut, plan.wall))
+      joints_.push_back((gap.from + gap.to) / 2);
   }
 
   void plan() {
@@ -71,6 +67,7 @@ class Ties {
     const double damp = settingOut_.levels.dampCourse;
     std::erase_if(beds, [&](const BlockBed& bed) {
       if (std::fabs(bed.level - damp) < job_.walls.joint) return true;
+      if (inLevelBarrier(bed)) return true;
       if (bed.part == TiePlan::Part::BelowDampCourse)
         return brickBed(bed.level) < lowestConcrete(settingOut_) + kCover;
       return plan_.slope.empty() &&
@@ -78,6 +75,14 @@ class Ties {
                  std::min({plan_.levelTop, plan_.outer.levelTop, plan_.inner.levelTop});
     });
     return beds;
+  }
+
+  // There is a row over it or under it then.
+  bool inLevelBarrier(const BlockBed& bed) const {
+    const Rect tie = tieIn(bed, 0).rect();
+    return std::any_of(plan_.barriers.begin(), plan_.barriers.end(), [&](const BarrierPlan& b) {
+      return !b.upright && tie.z1 + kHair > b.rect.z0 && tie.z0 - kHair < b.rect.z1;
+    });
   }
 
   TiePlan tieIn(const BlockBed& bed, double s) const {
@@ -120,6 +125,7 @@ class Ties {
               plan_.closers[i].upright ? kCloser + static_cast<int>(i) : kNoEdge);
     for (const TrayPlan& tray : plan_.trays) keepOff(tray.rect(), kNoEdge);
     for (const Rect& sleeve : plan_.sleeves) keepOff(sleeve, kNoEdge);
+    for (const BarrierPlan& barrier : plan_.barriers) keepOff(barrier.rect, kNoEdge);
     for (size_t i = 0; i < joints_.size(); ++i)
       cut(joints_[i], joints_[i], kJoint + static_cast<int>(i));
     for (const FoundationRun& run : settingOut_.foundations)
@@ -195,11 +201,20 @@ class Ties {
   void across(const BlockBed& bed, const Length& length, std::vector<TiePlan>& ties) const {
     const double step = built_.tieAcross;
     const double first = plan_.layer.from + step * (rows_ % 2 == 0 ? 0.25 : 0.75);
-    for (double k = std::ceil((length.from - first) / step);; ++k) {
-      const double s = first + k * step;
-      if (s > length.to) return;
-      ties.push_back(tieIn(bed, s));
+    for (double k = std::ceil((length.from - first) / step) - 1;; ++k) {
+      const double s = besideBarriers(first + k * step);
+      if (s > length.to + 1e-9 && first + k * step > length.to) return;
+      if (s > length.from - 1e-9 && s < length.to + 1e-9) ties.push_back(tieIn(bed, s));
     }
+  }
+
+  // A place in an upright barrier goes to its nearer side, so that the row has no gap there.
+  double besideBarriers(double s) const {
+    for (const BarrierPlan& barrier : plan_.barriers) {
+      const double from = barrier.rect.s0 - kClear, to = barrier.rect.s1 + kClear;
+      if (barrier.upright && s > from && s < to) return s - from < to - s ? from : to;
+    }
+    return s;
   }
 
   // A tie of the row that stands near one beside an edge is left out where that keeps the spacing.

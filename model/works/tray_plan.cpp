@@ -40,6 +40,8 @@ void planTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan) {
     for (const Rect& opening : plan.openings) keepUnder(opening);
     for (const CloserPlan& closer : plan.closers) keepUnder(closer.rect);
     for (const Rect& sleeve : plan.sleeves) keepUnder(sleeve);
+    for (const BarrierPlan& barrier : plan.barriers)
+      if (!barrier.upright) keepUnder(barrier.rect);
     for (const TrayPlan& before : plan.trays) keepUnder(before.rect());
     tray.high = upperEdge(beds, tray.low, limit);
     // Right under the rafters there is no room, and the eaves keep the wall dry.

@@ -25,6 +25,12 @@ double insulationBottom(const SettingOut& settingOut) {
   return settingOut.levels.dampCourse - kClearCavity;
 }
 
+double cavityFillTop(const SettingOut& settingOut, size_t wall) {
+  const WallLine& line = settingOut.walls[wall];
+  return std::min(insulationBottom(settingOut),
+                  levelsAlong(settingOut.terrain, line.start, line.end).low);
+}
+
 std::vector<Rect> aboveConcrete(const SettingOut& settingOut, const WallLayer& layer, size_t wall,
                                 double top) {
   std::vector<Rect> rects;
@@ -43,9 +49,8 @@ void buildCavityFill(const SettingOut& settingOut, const CavityPlan& plan, Works
   const WallLine& line = settingOut.walls[plan.wall];
   const WallLayer& layer = plan.layer;
   if (layer.empty()) return;
-  const double top = std::min(insulationBottom(settingOut),
-                              levelsAlong(settingOut.terrain, line.start, line.end).low);
-  const auto rects = aboveConcrete(settingOut, layer, plan.wall, top);
+  const auto rects =
+      aboveConcrete(settingOut, layer, plan.wall, cavityFillTop(settingOut, plan.wall));
   std::vector<Rect> holes = plan.openings;
   // Cast round the ties that are there already.
   for (const TiePlan& tie : plan.ties) holes.push_back(tie.rect());

@@ -19,6 +19,8 @@ std::vector<Rect> aboveConcrete(const SettingOut& settingOut, const WallLayer& l
                                 double top);
 // The lowest top of concrete under any wall.
 double lowestConcrete(const SettingOut& settingOut);
+// To where the foot of a wall's cavity is filled: that, or the ground where it is lower.
+double cavityFillTop(const SettingOut& settingOut, size_t wall);
 // Where the cavity insulation begins.
 double insulationBottom(const SettingOut& settingOut);
 

@@ -38,6 +38,13 @@ std::vector<Rect> jointsOf(const LaidLeaf& laid, size_t band, double from, doubl
   return joints;
 }
 
+// Is it a movement joint, which stays closed?
+bool inGap(const LeafPlan& leaf, const Rect& joint) {
+  return std::any_of(leaf.gaps.begin(), leaf.gaps.end(), [&](const MovementGap& gap) {
+    return gap.from < joint.s1 && gap.to > joint.s0;
+  });
+}
+
 // The first and the last, and as few between as keep them near enough to each other.
 std::vector<Rect> spaced(const std::vector<Rect>& joints, double apart) {
   std::vector<Rect> chosen;
@@ -55,7 +62,9 @@ std::vector<WeepHole> weepHoles(const Job& job, const SettingOut& settingOut,
   std::vector<WeepHole> holes;
   const double apart = job.walls.builtIn.weepSpacing;
   const auto drain = [&](std::optional<size_t> tray, size_t band, double from, double to) {
-    for (const Rect& r : spaced(jointsOf(outer, band, from, to), apart)) holes.push_back({tray, r});
+    std::vector<Rect> joints = jointsOf(outer, band, from, to);
+    std::erase_if(joints, [&](const Rect& joint) { return inGap(cavity.outer, joint); });
+    for (const Rect& r : spaced(joints, apart)) holes.push_back({tray, r});
   };
   for (size_t i = 0; i < cavity.trays.size(); ++i) {
     const TrayPlan& tray = cavity.trays[i];

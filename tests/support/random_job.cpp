@@ -357,6 +357,64 @@ void coverFoundations(Job& job) {
   for (model::FoundationStep& step : job.foundations.steps) step.top = toMm(step.top - lower);
 }
 
+// Upright and level barriers in the cavity, where nothing speaks against them.
+void drawBarriers(Dice& dice, Job& job) {
+  const size_t n = job.outline.size();
+  for (int i = dice.pick<int>({1, 2, 3}); i > 0; --i) {
+    const size_t wall = static_cast<size_t>(dice.between(0, static_cast<int>(n) - 1));
+    model::CavityBarrier barrier;
+    barrier.wall = model::nameOfWall(wall, n);
+    if (dice.chance(50)) barrier.from = model::letterOfCorner((wall + 1) % n);
+    barrier.width = dice.pick<double>({0.05, 0.1, 0.15});
+    const double along = toMm(dice.real(0.1, 0.9) * edgeLength(job.outline, wall));
+    const double level = toMm(job.storeys.back().floor + dice.real(0, 2.3));
+    if (dice.chance(60))
+      barrier.at = along;
+    else
+      barrier.level = level;
+    tryWith(job, [&](Job& j) { j.cavityBarriers.push_back(barrier); });
+  }
+}
+
+// A low old house along one of the walls, and the wall beside that joined to it. Its roof stays
+// under the new eaves.
+void drawJunction(Dice& dice, Job& job) {
+  const size_t n = job.outline.size();
+  const size_t beside = static_cast<size_t>(dice.between(0, static_cast<int>(n) - 1));
+  const bool atStart = dice.chance(50);
+  const Vec2 a = job.outline[beside], b = job.outline[(beside + 1) % n];
+  const double length = edgeLength(job.outline, beside);
+  const Vec2 along = (b - a) / length;
+  const bool clockwise = model::signedArea(job.outline) < 0;
+  const Vec2 out = clockwise ? Vec2{-along.y, along.x} : Vec2{along.y, -along.x};
+  const double gap = dice.pick<double>({0, 0, 0.002, 0.01});
+  const double before = dice.pick<double>({0, 0.5}), after = dice.pick<double>({0, 0.6});
+  const double deep = dice.pick<double>({2.4, 3.5});
+  const auto at = [&](double s, double d) {
+    const Vec2 p = a + along * s + out * d;
+    return Vec2{std::round(p.x * 1e6) / 1e6, std::round(p.y * 1e6) / 1e6};
+  };
+  model::StandingBuilding house;
+  house.name = "Old house";
+  house.kind = dice.chance(70) ? model::BuildingKind::Existing : model::BuildingKind::Neighbour;
+  house.outline = {at(-before, gap), at(-before, gap + deep), at(length + after, gap + deep),
+                   at(length + after, gap)};
+  house.height = dice.pick<double>({1.7, 1.9});
+  model::WallJunction junction;
+  junction.wall = model::nameOfWall(atStart ? (beside + n - 1) % n : (beside + 1) % n, n);
+  junction.corner = model::letterOfCorner(atStart ? beside : (beside + 1) % n);
+  junction.building = house.name;
+  junction.kind = dice.pick<model::JunctionKind>({model::JunctionKind::StarterTies,
+                                                  model::JunctionKind::Toothed,
+                                                  model::JunctionKind::BlockBonded});
+  junction.pocket = dice.pick<double>({0.1025, 0.05, 0.14});
+  junction.tieUp = dice.pick<double>({0.225, 0.3});
+  tryWith(job, [&](Job& j) {
+    j.site.buildings.push_back(house);
+    j.junctions.push_back(junction);
+  });
+}
+
 Job drawJob(unsigned seed) {
   Dice dice(seed);
   Job job;
@@ -399,6 +457,8 @@ Job drawJob(unsigned seed) {
       j.roof.edges[i].coping = coping;
     });
   }
+  if (dice.chance(40)) drawBarriers(dice, job);
+  if (dice.chance(40)) drawJunction(dice, job);
   return job;
 }
 
