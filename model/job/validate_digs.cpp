@@ -41,7 +41,9 @@ std::optional<Polygon> outlineOf(const StandingBuilding& building) {
 
 bool knowsBuilding(const Validation& v, size_t index) {
   const std::string path = "site.building[" + std::to_string(index) + "]";
-  return v.known.has(path + ".outline") && v.known.has(path + ".kind");
+  // Without its name it would be told of by another.
+  return v.known.has(path + ".outline") && v.known.has(path + ".kind") &&
+         v.known.has(path + ".name");
 }
 
 std::string nameOf(const StandingBuilding& building, size_t index) {

@@ -10,7 +10,6 @@
 #include "model/takeoff/sheets.h"
 #include "model/takeoff/unit_rates.h"
 #include "model/works/cavity_parts.h"
-#include "model/works/junction_cuts.h"
 #include "model/works/starter_strips.h"
 
 namespace model {
@@ -125,25 +124,28 @@ void countBarriersAndJoints(const TakeoffInput& in, Tally& tally) {
 
 // Strips with the ties that hook into them, and pockets.
 void countJunctions(const TakeoffInput& in, Tally& tally) {
-  for (const StripPlan& strip : starterStrips(in.job, in.settingOut)) {
-    const double apart = in.job.junctions[strip.plan.junction].tieUp;
-    for (const StripPlan::Length& length : strip.lengths) {
-      tally.add({"Starter strips for walls", Unit::Metre, 0, 0.1,
-                 "on a standing building, as high as the leaf and it are"},
-                length.top - length.bottom, length.stage);
-      if (length.ties > 0)
+  const std::vector<StripPlan> strips = starterStrips(in.job, in.settingOut);
+  for (const Element& e : in.works.elements) {
+    if (e.kind == ElementKind::StandingBuilding && e.quantity.unit == Unit::Each && e.removed)
+      tally.add({"Pockets cut in standing walls, " + lengthText(e.top - e.underside) + " high",
+                 Unit::Each, 0, 1, "for bricks of the new leaf that go into them"},
+                e.quantity.amount, e.removed->stage);
+    if (e.kind != ElementKind::StarterStrip) continue;
+    tally.add({"Starter strips for walls", Unit::Metre, 0, 0.1,
+               "on a standing building, as high as the leaf and it are"},
+              e.quantity.amount, e.placed.stage);
+    for (const StripPlan& strip : strips) {
+      if (in.settingOut.walls[strip.plan.wall].name != e.wall) continue;
+      for (const StripPlan::Length& length : strip.lengths) {
+        if (length.stage != e.placed.stage || std::fabs(length.bottom - e.underside) > 1e-6 ||
+            length.ties == 0)
+          continue;
         tally.add({"Starter ties", Unit::Each, waste::kTies, 1,
-                   "in bed joints of the outer leaf, at most " + lengthText(apart) + " apart"},
-                  length.ties, length.stage);
+                   "in bed joints of the outer leaf, at most " +
+                       lengthText(in.job.junctions[strip.plan.junction].tieUp) + " apart"},
+                  length.ties, e.placed.stage);
+      }
     }
-  }
-  for (const JunctionCut& cut : junctionCuts(in.job, in.settingOut)) {
-    const WallJunction& junction = in.job.junctions[cut.plan.junction];
-    if (junction.kind == JunctionKind::StarterTies) continue;
-    for (const JunctionCut::Hole& hole : cut.holes)
-      tally.add({"Pockets cut in standing walls, " + lengthText(hole.top - hole.bottom) + " high",
-                 Unit::Each, 0, 1, "bricks go " + lengthText(junction.pocket) + " into them"},
-                1, hole.stage);
   }
 }
 

@@ -101,12 +101,19 @@ std::vector<FacePair> gableLineOn(const Job& job, const SettingOut& settingOut,
   const auto wall = static_cast<size_t>(layer.wall - settingOut.walls.data());
   const std::vector<Vec2> top = parapetLine(job, settingOut, wall);
   if (top.empty()) return rafterLineOn(settingOut, layer);
-  // Level at its ends, over the mitres of every layer.
+  // Level at the ends of the wall, over the mitres of every layer.
+  const auto at = [&](double s) {
+    size_t i = 1;
+    while (i + 1 < top.size() && top[i].x < s) ++i;
+    const Vec2 &a = top[i - 1], &b = top[i];
+    const double share = std::clamp((s - a.x) / std::max(b.x - a.x, 1e-9), 0.0, 1.0);
+    return Vec2{s, a.y + (b.y - a.y) * share};
+  };
   std::vector<FacePair> line;
-  line.push_back({{layer.startFront, top.front().y}, {layer.startBack, top.front().y}});
+  line.push_back({at(layer.startFront), at(layer.startBack)});
   for (const Vec2& p : top)
     if (p.x > layer.from + 1e-3 && p.x < layer.to - 1e-3) line.push_back({p, p});
-  line.push_back({{layer.endFront, top.back().y}, {layer.endBack, top.back().y}});
+  line.push_back({at(layer.endFront), at(layer.endBack)});
   return line;
 }
 

@@ -26,8 +26,8 @@ void addPockets(const Job& job, const SettingOut& settingOut, const DryBond& bon
     if (toothing.holds(job, bond, i - 1))
       cut.holes.back().top = bottom + course;
     else
-      cut.holes.push_back(
-          {bottom, bottom + course, raisingStage(job, settingOut, leaf, bottom + course / 2)});
+      cut.holes.push_back({bottom, bottom + course,
+                           raisingStage(job, settingOut, leaf, bottom + course / 2), true});
   }
   if (!cut.holes.empty()) cuts.push_back(std::move(cut));
 }

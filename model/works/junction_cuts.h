@@ -14,7 +14,8 @@ namespace model {
 struct JunctionCut {
   struct Hole {
     double bottom = 0, top = 0;
-    StageKey stage;  // in which it is cut, before anything else
+    StageKey stage;       // in which it is cut, before anything else
+    bool pocket = false;  // for courses that go in; they are counted
   };
   JunctionPlan plan;
   Polygon place;            // on plan; reaches past the face of the building

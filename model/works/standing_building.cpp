@@ -134,8 +134,8 @@ std::vector<std::string> namesOf(const std::vector<StandingBuilding>& buildings)
   return names;
 }
 
-// One part of a building, with the stage that cuts it out.
-using Put = std::function<void(const std::string&, Material, Solid, const StageKey*)>;
+// One part of a building, and whether it is cut out again.
+using Put = std::function<void(const std::string&, Material, Solid, const JunctionCut::Hole*)>;
 
 // Its walls: but for what junctions cut out of them one solid, and what stands over and under that.
 void putWalls(const SettingOut& settingOut, const std::vector<JunctionCut>& cuts, size_t building,
@@ -163,7 +163,7 @@ void putWalls(const SettingOut& settingOut, const std::vector<JunctionCut>& cuts
         put(at + ", under " + cut.what + " " + which, Material::Masonry,
             prism(place, from, hole.bottom), nullptr);
       put(at + ", " + cut.what + " " + which, Material::Masonry,
-          prism(place, hole.bottom, hole.top), &hole.stage);
+          prism(place, hole.bottom, hole.top), &hole);
       from = hole.top;
     }
     put(at + ", over it", Material::Masonry, prism(place, from, eaves), nullptr);
@@ -186,7 +186,7 @@ void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works&
     const std::string label =
         building.name.empty() ? "Building " + std::to_string(i + 1) : building.name;
     const Put put = [&](const std::string& part, Material material, Solid solid,
-                        const StageKey* cutIn) {
+                        const JunctionCut::Hole* hole) {
       Element element;
       element.id = "standing building " + names[i] + "/" + part;
       element.name = label + ", " + part;
@@ -197,8 +197,9 @@ void buildStandingBuildings(const Job& job, const SettingOut& settingOut, Works&
       element.placed = whole({StageKind::Existing});
       if (building.kind == BuildingKind::Demolish) {
         element.removed = downward({StageKind::Demolition}, highest, bottom);
-      } else if (cutIn != nullptr) {
-        element.removed = whole(*cutIn);
+      } else if (hole != nullptr) {
+        element.removed = whole(hole->stage);
+        if (hole->pocket) element.quantity = {1, Unit::Each};
       }
       add(works, std::move(element));
     };
