@@ -409,6 +409,17 @@ void drawJunction(Dice& dice, Job& job) {
                                                   model::JunctionKind::BlockBonded});
   junction.pocket = dice.pick<double>({0.1025, 0.05, 0.14});
   junction.tieUp = dice.pick<double>({0.225, 0.3});
+  // No window looks at the house.
+  for (const model::Opening& opening : job.openings) {
+    const size_t wall = model::wallNamed(opening.wall, n).value_or(beside);
+    const bool fromFirst = opening.from == model::letterOfCorner(wall);
+    const Vec2 corner = job.outline[fromFirst ? wall : (wall + 1) % n];
+    const Vec2 other = job.outline[fromFirst ? (wall + 1) % n : wall];
+    const Vec2 way = (other - corner) / edgeLength(job.outline, wall);
+    for (const double s : {opening.at, opening.at + opening.width})
+      if (model::distanceToOutline(house.outline, corner + way * s) < 0.5) return;
+    if (wall == beside) return;
+  }
   tryWith(job, [&](Job& j) {
     j.site.buildings.push_back(house);
     j.junctions.push_back(junction);
