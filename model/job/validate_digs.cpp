@@ -85,7 +85,8 @@ void validateTrenches(const Validation& v, const PlanFacts& plan) {
   const double room = roomOutsideWall(v.job);
   if (room <= 0) return;
   Regions trenches = grown(plan.outline, room);
-  // Misspelt, it is not in the job.
+  // Misspelt, they are not in the job; blocks by name have a thickness of their own.
+  if (!v.known.has("walls.blocks") || !v.known.has("walls.bricks")) return;
   if (!v.known.has("cellar.outline")) return;
   if (v.job.cellar) {
     // Walls on the cellar have no trench, and what is dug round it is looked at by itself.

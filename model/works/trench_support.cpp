@@ -204,6 +204,12 @@ void supportTrench(const Job& job, const SettingOut& out, const Polygon outerRin
   }
   // The cellar's hole has supports of its own.
   if (job.cellar) foot = subtract(foot, grown(out.cellarOutline, deriveCellarDig(job, out).margin));
+  // The trench ends at a building that stays.
+  for (const StandingBuilding& building : job.site.buildings) {
+    Polygon outline = building.outline;
+    if (signedArea(outline) < 0) std::reverse(outline.begin(), outline.end());
+    if (building.kind != BuildingKind::Demolish) foot = subtract(foot, {{outline, {}}});
+  }
   if (foot.empty()) return;
   Element e;
   e.id = "trench sheets/wall " + wall.name + "/" + std::to_string(std::lround(r.from * 1000));
