@@ -28,6 +28,10 @@ float letteringScale(int width, int height) {
   return static_cast<float>(std::min(std::floor(by * 4) / 4, 4.0));
 }
 
+float letteringScale(const PictureOptions& options) {
+  return options.lettering > 0 ? options.lettering : letteringScale(options.width, options.height);
+}
+
 bool any(const Overlays& o) {
   return o.levels || o.lines || o.corners || o.dimensions || o.captions || o.titleBlock || o.tape ||
          o.rod || o.settingOut || o.instrument || o.readings || o.gaugeRods || o.cutUnits;
@@ -51,7 +55,7 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
   frame.camera = *standardView(view, low, high, aspect);
   // With a sheet round it, in what that leaves free.
   if (any(options.overlays)) {
-    const float scale = letteringScale(options.width, options.height);
+    const float scale = letteringScale(options);
     const SheetLayout layout = sheetOf(model, options.overlays, static_cast<float>(options.width),
                                        static_cast<float>(options.height), scale);
     frame.camera = *fittedView(view, scene, layout, frame.section.on || frame.seeThroughGround);
@@ -78,7 +82,7 @@ struct Picturer::Impl {
 
 void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& options) {
   if (!any(options.overlays)) return;
-  const float scale = letteringScale(options.width, options.height);
+  const float scale = letteringScale(options);
   if (!ink || ink->scale() != scale) {
     ink.reset();
     ink = std::make_unique<PictureInk>(scale, jobWords(model));

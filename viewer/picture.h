@@ -37,6 +37,7 @@ struct PictureOptions {
   double time = 0;
   std::string view = "south-west";  // of standardViewNames(); unknown: as south-west
   Overlays overlays;
+  float lettering = 0;                   // scale of the overlays' letters; 0: what suits the size
   std::optional<model::SetUp> standing;  // the set-up that levels are read from
   Frame frame;  // camera, time, stage and sun are set from the above and from the job
 };

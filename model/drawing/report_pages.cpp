@@ -41,7 +41,7 @@ Area ReportPages::besideTitle() const {
 }
 
 void ReportPages::finish(Drawing& drawing, TitleBlock block, const TextWidth& widthOf) const {
-  block.scale = "report at " + paper_;
+  if (block.scale.empty()) block.scale = "report at " + paper_;
   for (size_t i = 0; i < drawing.sheets.size(); ++i) {
     block.sheet = std::to_string(i + 1) + " of " + std::to_string(drawing.sheets.size());
     if (i == 0)

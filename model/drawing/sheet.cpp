@@ -32,6 +32,14 @@ void Sheet::line(Layer layer, const Pen& pen, const Vec2& a, const Vec2& b) {
   strokes.push_back({layer, pen, {a, b}, false});
 }
 
+Area fitted(const Jpeg& jpeg, const Area& area) {
+  if (jpeg.width <= 0 || jpeg.height <= 0) return area;
+  const double scale = std::min(area.width() / jpeg.width, area.height() / jpeg.height);
+  const Vec2 half = Vec2{jpeg.width * scale, jpeg.height * scale} / 2.0;
+  const Vec2 middle = (area.low + area.high) / 2.0;
+  return {middle - half, middle + half};
+}
+
 void Sheet::outline(Layer layer, const Pen& pen, const Polygon& polygon) {
   if (polygon.size() > 1) strokes.push_back({layer, pen, polygon, true});
 }

@@ -108,11 +108,34 @@ struct View {
   double length(double metres) const { return metres * 1000.0 / scale; }
 };
 
+// An upright rectangle on the paper.
+struct Area {
+  Vec2 low{0, 0}, high{0, 0};
+
+  double width() const { return high.x - low.x; }
+  double height() const { return high.y - low.y; }
+  Polygon corners() const { return {low, {high.x, low.y}, high, {low.x, high.y}}; }
+};
+
+// A photograph or rendering, as the bytes of a JPEG file. Only writers look into them.
+struct Jpeg {
+  std::string bytes;
+  int width = 0, height = 0;  // pixels
+};
+
+struct Picture {
+  Layer layer = Layer::Text;
+  Jpeg jpeg;
+  Area area;  // filled by it
+};
+
 struct Sheet {
   std::string title;
   double width = 297, height = 210;  // of the paper, mm
   std::optional<View> view;          // of the plan on it; none: only texts and tables
-  // Drawn in this order, each list from its front.
+  // Drawn in this order, each list from its front. Drawings in files that have no pictures leave
+  // them out.
+  std::vector<Picture> pictures;
   std::vector<Fill> fills;
   std::vector<Stroke> strokes;
   std::vector<Circle> circles;
@@ -121,6 +144,9 @@ struct Sheet {
   void line(Layer layer, const Pen& pen, const Vec2& a, const Vec2& b);
   void outline(Layer layer, const Pen& pen, const Polygon& polygon);
 };
+
+// As large as goes into an area with its own proportions, in the middle of it.
+Area fitted(const Jpeg& jpeg, const Area& area);
 
 // All sheets of one drawing, in order.
 struct Drawing {
@@ -131,15 +157,6 @@ struct Drawing {
 // Width of a text on the paper, mm, for capitals of a height. The one who knows the typeface gives
 // it: textWidth() of model/exchange/lettering.h.
 using TextWidth = std::function<double(const std::string& text, double size, bool bold)>;
-
-// An upright rectangle on the paper.
-struct Area {
-  Vec2 low{0, 0}, high{0, 0};
-
-  double width() const { return high.x - low.x; }
-  double height() const { return high.y - low.y; }
-  Polygon corners() const { return {low, {high.x, low.y}, high, {low.x, high.y}}; }
-};
 
 // The parts of a stroke that lie in an area; a closed stroke that leaves it comes back as open
 // pieces.

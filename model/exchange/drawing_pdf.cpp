@@ -39,12 +39,35 @@ void inkLine(cairo_t* cairo, const Pen& pen) {
   cairo_stroke(cairo);
 }
 
+using Surface = std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)>;
+
+// Cairo puts the JPEG itself into the file; the surface it hangs on stays blank.
+void drawPicture(cairo_t* cairo, const Picture& picture) {
+  const Jpeg& jpeg = picture.jpeg;
+  if (jpeg.width <= 0 || jpeg.height <= 0) return;
+  const Surface surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, jpeg.width, jpeg.height),
+                        cairo_surface_destroy);
+  check(cairo_surface_status(surface.get()));
+  // The file outlives the call, as the drawing does.
+  check(cairo_surface_set_mime_data(
+      surface.get(), CAIRO_MIME_TYPE_JPEG,
+      reinterpret_cast<const unsigned char*>(jpeg.bytes.data()), jpeg.bytes.size(), [](void*) {},
+      const_cast<char*>(jpeg.bytes.data())));
+  cairo_save(cairo);
+  cairo_translate(cairo, picture.area.low.x, picture.area.high.y);
+  cairo_scale(cairo, picture.area.width() / jpeg.width, -picture.area.height() / jpeg.height);
+  cairo_set_source_surface(cairo, surface.get(), 0, 0);
+  cairo_paint(cairo);
+  cairo_restore(cairo);
+}
+
 void drawSheet(cairo_t* cairo, const Sheet& sheet, const Lettering& lettering) {
   cairo_save(cairo);
   cairo_scale(cairo, kPoint, -kPoint);
   cairo_translate(cairo, 0, -sheet.height);
   cairo_set_line_join(cairo, CAIRO_LINE_JOIN_MITER);
   cairo_set_line_cap(cairo, CAIRO_LINE_CAP_BUTT);
+  for (const Picture& picture : sheet.pictures) drawPicture(cairo, picture);
   for (const Fill& fill : sheet.fills) {
     path(cairo, fill.outline, true);
     cairo_set_source_rgb(cairo, fill.grey, fill.grey, fill.grey);
@@ -75,10 +98,9 @@ std::string pdfBytes(const Drawing& drawing) {
   std::string bytes;
   const Sheet blank;
   const Sheet& first = drawing.sheets.empty() ? blank : drawing.sheets.front();
-  const std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)> surface(
-      cairo_pdf_surface_create_for_stream(append, &bytes, first.width * kPoint,
-                                          first.height * kPoint),
-      cairo_surface_destroy);
+  const Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, first.width * kPoint,
+                                                            first.height * kPoint),
+                        cairo_surface_destroy);
   cairo_pdf_surface_restrict_to_version(surface.get(), CAIRO_PDF_VERSION_1_5);
   cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, drawing.title.c_str());
   cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATOR,

@@ -9,6 +9,7 @@
 #include "viewer/app.h"
 #include "viewer/commands/bond_command.h"
 #include "viewer/commands/book_command.h"
+#include "viewer/commands/brief_command.h"
 #include "viewer/commands/drawing_command.h"
 #include "viewer/commands/example_job.h"
 #include "viewer/commands/file_commands.h"
@@ -279,6 +280,25 @@ void addReport(CLI::App& app, ReportCommand& options, Action& action) {
            "  stringcourse report house.toml --out house-report.csv\n");
 }
 
+void addBrief(CLI::App& app, BriefCommand& options, Action& action) {
+  CLI::App* command =
+      jobCommand(app, "brief", "A page for each stage, to print: for the crew, or for the client",
+                 options.job);
+  command->add_option("--out", options.out, "the file to write")->required()->type_name("FILE.pdf");
+  command->add_option("--for", options.reader, "crew or client")->capture_default_str();
+  command
+      ->add_option("--stage", options.stage,
+                   "one stage, by id, number or name (see `stages`); default: all, with contents")
+      ->type_name("STAGE");
+  command->add_option("--date", options.date,
+                      "for the title block; default: room to write it by hand");
+  command->callback([&] { action = [&options] { return runBrief(options); }; });
+  examples(command,
+           "  stringcourse brief house.toml --out house-crew.pdf\n"
+           "  stringcourse brief house.toml --stage dig-cellar --out today.pdf\n"
+           "  stringcourse brief house.toml --for client --date 2027-04-12 --out for-you.pdf\n");
+}
+
 void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
   CLI::App* command = jobCommand(app, "picture", "One moment of the job as a PNG", options.job);
   CLI::Option* stage =
@@ -381,8 +401,9 @@ void addFiles(CLI::App& app, FileOptions& share, FileOptions& fresh, Walkthrough
   command->callback([&] { action = [&share] { return runShare(share.job, share.out); }; });
   examples(command, "  stringcourse share house.toml --out house.glb\n");
 
-  command = jobCommand(app, "walkthrough",
-                       "A picture of every stage, the tables and the GLB, into a folder", walk.job);
+  command =
+      jobCommand(app, "walkthrough",
+                 "A picture of every stage, the booklets, tables and GLB, into a folder", walk.job);
   command
       ->add_option("--out", walk.out,
                    "the folder, made if need be; what an earlier walkthrough wrote there goes, and "
@@ -459,6 +480,7 @@ int runCommandLine(int argc, const char* const* argv) {
   BookCommand book;
   ReadingsCommand readings;
   ReportCommand report;
+  BriefCommand brief;
   PictureCommand picture;
   DrawingCommand drawing;
   RodCommand rod;
@@ -469,6 +491,7 @@ int runCommandLine(int argc, const char* const* argv) {
   addBook(app, book, action);
   addReadings(app, readings, action);
   addReport(app, report, action);
+  addBrief(app, brief, action);
   addPicture(app, picture, action);
   addDrawing(app, drawing, action);
   addRod(app, rod, action);

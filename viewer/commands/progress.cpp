@@ -44,6 +44,6 @@ StopOnRequest::~StopOnRequest() {
   std::signal(SIGTERM, SIG_DFL);
 }
 
-bool StopOnRequest::asked() const { return stopAsked != 0; }
+bool StopOnRequest::asked() { return stopAsked != 0; }
 
 }  // namespace viewer

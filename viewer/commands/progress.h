@@ -19,14 +19,15 @@ class Progress {
   bool terminal_;
 };
 
-// While one stands, Ctrl-C does not end the program but is remembered.
+// While one stands, Ctrl-C does not end the program but is remembered. One at a time.
 class StopOnRequest {
  public:
   StopOnRequest();
   ~StopOnRequest();
   StopOnRequest(const StopOnRequest&) = delete;
   StopOnRequest& operator=(const StopOnRequest&) = delete;
-  bool asked() const;
+  // Since the one that stands was made.
+  static bool asked();
 };
 
 }  // namespace viewer

@@ -15,6 +15,7 @@
 #include "model/exchange/reading_tables.h"
 #include "model/exchange/report_table.h"
 #include "model/exchange/tables.h"
+#include "viewer/commands/booklet_pictures.h"
 #include "viewer/commands/clear_view.h"
 #include "viewer/commands/contents_list.h"
 #include "viewer/commands/load_job.h"
@@ -106,6 +107,26 @@ std::vector<Piece> picturePieces(const model::Model& model, Picturer& picturer,
   return pieces;
 }
 
+// The booklets; without pictures when there is nothing to draw with. They take no larger pictures
+// than the walkthrough has.
+std::vector<Piece> bookletPieces(const model::Model& model, Picturer* picturer, int widest) {
+  const auto save = [&model, picturer, widest](BookletFor reader, const std::string& path) {
+    model::StagePictures pictures;
+    if (picturer) {
+      auto made = bookletPictures(
+          model, *picturer, reader, std::nullopt, [](size_t) { return !StopOnRequest::asked(); },
+          widest);
+      if (!made) return int(kStopped);
+      pictures = std::move(*made);
+    }
+    return saveOut(path, bookletPdf(model, reader, pictures, {}));
+  };
+  return {{"crew-brief.pdf", "the crew's brief, a page for each stage",
+           [save](const std::string& path) { return save(BookletFor::Crew, path); }},
+          {"client-booklet.pdf", "the client's booklet, a page for each stage",
+           [save](const std::string& path) { return save(BookletFor::Client, path); }}};
+}
+
 // Takes away what an earlier walkthrough wrote there, and writes.
 int writePieces(const std::vector<Piece>& pieces, const std::filesystem::path& folder) {
   ContentsList list(folder);
@@ -127,7 +148,7 @@ int writePieces(const std::vector<Piece>& pieces, const std::filesystem::path& f
     Progress progress(pieces.size());
     const StopOnRequest stop;
     for (const Piece& piece : pieces) {
-      if (stop.asked()) result = kStopped;
+      if (StopOnRequest::asked()) result = kStopped;
       if (result != kWell) break;
       progress.step(piece.what);
       const std::string path = (folder / piece.name).string();
@@ -135,7 +156,7 @@ int writePieces(const std::vector<Piece>& pieces, const std::filesystem::path& f
       if (result == kWell) result = list.note(piece.name);
       if (result == kWell) written += path + "  " + piece.what + "\n";
     }
-    if (result == kWell && stop.asked()) result = kStopped;
+    if (result == kWell && StopOnRequest::asked()) result = kStopped;
   }
   if (result == kStopped) std::cerr << "Stopped. What was written until then is whole.\n";
   if (!written.empty()) written += listed + "  the list of these, for the next walkthrough\n";
@@ -175,11 +196,15 @@ int runWalkthrough(const WalkthroughCommand& command) {
   std::string why;
   const auto offscreen = Offscreen::create(why);
   if (!offscreen) {  // what needs no drawing is written all the same
+    for (Piece& piece : bookletPieces(model, nullptr, base.width))
+      pieces.push_back(std::move(piece));
     const int result = writePieces(pieces, command.out);
     return result == kWell ? noOpenGl(why) : result;
   }
   Picturer picturer(model, *offscreen);
   for (Piece& piece : picturePieces(model, picturer, base, own)) pieces.push_back(std::move(piece));
+  for (Piece& piece : bookletPieces(model, &picturer, base.width))
+    pieces.push_back(std::move(piece));
   const int result = writePieces(pieces, command.out);
   printAbout(command.job, picturer.lackingLetters());
   return result;

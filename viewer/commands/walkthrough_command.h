@@ -1,4 +1,5 @@
-// `walkthrough`: the whole job as files: a picture of every stage, the tables, the GLB.
+// `walkthrough`: the whole job as files: a picture of every stage, the booklets, the
+// tables, the GLB.
 #pragma once
 
 #include <string>

@@ -2,19 +2,16 @@
 
 #include <algorithm>
 #include <array>
-#include <chrono>
 #include <cmath>
 #include <cstdio>
 
 #include "model/programme/calendar.h"
+#include "model/programme/date_words.h"
 
 namespace viewer {
 namespace {
 
 constexpr double kPi = 3.14159265358979323846;
-constexpr std::array<const char*, 12> kMonths{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                              "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-constexpr std::array<const char*, 7> kDays{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
 
 }  // namespace
 
@@ -22,17 +19,7 @@ int stageAt(double time, size_t stageCount) {
   return std::clamp(int(std::ceil(time - 1e-6)) - 1, 0, std::max(0, int(stageCount) - 1));
 }
 
-std::string dateWords(const std::string& iso) {
-  const auto number = model::dayNumber(iso);
-  if (!number) return iso;
-  const std::chrono::sys_days day{std::chrono::days{*number}};
-  const std::chrono::year_month_day date{day};
-  const std::chrono::weekday weekday{day};
-  char text[48];
-  std::snprintf(text, sizeof text, "%s %u %s %d", kDays[weekday.c_encoding()], unsigned(date.day()),
-                kMonths[unsigned(date.month()) - 1], int(date.year()));
-  return text;
-}
+std::string dateWords(const std::string& iso) { return model::dateWords(iso); }
 
 std::string isoDateAt(const model::Programme& programme, double time) {
   if (programme.stages.empty()) return {};

@@ -43,6 +43,9 @@ inline std::string untidy(const Drawing& drawing) {
       return p.x >= border.low.x - 1e-6 && p.x <= border.high.x + 1e-6 &&
              p.y >= border.low.y - 1e-6 && p.y <= border.high.y + 1e-6;
     };
+    for (const Picture& picture : sheet.pictures)
+      for (const Vec2& p : picture.area.corners())
+        if (!inside(p)) return "a picture leaves the sheet";
     for (const Stroke& stroke : sheet.strokes)
       for (const Vec2& p : stroke.points)
         if (!inside(p))

@@ -1,0 +1,67 @@
+#include "viewer/image_jpeg.h"
+
+#include <cstdio>
+// Must come after cstdio.
+#include <jpeglib.h>
+
+#include <cstdlib>
+#include <stdexcept>
+
+namespace viewer {
+namespace {
+
+// Without this the library ends the program at an error.
+[[noreturn]] void fail(j_common_ptr library) {
+  char why[JMSG_LENGTH_MAX];
+  (*library->err->format_message)(library, why);
+  throw std::runtime_error(std::string("the picture cannot be made a JPEG: ") + why);
+}
+
+// Frees what the library keeps, whether or not it came to the end.
+struct Compressor {
+  jpeg_error_mgr errors{};
+  jpeg_compress_struct library{};
+  unsigned char* bytes = nullptr;
+  unsigned long size = 0;
+
+  Compressor() {
+    library.err = jpeg_std_error(&errors);
+    errors.error_exit = fail;
+    jpeg_create_compress(&library);
+    jpeg_mem_dest(&library, &bytes, &size);
+  }
+  ~Compressor() {
+    jpeg_destroy_compress(&library);
+    std::free(bytes);
+  }
+  Compressor(const Compressor&) = delete;
+  Compressor& operator=(const Compressor&) = delete;
+};
+
+}  // namespace
+
+model::Jpeg jpegOf(const Image& image, int quality) {
+  Compressor compressor;
+  jpeg_compress_struct& library = compressor.library;
+  library.image_width = static_cast<JDIMENSION>(image.width);
+  library.image_height = static_cast<JDIMENSION>(image.height);
+  library.input_components = 3;
+  library.in_color_space = JCS_RGB;
+  jpeg_set_defaults(&library);
+  jpeg_set_quality(&library, quality, TRUE);
+  library.optimize_coding = TRUE;
+  jpeg_start_compress(&library, TRUE);
+  std::vector<JSAMPLE> row(static_cast<size_t>(image.width) * 3);
+  while (library.next_scanline < library.image_height) {
+    const std::uint8_t* from = &image.rgba[size_t{library.next_scanline} * row.size() / 3 * 4];
+    for (size_t x = 0; x < row.size() / 3; ++x)
+      for (size_t channel = 0; channel < 3; ++channel) row[3 * x + channel] = from[4 * x + channel];
+    JSAMPROW rows[] = {row.data()};
+    jpeg_write_scanlines(&library, rows, 1);
+  }
+  jpeg_finish_compress(&library);
+  return {std::string(reinterpret_cast<const char*>(compressor.bytes), compressor.size),
+          image.width, image.height};
+}
+
+}  // namespace viewer
