@@ -40,7 +40,80 @@ void Session::handleKeys() {
   }
 }
 
+void Session::togglePresenting() {
+  if (!job_) return;
+  touched();
+  presenting_.on() ? presenting_.end(state_, playback_) : presenting_.begin(state_, playback_);
+  window_.setFullScreen(presenting_.on());
+  framesDue_ = 5;
+}
+
+void Session::presentingKey(int key) {
+  switch (Presenting::actOf(key)) {
+    case Presenting::Act::Next:
+      return presenting_.next(playback_);
+    case Presenting::Act::Back:
+      return presenting_.back(playback_);
+    case Presenting::Act::Dark:
+      return presenting_.toggleDark();
+    case Presenting::Act::End:
+      return togglePresenting();
+    case Presenting::Act::None:
+      return;
+  }
+}
+
+Meets Session::meets() const {
+  return [this](const Ray& ray) { return job_->picker.pick(ray, frameNow()); };
+}
+
+void Session::toggleWalking() {
+  touched();
+  if (walking_) {
+    walking_.reset();
+    state_.easeTo(beforeWalk_);
+    return;
+  }
+  beforeWalk_ = state_.camera;
+  state_.followStages = false;
+  walking_.emplace(job_->model, job_->scene);
+  walking_->begin(meets());
+  state_.easeTo(walking_->camera());
+}
+
+bool Session::walkingKey(const KeyPress& press) {
+  constexpr float kStep = 0.4f;
+  constexpr double kTurn = 0.175;  // 10 degrees
+  if (press.modifiers & (GLFW_MOD_CONTROL | GLFW_MOD_ALT | GLFW_MOD_SUPER)) return false;
+  const bool shift = press.modifiers & GLFW_MOD_SHIFT;
+  const int ahead = (press.key == GLFW_KEY_UP) - (press.key == GLFW_KEY_DOWN);
+  const int right = (press.key == GLFW_KEY_RIGHT) - (press.key == GLFW_KEY_LEFT);
+  const int up = (press.key == GLFW_KEY_PAGE_UP) - (press.key == GLFW_KEY_PAGE_DOWN);
+  if (press.key == GLFW_KEY_ESCAPE || press.key == GLFW_KEY_W) {
+    toggleWalking();
+    return true;
+  }
+  if (ahead != 0 && shift)
+    walking_->look(0, ahead * kTurn);
+  else if (ahead != 0)
+    walking_->step(float(ahead) * kStep, 0, meets());
+  else if (right != 0 && shift)
+    walking_->step(0, float(right) * kStep, meets());
+  else if (right != 0)
+    walking_->look(right * kTurn, 0);
+  else if (up != 0)
+    walking_->climb(up, meets());
+  else if (press.key == GLFW_KEY_F)
+    walking_->toWindow(meets(), playback_.time());
+  else
+    return false;
+  state_.easeTo(walking_->camera());
+  return true;
+}
+
 void Session::handleKey(const KeyPress& press) {
+  if (presenting_.on()) return presentingKey(press.key);
+  if (job_ && walking_ && walkingKey(press)) return;
   if (job_ && moveKey(press)) return;
   if (press.modifiers & (GLFW_MOD_CONTROL | GLFW_MOD_ALT | GLFW_MOD_SUPER)) return;
   // An example that plays by itself only stops at the keys that stop.
@@ -185,6 +258,10 @@ bool Session::showKey(int key) {
     case GLFW_KEY_G:
       state_.switches.seeThroughGround = !state_.switches.seeThroughGround;
       return true;
+    case GLFW_KEY_Q:
+    case GLFW_KEY_F5:
+      togglePresenting();
+      return true;
     case GLFW_KEY_N:
       state_.switches.ghostNext = !state_.switches.ghostNext;
       return true;
@@ -208,12 +285,19 @@ bool Session::showKey(int key) {
 
 bool Session::viewKey(int key) {
   const SheetLayout layout = layoutNow();
+  const bool elsewhere = (key >= GLFW_KEY_1 && key <= GLFW_KEY_9) || key == GLFW_KEY_V ||
+                         key == GLFW_KEY_P || key == GLFW_KEY_F;
+  if (elsewhere) walking_.reset();
   if (key >= GLFW_KEY_1 && key <= GLFW_KEY_9) {
     state_.goToView(viewOrder()[size_t(key - GLFW_KEY_1)], job_->scene, layout);
     return true;
   }
   if (key == GLFW_KEY_V) {
     state_.goToStageView(stageView(job_->model, frameNow().stage), job_->scene, layout);
+    return true;
+  }
+  if (key == GLFW_KEY_W) {
+    toggleWalking();
     return true;
   }
   if (key == GLFW_KEY_P) {

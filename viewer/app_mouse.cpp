@@ -56,6 +56,7 @@ void Session::handleMouse() {
 
 bool Session::covered(const glm::vec2& at) const {
   const SheetLayout layout = layoutNow();
+  if (presenting_.on()) return false;
   if (layout.tabs.contains(at)) return true;
   if (titleEdit_.open() && titleEdit_.box().contains(at)) return true;
   if (levelEdit_.open() && levelEdit_.box().contains(at)) return true;
@@ -82,6 +83,7 @@ void Session::press(const ButtonEvent& event) {
 }
 
 bool Session::beginOnFurniture(const glm::vec2& at) {
+  if (presenting_.on()) return false;
   const SheetLayout layout = layoutNow();
   const float u = letteringNow().unit;
   dragButton_ = 0;
@@ -189,6 +191,7 @@ Snap Session::snapAt(const glm::vec2& at) const {
 }
 
 void Session::click(const glm::vec2& at) {
+  if (presenting_.on()) return presenting_.next(playback_);
   const auto pick = pickAt(at);
   if (state_.measuring) {
     if (!pick) return;
@@ -216,6 +219,7 @@ void Session::standAt(const glm::vec3& local) {
 }
 
 void Session::doubleClick(const glm::vec2& at) {
+  if (presenting_.on()) return presenting_.next(playback_);
   const auto pick = pickAt(at);
   if (!pick) return;
   state_.selected = pick->element;
@@ -236,10 +240,17 @@ void Session::wheel(const glm::vec2& at, const glm::vec2& steps) {
 
 void Session::turnBy(double azimuth, double elevation) {
   state_.holdStill();
+  if (walking_) {
+    // The drawing follows the hand: one looks the other way.
+    walking_->look(-azimuth * 0.6, elevation * 0.6);
+    state_.jumpTo(walking_->camera());
+    return;
+  }
   state_.camera.orbit(azimuth, elevation);
 }
 
 void Session::moveBy(const glm::vec2& parts) {
+  if (walking_) return;
   const Box sheet = layoutNow().sheet;
   state_.holdStill();
   state_.camera.pan(parts, double(sheet.width() / sheet.height()));
@@ -247,6 +258,11 @@ void Session::moveBy(const glm::vec2& parts) {
 }
 
 void Session::nearerBy(const glm::vec2& at, double factor) {
+  if (walking_) {
+    walking_->step(factor < 1 ? 0.4f : -0.4f, 0, meets());
+    state_.easeTo(walking_->camera());
+    return;
+  }
   const Box sheet = layoutNow().sheet;
   state_.holdStill();
   state_.camera.zoomTo(at / glm::vec2(sheet.width(), sheet.height()), factor,

@@ -120,6 +120,7 @@ void Session::watchFiles(const std::vector<std::string>& files) {
 void Session::takeJob(std::unique_ptr<ReadyJob> job) {
   if (!model::hasErrors(problems_) && state_.tab == Tab::Problems) state_.tab = Tab::None;
   if (job_) carryOver(state_, *job_, *job);
+  if (walking_) toggleWalking();
   job_ = std::move(job);
   sheets_.entry.jobChanged();
   pointSight_.forget();
@@ -219,7 +220,7 @@ Frame Session::frameNow() const {
   frame.section = state_.section;
   frame.seeThroughGround = state_.switches.seeThroughGround;
   frame.ghostNext = state_.switches.ghostNext;
-  frame.profiles = state_.overlays.lines;
+  frame.profiles = state_.overlays.lines || state_.overlays.clientWords;
   frame.levelPlane = state_.switches.levelPlane;
   frame.levelPlaneAt = state_.switches.levelPlaneAt;
   frame.shadows = state_.switches.shadows;
@@ -246,7 +247,7 @@ void Session::drawFrame() {
   ImGui::NewFrame();
   handleKeys();
   handleMouse();
-  if (job_ && !state_.camera.parallel)
+  if (job_ && !walking_ && !state_.camera.parallel)
     state_.camera.keepAbove(groundUnder(state_.camera.eye()) + kEyeOverGround);
   const Frame frame = frameNow();
   drawSheet(frame);
@@ -318,7 +319,7 @@ void Session::drawSheet(const Frame& frame) {
     options.facts = &job_->facts;
     options.readingSet = state_.readingSet;
     options.pulledOut = sheets_.pulledOut(letteringNow().unit);
-    options.viewIsButton = true;
+    options.viewIsButton = !presenting_.on();
     options.fieldsAreButtons = canChange(path_);
     drawOverlays(job_->model, job_->scene, frame, state_.overlays, int(layout.sheet.width()),
                  int(layout.sheet.height()), options);
@@ -331,6 +332,8 @@ void Session::drawSheet(const Frame& frame) {
     drawThingCard(list, *job_, frame, layout);
     drawReading(list, mouse, layout);
   }
+  if (presenting_.dark()) Pen(ImGui::GetForegroundDrawList()).fill(layout.sheet.grown(2), 0x000000);
+  if (presenting_.on()) return;
   drawSheets(sheets_, input);
   followSaved();
   if (job_ && levelEdit_.open()) {

@@ -18,7 +18,9 @@
 #include "viewer/panels/title_edit.h"
 #include "viewer/playback.h"
 #include "viewer/point_sight.h"
+#include "viewer/presenting.h"
 #include "viewer/view_quality.h"
+#include "viewer/walking.h"
 #include "viewer/view_state.h"
 #include "viewer/watch_file.h"
 #include "viewer/window.h"
@@ -68,6 +70,13 @@ class Session {
   // The level plane.
   bool levelKey(const KeyPress& press);
   bool playbackKey(int key);
+  // Presenting begins or ends.
+  void togglePresenting();
+  void presentingKey(int key);
+  // Walking about begins or ends.
+  void toggleWalking();
+  bool walkingKey(const KeyPress& press);
+  Meets meets() const;
   bool showKey(int key);
   bool viewKey(int key);
 
@@ -129,6 +138,9 @@ class Session {
   std::unique_ptr<Renderer> renderer_;
   Playback playback_;
   ViewState state_;
+  Presenting presenting_;
+  std::optional<Walking> walking_;
+  Camera beforeWalk_;
   ViewQuality quality_;
   SheetsState sheets_;
   TitleEdit titleEdit_;

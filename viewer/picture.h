@@ -25,11 +25,12 @@ struct Overlays {
   bool titleBlock = false;
   bool tape = false;
   bool rod = false;
-  bool settingOut = false;  // boards' marks, diagonals, triangles, offset lines, limits
-  bool readings = false;    // what was read, against what is drawn
-  bool instrument = false;  // set-ups of the level, and the sight of the one read from
-  bool gaugeRods = false;   // the gauge rod beside every corner
-  bool cutUnits = false;    // bricks and blocks that are not whole, marked and counted
+  bool settingOut = false;   // boards' marks, diagonals, triangles, offset lines, limits
+  bool readings = false;     // what was read, against what is drawn
+  bool instrument = false;   // set-ups of the level, and the sight of the one read from
+  bool gaugeRods = false;    // the gauge rod beside every corner
+  bool clientWords = false;  // the stage in large plain words, for a client
+  bool cutUnits = false;     // bricks and blocks that are not whole, marked and counted
 };
 
 struct PictureOptions {

@@ -18,6 +18,13 @@ void Playback::setStageCount(int count) {
 void Playback::play() {
   if (stageCount_ == 0) return;
   if (time_ >= stageCount_ - kClose) time_ = 0;
+  until_ = -1;
+  playing_ = true;
+}
+
+void Playback::playStage() {
+  if (time_ >= stageCount_ - kClose) return;
+  until_ = std::floor(time_ + kClose) + 1;
   playing_ = true;
 }
 
@@ -39,6 +46,10 @@ bool Playback::advance(double seconds) {
       time_ += left / stage;
     left -= toEnd;
     if (loop_ && time_ >= stageCount_) time_ = 0;
+  }
+  if (until_ >= 0 && time_ >= until_) {
+    time_ = until_;
+    playing_ = false;
   }
   if (time_ >= stageCount_) {
     time_ = stageCount_;

@@ -22,6 +22,8 @@ class Playback {
 
   // At the end, playing begins again from the start.
   void play();
+  // To the end of this stage or, when there already, of the next, and no further.
+  void playStage();
   void pause() { playing_ = false; }
   void toggle() { playing_ ? pause() : play(); }
   // Real seconds; true when the time changed. Stops at the end unless looping.
@@ -46,6 +48,7 @@ class Playback {
   std::vector<double> pace_;
   int stageCount_ = 0;
   double time_ = 0, speed_ = 1;
+  double until_ = -1;  // where playing stops; below 0: at the end
   bool playing_ = false, loop_ = false;
 };
 

@@ -17,7 +17,19 @@
 namespace viewer {
 
 // The level book has no word of its own at the edge: it is fetched from the sheet of readings.
-enum class Tab { None, Stages, Dates, Levels, Readings, Quantities, Show, View, Problems, Keys, Book };
+enum class Tab {
+  None,
+  Stages,
+  Dates,
+  Levels,
+  Readings,
+  Quantities,
+  Show,
+  View,
+  Problems,
+  Keys,
+  Book
+};
 inline constexpr int kTabCount = 9;
 const char* nameOf(Tab tab);
 

@@ -109,6 +109,48 @@ bool Window::shouldClose() const { return glfwWindowShouldClose(handle_) != 0; }
 
 void Window::stayOpen() { glfwSetWindowShouldClose(handle_, GLFW_FALSE); }
 
+namespace {
+
+// The screen that has most of a window.
+GLFWmonitor* screenOf(const glm::ivec4& window) {
+  int count = 0;
+  GLFWmonitor** screens = glfwGetMonitors(&count);
+  GLFWmonitor* best = glfwGetPrimaryMonitor();
+  long most = 0;
+  for (int i = 0; i < count; ++i) {
+    int x = 0, y = 0;
+    glfwGetMonitorPos(screens[i], &x, &y);
+    const GLFWvidmode* mode = glfwGetVideoMode(screens[i]);
+    if (!mode) continue;
+    const long wide = std::min(window.x + window.z, x + mode->width) - std::max(window.x, x);
+    const long high = std::min(window.y + window.w, y + mode->height) - std::max(window.y, y);
+    const long shared = std::max(wide, 0L) * std::max(high, 0L);
+    if (shared <= most) continue;
+    most = shared;
+    best = screens[i];
+  }
+  return best;
+}
+
+}  // namespace
+
+void Window::setFullScreen(bool on) {
+  if (on == (place_.z > 0)) return;
+  if (!on) {
+    glfwSetWindowMonitor(handle_, nullptr, place_.x, place_.y, place_.z, place_.w, GLFW_DONT_CARE);
+    place_ = {0, 0, 0, 0};
+    return;
+  }
+  glm::ivec4 place{0, 0, 0, 0};
+  glfwGetWindowPos(handle_, &place.x, &place.y);
+  glfwGetWindowSize(handle_, &place.z, &place.w);
+  GLFWmonitor* screen = screenOf(place);
+  const GLFWvidmode* mode = screen ? glfwGetVideoMode(screen) : nullptr;
+  if (!mode) return;
+  place_ = place;
+  glfwSetWindowMonitor(handle_, screen, 0, 0, mode->width, mode->height, mode->refreshRate);
+}
+
 void Window::setTitle(const std::string& title) { glfwSetWindowTitle(handle_, title.c_str()); }
 
 float Window::contentScale() const {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <glm/vec2.hpp>
+#include <glm/vec4.hpp>
 
 struct GLFWwindow;
 
@@ -36,6 +37,8 @@ class Window {
   bool shouldClose() const;
   // Takes back that it has been asked to close.
   void stayOpen();
+  // On the whole of the screen that the window is on, or back where it was.
+  void setFullScreen(bool on);
   void setTitle(const std::string& title);
   float contentScale() const;
   glm::ivec2 size() const;             // in the units of the mouse
@@ -63,6 +66,7 @@ class Window {
   std::vector<KeyPress> keys_;
   std::vector<ButtonEvent> buttons_;
   glm::vec2 pointer_{0, 0};
+  glm::ivec4 place_{0, 0, 0, 0};  // where it was before: position and size; no size: not so
   bool stirred_ = true;
 };
 

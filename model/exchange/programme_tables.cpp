@@ -24,6 +24,15 @@ std::string movedText(const std::string& before, const std::string& after) {
 // Half days are as exact as a programme is.
 std::string halves(double days) { return daysText(std::round(days * 2) / 2); }
 
+// What the job calls the dates that have a day, the last given first.
+std::string nameOfDates(const ProgrammeInput& input, const std::string& date) {
+  for (auto each = input.exceptions.rbegin(); each != input.exceptions.rend(); ++each) {
+    const std::string& to = each->to.empty() ? each->from : each->to;
+    if (date >= each->from && date <= to) return each->name;
+  }
+  return "";
+}
+
 }  // namespace
 
 std::string daysText(double days) {
@@ -135,8 +144,14 @@ TablePart lookAheadPart(const Model& model, long from, int days) {
         table.rows.push_back({date, name, "", nameOf(event.kind),
                               model.programme.stages[event.stage].name, event.text});
     }
-    if (table.rows.size() == before)
-      table.rows.push_back({date, name, "", worked ? "nothing planned" : "no work", "", ""});
+    const std::string why = nameOfDates(model.job.programme, date);
+    if (table.rows.size() == before || !why.empty())
+      table.rows.insert(table.rows.begin() + long(before),
+                        {date, name, "",
+                         !worked                       ? "no work"
+                         : table.rows.size() == before ? "nothing planned"
+                                                       : "other hours",
+                         "", why});
   }
   return part;
 }

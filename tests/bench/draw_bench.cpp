@@ -13,6 +13,7 @@
 #include <glm/gtc/type_ptr.hpp>
 
 #include "tests/bench/demo.h"
+#include "viewer/draw_list.h"
 #include "viewer/gl/offscreen.h"
 #include "viewer/gl/render_target.h"
 #include "viewer/gl/renderer.h"
@@ -457,6 +458,23 @@ BENCHMARK(BM_NearFrame)
     ->Unit(benchmark::kMillisecond)
     ->MeasureProcessCPUTime()
     ->UseRealTime();
+
+// What of such a frame is only choosing what to draw.
+void BM_ListOfCopies(benchmark::State& state) {
+  const int count = static_cast<int>(state.range(0));
+  const viewer::Scene many = viewer::buildScene(copies(count));
+  viewer::Frame frame = frameAt(busyTime(), 1);
+  viewer::DrawList list;
+  for (auto _ : state) {
+    frame.time += 1e-6;
+    viewer::listFor(many, frame, list);
+    benchmark::DoNotOptimize(list.laid);
+  }
+  state.counters["cuts"] = static_cast<double>(list.cuts.size());
+  state.counters["edges"] = static_cast<double>(list.edges.total());
+  state.counters["pieces"] = static_cast<double>(list.seen.first.size() + list.edges.first.size());
+}
+BENCHMARK(BM_ListOfCopies)->Arg(1)->Arg(100)->Unit(benchmark::kMillisecond);
 
 // A scrubbed frame over a growing estate, the whole of it in view.
 void BM_FrameOfCopies(benchmark::State& state) {

@@ -37,6 +37,7 @@ constexpr NamedOverlay kOverlays[] = {
     {"readings", &Overlays::readings},
     {"gauge-rods", &Overlays::gaugeRods},
     {"cut-units", &Overlays::cutUnits},
+    {"client-words", &Overlays::clientWords},
 };
 
 template <typename Number>

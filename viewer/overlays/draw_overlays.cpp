@@ -43,6 +43,7 @@ void takeFixedPlaces(OverlaySheet& sheet, const Overlays& overlays) {
   if (overlays.titleBlock && sheet.frame.camera.parallel)
     sheet.furniture.push_back(
         {l.tape.left, l.tape.top - 42 * u, l.tape.right, l.tape.top - 20 * u});
+  if (overlays.clientWords) sheet.furniture.push_back(clientBox(l.sheet));
   sheet.taken = sheet.furniture;
   // The window's tabs and the sheet that stands in from them.
   if (sheet.options.viewIsButton)
@@ -112,10 +113,8 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   pen.list()->ChannelsSetCurrent(0);
   if (overlays.lines || overlays.dimensions || overlays.settingOut)
     sheet.avoid = standingBuildings(sheet);
-  if (overlays.lines) {
-    drawStringLines(sheet);
-    drawCourseLines(sheet);
-  }
+  if (overlays.lines || overlays.clientWords) drawStringLines(sheet, overlays.lines);
+  if (overlays.lines) drawCourseLines(sheet);
   std::vector<CornerRing> rings;
   if (overlays.corners) rings = placeCornerLetters(sheet);
   if (overlays.dimensions) drawDimensions(sheet, rings);
@@ -132,6 +131,7 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   if (overlays.rod) drawRod(sheet);
   if (overlays.titleBlock) drawTitleBlock(sheet);
   if (overlays.tape) drawTape(sheet);
+  if (overlays.clientWords) drawClientWords(sheet);
 }
 
 }  // namespace viewer

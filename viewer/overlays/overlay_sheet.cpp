@@ -74,7 +74,10 @@ SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float w
     parts.withLifts = countHeights(model.settingOut.schedule, true);
   }
   parts.captionHeight = [&](float wide) { return tallestCaption(model, wide, unit); };
-  const SheetLayout with = layOutSheet(width, height, unit, pulledOut, parts);
+  SheetLayout with = layOutSheet(width, height, unit, pulledOut, parts);
+  if (overlays.clientWords)
+    with.drawing.bottom =
+        std::max(with.drawing.top + 1, std::min(with.drawing.bottom, clientBox(with.sheet).top));
   if (!overlays.levels || pulledOut <= 0 || !crowded(width, height, unit, pulledOut, parts))
     return with;
   // The column goes, and the drawing takes its room while the sheet slides in.

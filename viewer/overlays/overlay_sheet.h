@@ -87,7 +87,7 @@ void drawCornerLetters(const OverlaySheet& sheet, const std::vector<CornerRing>&
 std::vector<Box> standingBuildings(const OverlaySheet& sheet);
 void drawDimensions(OverlaySheet& sheet, const std::vector<CornerRing>& rings);
 void drawLevelMarks(OverlaySheet& sheet);
-void drawStringLines(OverlaySheet& sheet);
+void drawStringLines(OverlaySheet& sheet, bool named = true);
 // The line that the course under way is laid to.
 void drawCourseLines(OverlaySheet& sheet);
 void drawScaleBar(OverlaySheet& sheet);
@@ -105,6 +105,10 @@ void drawSettingOut(OverlaySheet& sheet, const model::SetOutLines& lines);
 void drawLimits(OverlaySheet& sheet, const model::SetOutLines& lines);
 
 // The sheet of a job with these overlays.
+// Where the words for a client stand: along the foot of the sheet.
+Box clientBox(const Box& sheet);
+void drawClientWords(OverlaySheet& sheet);
+
 SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,
                     float unit, float pulledOut = 0);
 

@@ -57,7 +57,7 @@ void askForName(OverlaySheet& sheet, const Group& group, bool otherEnd) {
 
 }  // namespace
 
-void drawStringLines(OverlaySheet& sheet) {
+void drawStringLines(OverlaySheet& sheet, bool named) {
   std::map<std::string, Group> groups;
   for (const model::StringLine& line : sheet.model.works.strings) {
     if (!pulled(sheet, line)) continue;
@@ -69,6 +69,7 @@ void drawStringLines(OverlaySheet& sheet) {
     group.a += a;
     group.b += b;
   }
+  if (!named) return;
   bool otherEnd = false;
   for (const auto& [wall, group] : groups) askForName(sheet, group, otherEnd = !otherEnd);
 }

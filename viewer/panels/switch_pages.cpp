@@ -133,7 +133,7 @@ void problemsPage(SheetsInput& input) {
 }
 
 void keysPage() {
-  static constexpr std::array<KeyLine, 10> kTime{{{"Space", "play, pause"},
+  static constexpr std::array<KeyLine, 11> kTime{{{"Space", "play, pause"},
                                                   {"Right, Left", "next stage, stage before"},
                                                   {"full stop, comma", "a course more, one less"},
                                                   {"] and [", "a working day on, one back"},
@@ -141,15 +141,18 @@ void keysPage() {
                                                   {"Up, Down", "faster, slower"},
                                                   {"O", "again and again"},
                                                   {"Y", "the stages over time"},
+                                                  {"Q", "show it to a client, full screen"},
                                                   {"drag the tape", "to any moment"},
                                                   {"Esc", "stop; close; let go"}}};
-  static constexpr std::array<KeyLine, 13> kView{
+  static constexpr std::array<KeyLine, 15> kView{
       {{"drag", "turn"},
        {"right drag, Shift drag", "move"},
        {"Shift arrows", "turn"},
        {"Ctrl arrows", "move"},
        {"+, -", "nearer, further"},
        {"wheel, pinch", "nearer, further, at the pointer"},
+       {"W", "walk about: arrows, Shift arrows; Page Up, Page Down: storeys"},
+       {"F, walking", "to the next window"},
        {"wheel sideways; with Shift", "turn; move"},
        {"double click", "fill the view with a thing"},
        {"1", "plan"},

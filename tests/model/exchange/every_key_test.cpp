@@ -9,11 +9,13 @@
 #include "model/exchange/glb.h"
 #include "model/exchange/line_tables.h"
 #include "model/exchange/loading_table.h"
+#include "model/exchange/programme_tables.h"
 #include "model/exchange/reading_tables.h"
 #include "model/exchange/report_table.h"
 #include "model/exchange/tables.h"
 #include "model/job/key_table.h"
 #include "model/job/read_job.h"
+#include "model/programme/calendar.h"
 #include "tests/support/demo_job.h"
 
 namespace model {
@@ -64,6 +66,59 @@ std::string linesHandedOn(const Job& job) {
   std::string all = write(pegsTable(model, lines), TableStyle::Json) + glbBytes(model);
   for (const LinePart& part : lineParts(model, lines)) all += write(part.table, TableStyle::Json);
   return all;
+}
+
+// Dates, events and the stages with all that is said of them.
+std::string programmeHandedOn(const Job& job) {
+  const Model model = buildModel(job);
+  std::string all = write(stagesTable(model), TableStyle::Json);
+  for (const TablePart& part : {datesPart(model), eventsPart(model), ratesPart(model)}) {
+    all += write(part.table, TableStyle::Json);
+    for (const std::string& words : part.words) all += words;
+  }
+  for (const Stage& stage : model.programme.stages) all += stage.notice + "\n";
+  if (const auto start = dayNumber(job.programme.start))
+    all += write(lookAheadPart(model, *start, 60).table, TableStyle::Json);
+  return all;
+}
+
+// A job that says all that can be said of its programme.
+Job plannedJob(const Job& from) {
+  Job job = from;
+  job.programme.start = "2027-01-04";
+  job.programme.exceptions = {{"2027-01-11", "2027-01-12", 4, "Shut"}};
+  for (int month = 1; month <= 12; ++month) job.programme.months.push_back({month, 10.0, 2});
+  const auto changed = [&](const char* stage, const auto& set) {
+    job.programme.stages.emplace_back();
+    job.programme.stages.back().stage = stage;
+    set(job.programme.stages.back());
+  };
+  job.programme.stages.clear();
+  changed("dig-cellar", [](StageOverride& c) {
+    c.name = "Dig it";
+    c.perDay = 20;
+    c.waitDays = 2;
+    c.crew = "Diggers";
+    c.holdPoint = "Look";
+    c.note = "Narrow";
+    c.notice = "Lorries";
+    c.decision = "Which";
+  });
+  changed("floor-finish", [](StageOverride& c) { c.follows = "windows-and-doors"; });
+  changed("lines-back", [](StageOverride& c) { c.with = "pour-foundations"; });
+  changed("rafters", [](StageOverride& c) { c.days = 4; });
+  changed("site-set-up", [](StageOverride& c) {
+    c.started = "2027-01-04";
+    c.percent = 50;
+  });
+  changed("demolish", [](StageOverride& c) { c.finished = "2027-01-06"; });
+  job.programme.splits = {{"run-in-ground-1", "A-B", "One side"}};
+  job.programme.ownStages = {{"Drains", "backfill-trenches", 2}};
+  job.programme.links = {
+      {"floor-finish", "outside-works", LinkKind::FinishStart, 3, LagKind::Working},
+      {"windows-and-doors", "outside-works", LinkKind::FinishStart, 60, LagKind::Calendar}};
+  job.programme.deliveries = {{"Bricks", "corners-ground-1", 3}};
+  return job;
 }
 
 // Jobs that between them use every key: the demonstration, as it is and built otherwise.
@@ -159,8 +214,8 @@ bool change(const KeySpec& key, const Slot& slot, int attempt) {
     return true;
   }
   static const std::vector<std::string> kTexts{
-      "Another",         "A-B",        "B-C", "A", "B", "3", "Nail in kerb", "cellar",
-      "cellar-slab-top", "another.csv"};
+      "Another",         "A-B",         "B-C",     "A",          "B", "3", "Nail in kerb", "cellar",
+      "cellar-slab-top", "another.csv", "rafters", "site-set-up"};
   if (attempt >= static_cast<int>(kTexts.size())) return false;
   const std::string& text = kTexts[static_cast<size_t>(attempt)];
   if (key.kind == ValueKind::Date) {
@@ -203,7 +258,9 @@ bool changesSomething(const KeySpec& key, const std::vector<Job>& all,
 
 TEST(EveryKey, ChangesSomethingThatIsHandedOn) {
   const std::vector<Job> all = jobs();
+  const std::vector<Job> planned{plannedJob(all[0])};
   std::vector<std::string> before, linesBefore, readingsBefore;
+  const std::vector<std::string> plannedBefore{programmeHandedOn(planned[0])};
   for (const Job& job : all) {
     for (const Problem& problem : validateJob(job, "", {})) {
       EXPECT_NE(problem.severity, Severity::Error) << format(problem);
@@ -215,6 +272,10 @@ TEST(EveryKey, ChangesSomethingThatIsHandedOn) {
   for (const KeySpec& key : keyTable()) {
     if (kOnlyDrawn.count(pathOf(key))) continue;
     const bool lines = kOfTheLines.count(key.table) > 0;
+    if (std::string_view(key.table).starts_with("programme")) {
+      EXPECT_TRUE(changesSomething(key, planned, plannedBefore, programmeHandedOn)) << pathOf(key);
+      continue;
+    }
     const bool readings = kOfTheReadings.count(key.table) > 0;
     EXPECT_TRUE(readings ? changesSomething(key, all, readingsBefore, readingsHandedOn)
                 : lines  ? changesSomething(key, all, linesBefore, linesHandedOn)

@@ -1,0 +1,105 @@
+#include "viewer/walking.h"
+
+#include <gtest/gtest.h>
+
+#include <glm/geometric.hpp>
+
+#include "model/geometry/polygon.h"
+#include "tests/support/demo_job.h"
+
+namespace viewer {
+namespace {
+
+struct House {
+  model::Model model = model::buildModel(test_support::demoJob("orchard-house"));
+  Scene scene = buildScene(model);
+  Picker picker{scene};
+  double time = double(model.programme.stages.size());
+  Meets meets() const {
+    return [this](const Ray& ray) {
+      Frame frame;
+      frame.time = time;
+      frame.stage = int(time) - 1;
+      return picker.pick(ray, frame);
+    };
+  }
+  bool inside(const glm::vec3& local) const {
+    const model::Vec3 at = scene.world(local);
+    return model::contains(model.job.outline, {at.x, at.y});
+  }
+};
+
+const House& house() {
+  static const House house;
+  return house;
+}
+
+TEST(Walking, OneBeginsOutsideAndGoesInThroughTheDoor) {
+  Walking walking(house().model, house().scene);
+  walking.begin(house().meets());
+  EXPECT_FALSE(house().inside(walking.feet()));
+  for (int i = 0; i < 14; ++i) walking.step(0.35f, 0, house().meets());
+  EXPECT_TRUE(house().inside(walking.feet())) << walking.feet().x << " " << walking.feet().y;
+  EXPECT_NEAR(walking.feet().z, 0, 0.05) << "on the finished floor";
+}
+
+TEST(Walking, WallsStopOne) {
+  Walking walking(house().model, house().scene);
+  walking.begin(house().meets());
+  // Beside the door there is a wall.
+  for (int i = 0; i < 6; ++i) walking.step(0, 0.35f, house().meets());
+  int steps = 0;
+  while (steps < 40 && walking.step(0.35f, 0, house().meets())) ++steps;
+  EXPECT_LT(steps, 40);
+  EXPECT_FALSE(house().inside(walking.feet()));
+}
+
+TEST(Walking, EveryWindowIsStoodAtAndLookedOutOf) {
+  Walking walking(house().model, house().scene);
+  walking.begin(house().meets());
+  size_t windows = 0;
+  for (const auto& element : house().model.works.elements)
+    windows += element.kind == model::ElementKind::Window;
+  ASSERT_GT(windows, 2u);
+  std::vector<glm::vec3> stood;
+  for (size_t i = 0; i < windows; ++i) {
+    ASSERT_TRUE(walking.toWindow(house().meets(), house().time));
+    EXPECT_TRUE(house().inside(walking.feet()));
+    for (const glm::vec3& other : stood) EXPECT_GT(glm::distance(other, walking.feet()), 0.1f);
+    stood.push_back(walking.feet());
+    const Camera camera = walking.camera();
+    EXPECT_NEAR(camera.eye().z - walking.feet().z, Walking::kEye, 1e-3);
+    const glm::vec3 out = camera.eye() + (camera.target - camera.eye()) * 4.0f;
+    EXPECT_FALSE(house().inside(out)) << "looks out";
+  }
+}
+
+TEST(Walking, NoWindowStandsBeforeItIsFitted) {
+  Walking walking(house().model, house().scene);
+  EXPECT_FALSE(walking.toWindow(house().meets(), 3));
+}
+
+TEST(Walking, OneGoesUpToTheFirstFloorAndDownAgain) {
+  Walking walking(house().model, house().scene);
+  walking.begin(house().meets());
+  for (int i = 0; i < 14; ++i) walking.step(0.35f, 0, house().meets());
+  const float ground = walking.feet().z;
+  ASSERT_TRUE(walking.climb(1, house().meets()));
+  EXPECT_NEAR(walking.feet().z, house().model.settingOut.levels.finishedFloor[1], 0.05);
+  EXPECT_FALSE(walking.climb(1, house().meets())) << "there is no second floor";
+  ASSERT_TRUE(walking.climb(-1, house().meets()));
+  EXPECT_NEAR(walking.feet().z, ground, 1e-3);
+}
+
+TEST(Walking, OneLooksRoundFromWhereOneStands) {
+  Walking walking(house().model, house().scene);
+  walking.begin(house().meets());
+  const glm::vec3 eye = walking.camera().eye();
+  walking.look(1.2, 0.4);
+  EXPECT_LT(glm::distance(walking.camera().eye(), eye), 1e-4f);
+  walking.look(0, 10);
+  EXPECT_LT(std::abs(walking.camera().elevation), 1.5);
+}
+
+}  // namespace
+}  // namespace viewer

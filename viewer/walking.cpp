@@ -1,0 +1,148 @@
+#include "viewer/walking.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include <glm/geometric.hpp>
+
+namespace viewer {
+namespace {
+
+constexpr float kBody = 0.28f;    // from the middle to what is touched
+constexpr float kUp = 0.32f;      // a high step
+constexpr float kDown = 0.62f;    // what one still steps down
+constexpr float kOutside = 3.2f;  // from the door at the start
+constexpr double kSteepest = 1.35;
+
+glm::vec3 levelWay(double azimuth) {
+  return {float(std::sin(azimuth)), float(std::cos(azimuth)), 0};
+}
+
+double azimuthOf(const glm::vec3& way) { return std::atan2(double(way.x), double(way.y)); }
+
+glm::vec3 middleOf(const ElementRange& range) { return (range.low + range.high) * 0.5f; }
+
+// Out of the building, square to the wall of an opening.
+glm::vec3 outOf(const model::Model& model, const model::Element& element) {
+  for (const auto& wall : model.settingOut.walls)
+    if (wall.name == element.wall)
+      return {float(wall.outward.x), float(wall.outward.y), 0.0f};
+  return {0, -1, 0};
+}
+
+}  // namespace
+
+glm::vec3 Walking::ahead() const { return levelWay(azimuth_); }
+
+bool Walking::isDoor(std::uint32_t element) const {
+  return element < model_->works.elements.size() &&
+         model_->works.elements[element].kind == model::ElementKind::Door;
+}
+
+std::optional<float> Walking::floorUnder(const glm::vec3& from, const Meets& meets) const {
+  const auto pick = meets({from, {0, 0, -1}});
+  if (!pick) return std::nullopt;
+  return pick->point.z;
+}
+
+void Walking::begin(const Meets& meets) {
+  glm::vec3 at = (scene_->buildingLow + scene_->buildingHigh) * 0.5f, out{0, -1, 0};
+  at.y = scene_->buildingLow.y;
+  const auto& elements = model_->works.elements;
+  for (size_t i = 0; i < elements.size(); ++i) {
+    if (elements[i].kind != model::ElementKind::Door || elements[i].wall.empty()) continue;
+    at = middleOf(scene_->elements[i]);
+    out = outOf(*model_, elements[i]);
+    break;
+  }
+  feet_ = at + out * kOutside;
+  feet_.z = floorUnder({feet_.x, feet_.y, scene_->high.z + 5}, meets).value_or(0.0f);
+  azimuth_ = azimuthOf(-out);
+  elevation_ = 0;
+}
+
+bool Walking::barred(const glm::vec3& from, const glm::vec3& way, float length,
+                     const Meets& meets) const {
+  // At the chest, and at the knee over what is stepped on. Behind a door the way goes on.
+  for (const float height : {kEye - 0.35f, kUp + 0.12f}) {
+    glm::vec3 at = from + glm::vec3(0, 0, height);
+    float left = length;
+    for (int doors = 0; doors < 12 && left > 0; ++doors) {
+      const auto pick = meets({at, way});
+      if (!pick || pick->along > left) break;
+      if (!isDoor(pick->element)) return true;
+      at += way * (pick->along + 0.005f);
+      left -= pick->along + 0.005f;
+    }
+  }
+  return false;
+}
+
+bool Walking::step(float forward, float right, const Meets& meets) {
+  const glm::vec3 along = ahead(), across{along.y, -along.x, 0};
+  const glm::vec3 by = along * forward + across * right;
+  const float length = glm::length(by);
+  if (length <= 0) return true;
+  const glm::vec3 way = by / length;
+  if (barred(feet_, way, length + kBody, meets)) return false;
+  const glm::vec3 to = feet_ + by;
+  const auto floor = floorUnder(to + glm::vec3(0, 0, kUp + 0.05f), meets);
+  if (!floor || *floor > feet_.z + kUp || *floor < feet_.z - kDown) return false;
+  feet_ = {to.x, to.y, *floor};
+  return true;
+}
+
+void Walking::look(double right, double up) {
+  azimuth_ = std::remainder(azimuth_ + right, 2 * std::numbers::pi);
+  elevation_ = std::clamp(elevation_ - up, -kSteepest, kSteepest);
+}
+
+bool Walking::climb(int by, const Meets& meets) {
+  std::vector<float> floors;
+  for (const double level : model_->settingOut.levels.finishedFloor) floors.push_back(float(level));
+  if (model_->job.cellar) floors.push_back(float(model_->job.cellar->floor));
+  std::sort(floors.begin(), floors.end());
+  if (by < 0) std::reverse(floors.begin(), floors.end());
+  constexpr float kApart = 1.5f;  // of two floors, at least
+  for (const float level : floors) {
+    if ((by > 0) != (level > feet_.z) || std::abs(level - feet_.z) < kApart) continue;
+    const auto floor = floorUnder({feet_.x, feet_.y, level + 1.0f}, meets);
+    if (!floor || std::abs(*floor - level) > 0.35f) return false;
+    feet_.z = *floor;
+    return true;
+  }
+  return false;
+}
+
+bool Walking::toWindow(const Meets& meets, double time) {
+  const auto& elements = model_->works.elements;
+  for (size_t tried = 0; tried < elements.size(); ++tried) {
+    const size_t i = (window_ + tried) % elements.size();
+    if (elements[i].kind != model::ElementKind::Window || elements[i].wall.empty()) continue;
+    const ElementRange& range = scene_->elements[i];
+    if (double(range.appears) > time) continue;
+    const glm::vec3 out = outOf(*model_, elements[i]), middle = middleOf(range);
+    const glm::vec3 stand = middle - out * 0.9f;
+    const auto floor = floorUnder({stand.x, stand.y, range.low.z + 0.3f}, meets);
+    if (!floor) continue;
+    feet_ = {stand.x, stand.y, *floor};
+    azimuth_ = azimuthOf(out);
+    elevation_ = 0;
+    window_ = i + 1;
+    return true;
+  }
+  return false;
+}
+
+Camera Walking::camera() const {
+  Camera camera;
+  camera.azimuth = azimuth_;
+  camera.elevation = elevation_;
+  camera.fieldOfView = 1.05;
+  camera.distance = 1;
+  camera.target = feet_ + glm::vec3(0, 0, kEye) - (camera.eye() - camera.target);
+  return camera;
+}
+
+}  // namespace viewer

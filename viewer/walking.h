@@ -1,0 +1,52 @@
+// Walking about the job at eye height: through doors, from storey to storey, to the windows.
+#pragma once
+
+#include <functional>
+#include <optional>
+
+#include "model/model.h"
+#include "viewer/camera.h"
+#include "viewer/picking.h"
+
+namespace viewer {
+
+// What a ray meets first among all that stands now.
+using Meets = std::function<std::optional<Pick>(const Ray&)>;
+
+class Walking {
+ public:
+  static constexpr float kEye = 1.60f;  // metres over the floor
+
+  // Of a scene made from this model; both must outlive it.
+  Walking(const model::Model& model, const Scene& scene) : model_(&model), scene_(&scene) {}
+
+  // Stands on the ground before the building's first door, or else before its south side, and looks
+  // at it.
+  void begin(const Meets& meets);
+  // Metres ahead and to the right. Walls, windows and piles stop one, doors open. One steps up and
+  // down a little, and does not go over an edge. False when something is in the way.
+  bool step(float ahead, float right, const Meets& meets);
+  // Radians, to the right and up.
+  void look(double right, double up);
+  // To the floor over or under this one, at the same place; false when there is none there.
+  bool climb(int by, const Meets& meets);
+  // To the next window, and looks out of it; false when none stands yet.
+  bool toWindow(const Meets& meets, double time);
+
+  Camera camera() const;
+  const glm::vec3& feet() const { return feet_; }
+
+ private:
+  std::optional<float> floorUnder(const glm::vec3& from, const Meets& meets) const;
+  bool isDoor(std::uint32_t element) const;
+  bool barred(const glm::vec3& from, const glm::vec3& way, float length, const Meets& meets) const;
+  glm::vec3 ahead() const;
+
+  const model::Model* model_;
+  const Scene* scene_;
+  glm::vec3 feet_{0, 0, 0};
+  double azimuth_ = 0, elevation_ = 0;  // as a camera's: positive looks down
+  size_t window_ = 0;                   // the next to go to
+};
+
+}  // namespace viewer
