@@ -38,12 +38,21 @@ bool inView(const ElementRange& range, const glm::mat4& viewProjection) {
   return true;
 }
 
+// Metres that a pixel covers where the thing is nearest; 0 when nobody says.
+float pixelAt(const ElementRange& range, const NearView& view) {
+  if (view.eye.w == 0) return view.pixel;
+  const glm::vec3 eye(view.eye);
+  return glm::distance(glm::clamp(eye, range.low, range.high), eye) * view.pixel;
+}
+
 bool isNear(const ElementRange& range, const Frame& frame, const NearView& view) {
   if (view.pixel <= 0 || !inView(range, view.viewProjection)) return false;
-  if (view.eye.w == 0) return view.pixel < frame.unitPixel;
-  const glm::vec3 eye(view.eye);
-  return glm::distance(glm::clamp(eye, range.low, range.high), eye) * view.pixel < frame.unitPixel;
+  return pixelAt(range, view) < frame.unitPixel;
 }
+
+// From far off, what is made of parts much smaller than a pixel is left out, and of what is made of
+// parts of a few pixels the lines, which would run into one another.
+constexpr float kUnseen = 0.25f, kUnlined = 2.0f;  // pixels
 
 bool isLaying(const ElementRange& range, double time) {
   return range.unitCount > 0 && range.appears <= time && time < range.complete &&
@@ -142,6 +151,9 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearV
     if (range.goes <= frame.time) continue;
     const int side = frame.section.on ? sideOf(range, frame.section.plane) : -1;
     if (side > 0) continue;
+    const float pixel = pixelAt(range, view);
+    if (range.grain < pixel * kUnseen) continue;
+    const bool lined = range.grain >= pixel * kUnlined;
     const bool seeThrough = frame.seeThroughGround && range.soil;
     const bool still = side < 0 && range.complete <= frame.time && frame.time < range.fades;
     const bool laying = isLaying(range, frame.time), byUnit = unitwise && list.unitwise_[i];
@@ -160,7 +172,8 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearV
           .add(range.firstIndex, range.indexCount);
     if (still && !seeThrough && !range.glass && range.thickness > kSkyThickness)
       list.sky.add(range.firstIndex, range.indexCount);
-    if (!laying) (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
+    if (!laying && lined)
+      (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
     if (!laying) addFront(range.placed, CutFill::Kind::Placed, i, frame.time, list.cuts);
     addFront(range.removed, CutFill::Kind::Removed, i, frame.time, list.cuts);
     if (side == 0) {

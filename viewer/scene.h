@@ -50,6 +50,7 @@ struct ElementRange {
   float complete = 0, fades = 0;  // from when it is wholly there, until when
   Growth placed, removed;
   float thickness = 0;     // metres, about: of a bar its width, of a slab twice its depth
+  float grain = 0;         // metres: the side of a square as large as its triangles are on average
   bool quiet = false;      // stands there before work starts and is no ground
   bool soil = false;       // made transparent with the ground
   bool glass = false;      // seen through, and through to

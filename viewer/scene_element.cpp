@@ -133,6 +133,8 @@ void ElementBuilder::add(const model::Element& element, std::uint32_t index,
     addTriangle(static_cast<std::uint32_t>(triangles_.size() - 1));
   }
   range_->thickness = area > 0 ? static_cast<float>(4 * volume / area) : 0;
+  const double count = static_cast<double>(std::max<size_t>(triangles_.size(), 1));
+  range_->grain = static_cast<float>(std::sqrt(area / count));
   addEdges();
   range_->indexCount = static_cast<std::uint32_t>(scene_.indices.size()) - range_->firstIndex;
   range_->edgeCount = static_cast<std::uint32_t>(scene_.edges.size()) - range_->firstEdge;

@@ -202,8 +202,11 @@ void supportTrench(const Job& job, const SettingOut& out, const Polygon outerRin
                         rings[1][wall.from]};
     for (Region& piece : intersect({{strip, {}}}, {{length, {}}})) foot.push_back(std::move(piece));
   }
-  // The cellar's hole has supports of its own.
-  if (job.cellar) foot = subtract(foot, grown(out.cellarOutline, deriveCellarDig(job, out).margin));
+  // The cellar's hole has supports of its own, or sides that lean back and are filled again.
+  if (job.cellar) {
+    const CellarDig dig = deriveCellarDig(job, out);
+    foot = subtract(foot, grown(out.cellarOutline, dig.margin + dig.reach));
+  }
   // The trench ends at a building that stays.
   for (const StandingBuilding& building : job.site.buildings) {
     Polygon outline = building.outline;

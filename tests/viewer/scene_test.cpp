@@ -284,6 +284,34 @@ TEST_F(DrawListTest, DrawsExactlyWhatStands) {
   }
 }
 
+TEST_F(DrawListTest, FromFarOffLinesGoFirstAndThenWhatIsSmall) {
+  viewer::Frame frame;
+  frame.time = 5;
+  std::uint64_t faces = 1e9, lines = 1e9;
+  const auto all = at(5);
+  for (const float pixel : {0.001f, 0.5f, 5.0f, 500.0f}) {
+    viewer::NearView parallel;
+    parallel.eye = {0, 0, 1, 0};
+    parallel.pixel = pixel;
+    viewer::DrawList list;
+    viewer::listFor(scene_, frame, list, parallel);
+    const std::uint64_t nowFaces = list.still.total() + list.moving.total();
+    EXPECT_LE(nowFaces, faces);
+    EXPECT_LE(list.edges.total(), lines);
+    faces = nowFaces;
+    lines = list.edges.total();
+    if (pixel < 0.01f) {
+      EXPECT_EQ(faces, all.still.total() + all.moving.total());
+      EXPECT_EQ(lines, all.edges.total());
+    }
+    if (pixel == 5) {
+      EXPECT_EQ(lines, 0u);
+      EXPECT_GT(faces, 0u) << "the roof is larger than that";
+    }
+  }
+  EXPECT_EQ(faces, 0u) << "a whole house in a hundredth of a pixel";
+}
+
 TEST_F(DrawListTest, AsksTheClockOnlyOfWhatMoves) {
   EXPECT_EQ(at(2.5).moving.total(), 4u * 36);  // the walls
   EXPECT_EQ(at(0.5).moving.total(), 36u);      // the dig
