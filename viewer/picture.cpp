@@ -34,10 +34,16 @@ float letteringScale(const PictureOptions& options) {
 
 bool any(const Overlays& o) {
   return o.levels || o.lines || o.corners || o.dimensions || o.captions || o.titleBlock || o.tape ||
-         o.rod || o.settingOut || o.instrument || o.readings || o.gaugeRods || o.cutUnits;
+         o.rod || o.settingOut || o.instrument || o.readings || o.gaugeRods || o.cutUnits ||
+         o.clientWords;
 }
 
 }  // namespace
+
+SheetLayout sheetOf(const model::Model& model, const PictureOptions& options) {
+  return sheetOf(model, options.overlays, static_cast<float>(options.width),
+                 static_cast<float>(options.height), letteringScale(options));
+}
 
 Frame frameOf(const model::Model& model, const Scene& scene, const PictureOptions& options) {
   Frame frame = options.frame;
@@ -53,11 +59,10 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
   const std::string view =
       standardView(options.view, low, high, aspect) ? options.view : "south-west";
   frame.camera = *standardView(view, low, high, aspect);
-  // With a sheet round it, in what that leaves free.
-  if (any(options.overlays)) {
-    const float scale = letteringScale(options);
-    const SheetLayout layout = sheetOf(model, options.overlays, static_cast<float>(options.width),
-                                       static_cast<float>(options.height), scale);
+  if (options.camera) {
+    frame.camera = *options.camera;
+  } else if (any(options.overlays)) {  // with a sheet round it, in what that leaves free
+    const SheetLayout layout = sheetOf(model, options);
     frame.camera = *fittedView(view, scene, layout, frame.section.on || frame.seeThroughGround);
   }
   frame.sun = sunDirection(model.job.site.latitude, dayOfYear(model.job.programme.start.c_str()),

@@ -14,6 +14,7 @@
 namespace viewer {
 
 struct Scene;
+struct SheetLayout;
 
 // What may be laid over the building; each can be switched on its own.
 struct Overlays {
@@ -37,6 +38,7 @@ struct PictureOptions {
   int width = 1280, height = 720;
   double time = 0;
   std::string view = "south-west";  // of standardViewNames(); unknown: as south-west
+  std::optional<Camera> camera;     // in place of that view's
   Overlays overlays;
   float lettering = 0;                   // scale of the overlays' letters; 0: what suits the size
   std::optional<model::SetUp> standing;  // the set-up that levels are read from
@@ -45,6 +47,9 @@ struct PictureOptions {
 
 // The frame of those options: camera, clock, sun and, for the view "section", the section.
 Frame frameOf(const model::Model& model, const Scene& scene, const PictureOptions& options);
+
+// Where the overlays of those options stand, and what they leave for the building.
+SheetLayout sheetOf(const model::Model& model, const PictureOptions& options);
 
 // Makes any number of pictures of one model; the buffers and shaders are made once. The context
 // must stay current and the model must stay alive.

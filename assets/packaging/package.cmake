@@ -1,5 +1,8 @@
 # cmake --install and the Debian package: the program, the demo jobs, the desktop entry, the man page.
 install(TARGETS stringcourse RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
+if(TARGET stringcourse_film)  # where film_out.cpp looks for it
+  install(TARGETS stringcourse_film LIBRARY DESTINATION lib/stringcourse)
+endif()
 install(DIRECTORY ${CMAKE_SOURCE_DIR}/assets/jobs/ DESTINATION ${CMAKE_INSTALL_DATADIR}/stringcourse/jobs
         FILES_MATCHING PATTERN "*.toml" PATTERN "*.csv")
 install(FILES ${CMAKE_SOURCE_DIR}/assets/packaging/stringcourse.desktop

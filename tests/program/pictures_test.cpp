@@ -1,6 +1,7 @@
 // Pictures and walkthroughs by the real program, looked at for the thing that should be on them.
 #include <gtest/gtest.h>
 
+#include <array>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -150,6 +151,57 @@ TEST_F(Pictures, AStageIsTheSameByIdNumberAndName) {
     const Picture byNumber = demo({"--stage", stage["number"].dump()});
     EXPECT_EQ(difference(byId, byNumber).pixels, 0);
   }
+}
+
+TEST_F(Pictures, SeveralStagesGoIntoAFolder) {
+  const auto set = [this](const std::string& stages, const std::string& out) {
+    return stringcourse({"picture", demoPath("smallest"), "--stage", stages, "--size", "160x120",
+                         "--out", inFolder(out)});
+  };
+  const ProgramRun run = set("4-5,2", "set/");
+  ASSERT_EQ(run.exitCode, 0) << run.err;
+  const auto names = namesIn(inFolder("set"));
+  ASSERT_EQ(names.size(), 3u);
+  const std::vector<std::string> numbers{"02-", "04-", "05-"};
+  for (size_t i = 0; i < 3; ++i) {
+    EXPECT_TRUE(names[i].starts_with(numbers[i])) << names[i];
+    EXPECT_NE(run.out.find(names[i]), std::string::npos) << run.out;
+  }
+  const Picture alone = of(demoPath("smallest"), {"--stage", "4", "--size", "160x120"});
+  EXPECT_EQ(difference(alone, readPng(inFolder("set/" + names[1]))).pixels, 0);
+  EXPECT_EQ(set("3", "set/").exitCode, 0) << "one more, beside them";
+  EXPECT_EQ(namesIn(inFolder("set")).size(), 4u);
+  ASSERT_EQ(set("all", "every").exitCode, 0);
+  const auto stages =
+      nlohmann::json::parse(stringcourse({"stages", demoPath("smallest"), "--json"}).out);
+  EXPECT_EQ(namesIn(inFolder("every")).size(), stages.size());
+}
+
+TEST_F(Pictures, SeveralStagesNeedAFolderAndStagesThatThereAre) {
+  const std::vector<std::array<std::string, 3>> wrongs{
+      {"1-3", "a.png", "one file for 3 stages; name a folder"},
+      {"1-999", "set/", "are numbered 1 to"},
+      {"1,chimney", "set/", "there is no one stage \"chimney\""},
+      {"3", "a.jpg", "written as .png"}};
+  for (const auto& [stages, out, told] : wrongs) {
+    const ProgramRun run =
+        stringcourse({"picture", demoPath("smallest"), "--stage", stages, "--out", inFolder(out)});
+    EXPECT_EQ(run.exitCode, 2) << told;
+    EXPECT_NE(run.err.find(told), std::string::npos) << run.err;
+  }
+  EXPECT_TRUE(left().empty());
+}
+
+TEST_F(Pictures, StoppingASetLeavesWholePictures) {
+  ProgramSettings settings;
+  settings.interruptWhen = [&] { return namesIn(inFolder("set")).size() >= 3; };
+  const ProgramRun run = stringcourse({"picture", demoPath("orchard-house"), "--stage", "all",
+                                       "--size", "320x200", "--out", inFolder("set")},
+                                      settings);
+  EXPECT_EQ(run.exitCode, 130) << run.err;
+  const auto names = namesIn(inFolder("set"));
+  EXPECT_LT(names.size(), 30u);
+  for (const std::string& name : names) EXPECT_EQ(readPng(inFolder("set/" + name)).width, 320);
 }
 
 TEST_F(Pictures, EveryViewShowsTheBuildingItsOwnWay) {

@@ -13,6 +13,7 @@
 #include "viewer/commands/drawing_command.h"
 #include "viewer/commands/example_job.h"
 #include "viewer/commands/file_commands.h"
+#include "viewer/commands/film_command.h"
 #include "viewer/commands/lines_command.h"
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_command.h"
@@ -300,10 +301,13 @@ void addBrief(CLI::App& app, BriefCommand& options, Action& action) {
 }
 
 void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
-  CLI::App* command = jobCommand(app, "picture", "One moment of the job as a PNG", options.job);
-  CLI::Option* stage =
-      command->add_option("--stage", options.stage,
-                          "the stage, by id, number or name (see `stages`); default: the last");
+  CLI::App* command =
+      jobCommand(app, "picture", "One moment of the job as a PNG, or several stages into a folder",
+                 options.job);
+  CLI::Option* stage = command->add_option(
+      "--stage", options.stage,
+      "the stage, by id, number or name (see `stages`); default: the last. Several with commas and "
+      "ranges, such as 3,5,8-12, or all: a picture of each, into a folder");
   CLI::Option* at =
       command->add_option("--at", options.at, "how far into it, 0 to 1; default: 1, its end");
   CLI::Option* course =
@@ -332,7 +336,12 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
   command->add_option("--set-up", options.setUp,
                       "a set-up of the job, by name: levels then show what is read on the staff");
   command->add_flag("--see-through", options.seeThrough, "the ground as if it were glass");
-  command->add_option("--out", options.out, "the file to write")->required()->type_name("FILE.png");
+  command
+      ->add_option("--out", options.out,
+                   "the file to write; or a folder, which several stages need: there each picture "
+                   "has its stage's number and id for a name, as a walkthrough's have")
+      ->required()
+      ->type_name("FILE.png|FOLDER/");
   command->callback([&] { action = [&options] { return runPicture(options); }; });
   examples(command,
            "  stringcourse picture house.toml --out house.png\n"
@@ -340,7 +349,58 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
            "      --show lines,levels,corners --size 1920x1080 --out trenches.png\n"
            "  stringcourse picture house.toml --stage 12 --section south --out cut.png\n"
            "  stringcourse picture house.toml --course 14 --corner C --show caption,lines \\\n"
-           "      --out course.png\n");
+           "      --out course.png\n"
+           "  stringcourse picture house.toml --stage all --size 3840x2160 --out stages/\n");
+}
+
+void addFilm(CLI::App& app, FilmCommand& options, Action& action) {
+  CLI::App* command = jobCommand(
+      app, "film", "The stages as a film: walls rise course by course, digs go down", options.job);
+  command
+      ->add_option("--out", options.out,
+                   "the file to write, as MP4; or, with / at its end, a folder for its frames as "
+                   "numbered pictures, which is what is made too where FFmpeg is not there")
+      ->required()
+      ->type_name("FILE.mp4|FOLDER/");
+  command->add_option("--size", options.size, "WIDTHxHEIGHT in pixels, both even numbers")
+      ->capture_default_str();
+  command->add_option("--fps", options.framesPerSecond, "frames in a second")
+      ->check(CLI::Range(1, 60))
+      ->type_name("N")
+      ->capture_default_str();
+  CLI::Option* day = command
+                         ->add_option("--day", options.day,
+                                      "seconds of film for a working day; short stages get more, "
+                                      "long ones less")
+                         ->check(CLI::Range(0.01, 60.0))
+                         ->type_name("SECONDS")
+                         ->capture_default_str();
+  command->add_option("--length", options.length, "in its place, seconds of the whole film")
+      ->check(CLI::Range(1.0, 3600.0))
+      ->type_name("SECONDS")
+      ->excludes(day);
+  command
+      ->add_option("--from", options.from,
+                   "the stage it begins with, by id, number or name (see `stages`); default: the "
+                   "first")
+      ->type_name("STAGE");
+  command->add_option("--to", options.to, "the stage it ends with; default: the last")
+      ->type_name("STAGE");
+  command->add_option("--view", options.view,
+                      "from where: " + viewNames() +
+                          "; default: from where each stage is seen best, going there gently");
+  command
+      ->add_option("--show", options.show, "what is laid over it, with commas: " + overlayNames())
+      ->capture_default_str();
+  command->callback([&] { action = [&options] { return runFilm(options); }; });
+  examples(command,
+           "  stringcourse film house.toml --out house.mp4\n"
+           "  stringcourse film house.toml --length 30 --size 640x360 --out short.mp4\n"
+           "  stringcourse film house.toml --from dig-trenches --to damp-course --day 2 \\\n"
+           "      --view south-east --out below-ground.mp4\n"
+           "  stringcourse film house.toml --length 10 --out frames/\n"
+           "H.264 where FFmpeg has it, with a keyframe each second. Ctrl-C stops it and leaves\n"
+           "nothing behind.\n");
 }
 
 void addDrawing(CLI::App& app, DrawingCommand& options, Action& action) {
@@ -482,6 +542,7 @@ int runCommandLine(int argc, const char* const* argv) {
   ReportCommand report;
   BriefCommand brief;
   PictureCommand picture;
+  FilmCommand film;
   DrawingCommand drawing;
   RodCommand rod;
   WalkthroughCommand walk;
@@ -493,6 +554,7 @@ int runCommandLine(int argc, const char* const* argv) {
   addReport(app, report, action);
   addBrief(app, brief, action);
   addPicture(app, picture, action);
+  addFilm(app, film, action);
   addDrawing(app, drawing, action);
   addRod(app, rod, action);
   addFiles(app, share, fresh, walk, action);

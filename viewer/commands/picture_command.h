@@ -1,4 +1,4 @@
-// `picture`: one moment of the job from one place, as a PNG.
+// `picture`: one moment of the job from one place as a PNG, or the same of several stages.
 #pragma once
 
 #include <optional>
@@ -7,11 +7,11 @@
 namespace viewer {
 
 struct PictureCommand {
-  std::string job, out;
-  std::string stage;   // empty: the last
-  double at = 1;       // how far into the stage
-  int course = 0;      // in place of stage and at: as gauge rods number them; 0: none
-  std::string corner;  // where that course is looked for; empty: all round
+  std::string job, out;  // out: FILE.png, or a folder
+  std::string stage;     // or several, see stages_asked.h; empty: the last
+  double at = 1;         // how far into each
+  int course = 0;        // in place of stage and at: as gauge rods number them; 0: none
+  std::string corner;    // where that course is looked for; empty: all round
   std::string view = "south-west";
   std::string size = "1280x720";
   std::string show = "none";
@@ -21,6 +21,7 @@ struct PictureCommand {
   bool seeThrough = false;
 };
 
+// Ctrl-C stops it between two pictures: what is there then is whole.
 int runPicture(const PictureCommand& command);
 
 }  // namespace viewer

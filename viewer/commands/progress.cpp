@@ -2,6 +2,7 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <csignal>
 #include <iostream>
 
@@ -28,7 +29,7 @@ void Progress::step(const std::string& what) {
   const std::string line = "[" + std::to_string(done_) + "/" + std::to_string(total_) + "] " + what;
   if (terminal_) {
     std::cerr << kClearLine << line << std::flush;
-  } else if (done_ == 1 || done_ == total_ || done_ % 10 == 0) {
+  } else if (done_ == 1 || done_ == total_ || done_ % std::max<size_t>(10, total_ / 20) == 0) {
     std::cerr << line << "\n";
   }
 }

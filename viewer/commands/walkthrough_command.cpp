@@ -1,7 +1,6 @@
 #include "viewer/commands/walkthrough_command.h"
 
 #include <algorithm>
-#include <cstdio>
 #include <filesystem>
 #include <functional>
 #include <iostream>
@@ -25,6 +24,7 @@
 #include "viewer/commands/progress.h"
 #include "viewer/commands/reading_sets.h"
 #include "viewer/commands/stage_overlays.h"
+#include "viewer/commands/stages_asked.h"
 
 namespace viewer {
 namespace {
@@ -34,12 +34,6 @@ struct Piece {
   std::string name, what;
   std::function<int(const std::string& path)> save;
 };
-
-std::string pictureName(size_t index, const model::Stage& stage) {
-  char number[24];
-  std::snprintf(number, sizeof number, "%02zu", index + 1);
-  return std::string(number) + "-" + stage.id + ".png";
-}
 
 Piece tablePiece(std::string name, std::string what, model::Table table) {
   return {std::move(name), std::move(what), [table = std::move(table)](const std::string& path) {
@@ -99,7 +93,7 @@ std::vector<Piece> picturePieces(const model::Model& model, Picturer& picturer,
     PictureOptions picture = base;
     picture.time = static_cast<double>(i) + 1;
     if (!ownOverlays) picture.overlays = overlaysOf(model.programme.stages[i].key);
-    pieces.push_back({pictureName(i, model.programme.stages[i]), model.programme.stages[i].name,
+    pieces.push_back({stagePictureName(model.programme, i), model.programme.stages[i].name,
                       [&picturer, picture](const std::string& path) {
                         return saveOut(path, pngBytes(picturer.picture(picture)));
                       }});
