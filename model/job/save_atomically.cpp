@@ -7,6 +7,7 @@
 #include <cstring>
 #include <filesystem>
 
+#include "model/job/follow_links.h"
 #include "model/job/write_job.h"
 
 namespace model {
@@ -21,19 +22,6 @@ Problem failed(const std::string& path, const std::string& doing, int error) {
           Severity::Error,
           "the file was not saved: " + doing + ": " + std::strerror(error),
           "the file on disk is as it was; check the folder, its rights and the space left"};
-}
-
-// Where a path really ends: links are followed, so that the link stays and its target changes.
-// The target need not exist. Nothing for links that go in a circle.
-std::optional<fs::path> followed(fs::path path) {
-  for (int hops = 0; hops < 40; ++hops) {
-    std::error_code none;
-    if (!fs::is_symlink(fs::symlink_status(path, none))) return path;
-    const fs::path target = fs::read_symlink(path, none);
-    if (none) return std::nullopt;
-    path = target.is_absolute() ? target : path.parent_path() / target;
-  }
-  return std::nullopt;
 }
 
 // An open file that closes itself.
@@ -133,7 +121,7 @@ std::optional<Problem> saveAtomically(const std::string& path, Parts parts) {
   if (path.empty() || path.find('\0') != std::string::npos) {
     return failed(path, "it has no usable name", EINVAL);
   }
-  const auto target = followed(path);
+  const auto target = followLinks(path);
   if (!target) return failed(path, "the link leads nowhere", ELOOP);
   struct stat old {};
   const bool exists = ::stat(target->c_str(), &old) == 0;

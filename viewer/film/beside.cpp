@@ -7,6 +7,8 @@
 #include <cstring>
 #include <string>
 
+#include "model/job/follow_links.h"
+
 namespace viewer {
 namespace {
 
@@ -24,9 +26,10 @@ bool flush(const fs::path& path) {
 
 Beside::Beside(const std::string& place) {
   std::error_code ignored;
-  place_ = fs::weakly_canonical(fs::absolute(place, ignored), ignored);
-  if (place_.empty()) place_ = place;
-  if (!place_.has_filename()) place_ = place_.parent_path();
+  fs::path named = fs::absolute(place, ignored);
+  if (fs::is_directory(named, ignored)) named = fs::canonical(named, ignored);
+  if (!named.has_filename()) named = named.parent_path();  // a folder's name with / at its end
+  place_ = model::followLinks(named).value_or(named);
   for (int n = 0;; ++n) {
     making_ =
         place_.parent_path() / ("." + place_.filename().string() + "." +
