@@ -20,8 +20,8 @@
 #include "viewer/point_sight.h"
 #include "viewer/presenting.h"
 #include "viewer/view_quality.h"
-#include "viewer/walking.h"
 #include "viewer/view_state.h"
+#include "viewer/walking.h"
 #include "viewer/watch_file.h"
 #include "viewer/window.h"
 

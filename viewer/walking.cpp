@@ -9,9 +9,9 @@
 namespace viewer {
 namespace {
 
-constexpr float kBody = 0.28f;    // from the middle to what is touched
-constexpr float kUp = 0.32f;      // a high step
-constexpr float kDown = 0.62f;    // what one still steps down
+constexpr float kBody = 0.28f;  // from the middle to what is touched
+// What one still steps up or down: before a door the step itself is not drawn.
+constexpr float kUp = 0.62f, kDown = 0.62f;
 constexpr float kOutside = 3.2f;  // from the door at the start
 constexpr double kSteepest = 1.35;
 
@@ -26,12 +26,26 @@ glm::vec3 middleOf(const ElementRange& range) { return (range.low + range.high) 
 // Out of the building, square to the wall of an opening.
 glm::vec3 outOf(const model::Model& model, const model::Element& element) {
   for (const auto& wall : model.settingOut.walls)
-    if (wall.name == element.wall)
-      return {float(wall.outward.x), float(wall.outward.y), 0.0f};
+    if (wall.name == element.wall) return {float(wall.outward.x), float(wall.outward.y), 0.0f};
   return {0, -1, 0};
 }
 
 }  // namespace
+
+Walking::Walking(const model::Model& model, const Scene& scene) : model_(&model), scene_(&scene) {
+  constexpr float kOne = 0.5f;  // metres: parts of one window have their middles nearer than that
+  const auto& elements = model.works.elements;
+  for (size_t i = 0; i < elements.size(); ++i) {
+    if (elements[i].kind != model::ElementKind::Window || elements[i].wall.empty()) continue;
+    const glm::vec3 middle = middleOf(scene.elements[i]);
+    const bool known = std::any_of(windows_.begin(), windows_.end(), [&](size_t other) {
+      return elements[other].wall == elements[i].wall &&
+             glm::distance(glm::vec2(middle), glm::vec2(middleOf(scene.elements[other]))) < kOne &&
+             std::abs(middle.z - middleOf(scene.elements[other]).z) < 2;
+    });
+    if (!known) windows_.push_back(i);
+  }
+}
 
 glm::vec3 Walking::ahead() const { return levelWay(azimuth_); }
 
@@ -117,9 +131,8 @@ bool Walking::climb(int by, const Meets& meets) {
 
 bool Walking::toWindow(const Meets& meets, double time) {
   const auto& elements = model_->works.elements;
-  for (size_t tried = 0; tried < elements.size(); ++tried) {
-    const size_t i = (window_ + tried) % elements.size();
-    if (elements[i].kind != model::ElementKind::Window || elements[i].wall.empty()) continue;
+  for (size_t tried = 0; tried < windows_.size(); ++tried) {
+    const size_t at = (window_ + tried) % windows_.size(), i = windows_[at];
     const ElementRange& range = scene_->elements[i];
     if (double(range.appears) > time) continue;
     const glm::vec3 out = outOf(*model_, elements[i]), middle = middleOf(range);
@@ -129,7 +142,7 @@ bool Walking::toWindow(const Meets& meets, double time) {
     feet_ = {stand.x, stand.y, *floor};
     azimuth_ = azimuthOf(out);
     elevation_ = 0;
-    window_ = i + 1;
+    window_ = at + 1;
     return true;
   }
   return false;

@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <optional>
+#include <vector>
 
 #include "model/model.h"
 #include "viewer/camera.h"
@@ -18,7 +19,7 @@ class Walking {
   static constexpr float kEye = 1.60f;  // metres over the floor
 
   // Of a scene made from this model; both must outlive it.
-  Walking(const model::Model& model, const Scene& scene) : model_(&model), scene_(&scene) {}
+  Walking(const model::Model& model, const Scene& scene);
 
   // Stands on the ground before the building's first door, or else before its south side, and looks
   // at it.
@@ -46,6 +47,7 @@ class Walking {
   const Scene* scene_;
   glm::vec3 feet_{0, 0, 0};
   double azimuth_ = 0, elevation_ = 0;  // as a camera's: positive looks down
+  std::vector<size_t> windows_;         // one element of each, in the order of the works
   size_t window_ = 0;                   // the next to go to
 };
 

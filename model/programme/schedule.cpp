@@ -117,7 +117,8 @@ bool setWaits(const ProgrammeInput& input, const std::vector<double>& usual,
   bool changed = false;
   for (size_t i = 0; i < stages.size(); ++i) {
     const long day = calendar.lastDayBefore(times.activities[i].earlyFinish);
-    const double wait = std::ceil(usual[i] * factors[size_t(monthOf(day) - 1)] - 1e-6);
+    const double wait =
+        std::max(0.0, std::ceil(usual[i] * factors[size_t(monthOf(day) - 1)] - 1e-6));
     changed = changed || wait != stages[i].waitDays;
     stages[i].waitDays = wait;
   }

@@ -58,8 +58,8 @@ TEST(Walking, EveryWindowIsStoodAtAndLookedOutOf) {
   Walking walking(house().model, house().scene);
   walking.begin(house().meets());
   size_t windows = 0;
-  for (const auto& element : house().model.works.elements)
-    windows += element.kind == model::ElementKind::Window;
+  for (const auto& opening : house().model.job.openings)
+    windows += opening.kind == model::OpeningKind::Window;
   ASSERT_GT(windows, 2u);
   std::vector<glm::vec3> stood;
   for (size_t i = 0; i < windows; ++i) {

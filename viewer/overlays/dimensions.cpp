@@ -253,7 +253,7 @@ void drawDimensions(OverlaySheet& sheet, const std::vector<CornerRing>& rings) {
   for (const model::WallLine& wall : out.walls) wallInSpace(sheet, wall);
   const double level = lineLevel(sheet);
   for (const model::SiteOffset& offset : sheet.options.facts->offsets) {
-    if (offset.distance < 0.001) continue;
+    if (offset.distance < kTouching) continue;
     drawInSpace(sheet, sheet.scene.local({offset.from, level}),
                 sheet.scene.local({offset.at, level}), glm::vec3(0), offset.distance, true);
   }

@@ -147,7 +147,6 @@ Slide slideOf(const model::SiteOffset& offset, const model::Polygon& from,
 std::vector<PlanDimension> planDimensions(const model::Job& job, const model::SettingOut& out,
                                           const std::vector<model::SiteOffset>& offsets,
                                           const PlanRoom& room) {
-  constexpr double kNothing = 0.001;
   Planner planner(out, room);
   std::vector<PlanDimension> dimensions;
   for (const model::WallLine& wall : out.walls) {
@@ -156,7 +155,7 @@ std::vector<PlanDimension> planDimensions(const model::Job& job, const model::Se
   }
   const model::Polygon face = out.ring(out.faceDistances.finishedFace);
   for (const model::SiteOffset& offset : offsets) {
-    if (offset.distance < kNothing) continue;
+    if (offset.distance < kTouching) continue;
     const Slide slide = slideOf(offset, face, otherOutline(job, offset.to));
     dimensions.push_back(planner.across(offset, slide));
     planner.take({dimensions.back().from, dimensions.back().to});

@@ -10,6 +10,9 @@
 
 namespace viewer {
 
+// What is nearer than this touches, and is no distance that anybody could set out, metres.
+inline constexpr double kTouching = 0.005;
+
 // On plan, metres.
 struct PlanDimension {
   model::Vec2 from{0, 0}, to{0, 0};  // the ends of the dimension line

@@ -88,9 +88,10 @@ TEST(ReadJob, EverySectionOfTheDemoArrivesInItsPlace) {
   EXPECT_EQ(job.openings[5].kind, model::OpeningKind::Garage);
   ASSERT_EQ(job.roof.edges.size(), 1u);
   EXPECT_EQ(job.roof.edges[0].kind, model::EavesKind::Gable);
-  ASSERT_EQ(job.programme.stages.size(), 2u);
+  ASSERT_EQ(job.programme.stages.size(), 3u);
   EXPECT_EQ(job.programme.stages[0].days, 4.0);
-  EXPECT_EQ(job.programme.stages[1].name, "Windows, doors and glazing");
+  EXPECT_TRUE(job.programme.stages[1].decision);
+  EXPECT_EQ(job.programme.stages[2].name, "Windows, doors and glazing");
 }
 
 TEST(ReadJob, QuotedValuesCarryTheirUnit) {

@@ -26,7 +26,7 @@ class Dimensions : public OverlayTest {
     std::map<std::string, int> wanted;
     for (const auto& wall : model_.settingOut.walls) ++wanted[model::lengthText(wall.length)];
     for (const auto& offset : model::deriveOffsets(model_.job, model_.settingOut))
-      if (offset.distance >= 0.001) ++wanted[model::lengthText(offset.distance)];
+      if (offset.distance >= kTouching) ++wanted[model::lengthText(offset.distance)];
     const auto all = texts("plan", time, width, height);
     const auto said = counted(all);
     for (const auto& [length, times] : wanted) {
