@@ -41,7 +41,7 @@ Walking::Walking(const model::Model& model, const Scene& scene) : model_(&model)
     const bool known = std::any_of(windows_.begin(), windows_.end(), [&](size_t other) {
       return elements[other].wall == elements[i].wall &&
              glm::distance(glm::vec2(middle), glm::vec2(middleOf(scene.elements[other]))) < kOne &&
-             std::abs(middle.z - middleOf(scene.elements[other]).z) < 2;
+             std::abs(middle.z - middleOf(scene.elements[other]).z) < 1.2f;
     });
     if (!known) windows_.push_back(i);
   }

@@ -30,13 +30,14 @@ Polygon GardenPlan::pierSquare(const GardenLength& length, const SolidPierPlace&
 
 std::vector<std::array<double, 2>> GardenPlan::betweenPiers(const GardenLength& length,
                                                             double margin) const {
+  constexpr double kNothing = 1e-6;  // a pier at the end ends there but for rounding
   std::vector<std::array<double, 2>> parts;
   double from = 0;
   for (const SolidPierPlace& place : length.run.piers) {
-    if (place.from - margin > from) parts.push_back({from, place.from - margin});
+    if (place.from - margin > from + kNothing) parts.push_back({from, place.from - margin});
     from = place.to + margin;
   }
-  if (from < length.length) parts.push_back({from, length.length});
+  if (from < length.length - kNothing) parts.push_back({from, length.length});
   return parts;
 }
 

@@ -67,7 +67,7 @@ TEST_F(Brief, OfThirtyPagesAndMoreStaysSmall) {
   expectSound(pdf, size_t(pagesOf(pdf)));
   const std::string text = textOf(pdf);
   for (const char* words : {"Crew brief", "Dig the cellar", "3.670 Cellar", "HOLD POINT",
-                            "Load out, by wall", "SIGNATURE", "Watch out", "1:250"})
+                            "Load out, by wall", "SIGNATURE", "Watch out", "1:300"})
     EXPECT_NE(text.find(words), std::string::npos) << words;
 }
 

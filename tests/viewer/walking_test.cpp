@@ -65,7 +65,10 @@ TEST(Walking, EveryWindowIsStoodAtAndLookedOutOf) {
   for (size_t i = 0; i < windows; ++i) {
     ASSERT_TRUE(walking.toWindow(house().meets(), house().time));
     EXPECT_TRUE(house().inside(walking.feet()));
-    for (const glm::vec3& other : stood) EXPECT_GT(glm::distance(other, walking.feet()), 0.1f);
+    for (const glm::vec3& other : stood)
+      EXPECT_GT(glm::distance(other, walking.feet()), 0.1f)
+          << i << " of " << windows << ": " << walking.feet().x << " " << walking.feet().y << " "
+          << walking.feet().z;
     stood.push_back(walking.feet());
     const Camera camera = walking.camera();
     EXPECT_NEAR(camera.eye().z - walking.feet().z, Walking::kEye, 1e-3);

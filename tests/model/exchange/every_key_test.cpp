@@ -151,8 +151,6 @@ std::vector<Job> jobs() {
   plain.foundations.top = -0.975;
   plain.foundations.steps = {{"A-B", 2, 6, -1.2}};
   plain.airBricks = {{"A-B", "B", 3.4, -0.077}};
-  plain.cavityBarriers = {{"C-D", "C", 3.0, std::nullopt, 0.1},
-                          {"B-C", "B", std::nullopt, 1.05, 0.1}};
   plain.roof.edges = {{"D-A", EavesKind::Gable}, {"B-C", EavesKind::Gable, 0.225}};
   plain.movementJoints = {{"A-B", "B", 2.6, 0.016}};
   StageOverride& strip = plain.programme.stages.emplace_back();
@@ -176,6 +174,8 @@ std::vector<Job> jobs() {
     house.outline = {{-1, 4.49}, {6.74, 4.49}, {6.74, 10}, {-1, 10}};
     house.height = 5;
     joined.site.buildings.push_back(house);
+    joined.cavityBarriers = {{"A-B", "A", 2.1, std::nullopt, 0.1},
+                             {"D-A", "D", std::nullopt, 1.05, 0.1}};
     joined.junctions.push_back({"B-C", "C", "House", kind});
   }
   for (const CellarWallKind kind : {CellarWallKind::FilledCavity, CellarWallKind::HollowBlock}) {
@@ -192,6 +192,7 @@ std::vector<Job> jobs() {
   askew.openings = {{"Below", OpeningKind::Window, "A-B", "A", 1.790, 0.910, {}, {}},
                     {"Above", OpeningKind::Window, "A-B", "A", 1.880, 0.910, {}, {}}};
   askew.openings[1].storey = 1;
+  askew.roof.edges = {{"D-A", EavesKind::Gable}};
   return all;
 }
 
