@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
+#include <string>
 
 #include <glm/geometric.hpp>
 
@@ -33,17 +35,19 @@ glm::vec3 outOf(const model::Model& model, const model::Element& element) {
 }  // namespace
 
 Walking::Walking(const model::Model& model, const Scene& scene) : model_(&model), scene_(&scene) {
-  constexpr float kOne = 0.5f;  // metres: parts of one window have their middles nearer than that
+  // "wall A-B/Kitchen window/frame": its parts share all but the last word of their ids.
   const auto& elements = model.works.elements;
+  std::map<std::string, size_t> known;
   for (size_t i = 0; i < elements.size(); ++i) {
-    if (elements[i].kind != model::ElementKind::Window || elements[i].wall.empty()) continue;
-    const glm::vec3 middle = middleOf(scene.elements[i]);
-    const bool known = std::any_of(windows_.begin(), windows_.end(), [&](size_t other) {
-      return elements[other].wall == elements[i].wall &&
-             glm::distance(glm::vec2(middle), glm::vec2(middleOf(scene.elements[other]))) < kOne &&
-             std::abs(middle.z - middleOf(scene.elements[other]).z) < 1.2f;
-    });
-    if (!known) windows_.push_back(i);
+    const std::string& id = elements[i].id;
+    const bool window = elements[i].kind == model::ElementKind::Window && !elements[i].wall.empty();
+    if (!window) continue;
+    const ElementRange& range = scene.elements[i];
+    const auto [at, isNew] = known.emplace(id.substr(0, id.rfind('/')), windows_.size());
+    if (isNew) windows_.push_back({i, range.low, range.high});
+    Pane& pane = windows_[at->second];
+    pane.low = glm::min(pane.low, range.low);
+    pane.high = glm::max(pane.high, range.high);
   }
 }
 
@@ -132,13 +136,15 @@ bool Walking::climb(int by, const Meets& meets) {
 bool Walking::toWindow(const Meets& meets, double time) {
   const auto& elements = model_->works.elements;
   for (size_t tried = 0; tried < windows_.size(); ++tried) {
-    const size_t at = (window_ + tried) % windows_.size(), i = windows_[at];
-    const ElementRange& range = scene_->elements[i];
-    if (double(range.appears) > time) continue;
-    const glm::vec3 out = outOf(*model_, elements[i]), middle = middleOf(range);
+    const size_t at = (window_ + tried) % windows_.size();
+    const Pane& pane = windows_[at];
+    if (double(scene_->elements[pane.element].appears) > time) continue;
+    const glm::vec3 out = outOf(*model_, elements[pane.element]);
+    const glm::vec3 middle = (pane.low + pane.high) * 0.5f;
     const glm::vec3 stand = middle - out * 0.9f;
-    const auto floor = floorUnder({stand.x, stand.y, range.low.z + 0.3f}, meets);
-    if (!floor) continue;
+    const auto floor = floorUnder({stand.x, stand.y, pane.low.z + 0.3f}, meets);
+    const float eye = floor.value_or(0.0f) + kEye;
+    if (!floor || eye < pane.low.z || eye > pane.high.z) continue;
     feet_ = {stand.x, stand.y, *floor};
     azimuth_ = azimuthOf(out);
     elevation_ = 0;

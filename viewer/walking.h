@@ -31,7 +31,7 @@ class Walking {
   void look(double right, double up);
   // To the floor over or under this one, at the same place; false when there is none there.
   bool climb(int by, const Meets& meets);
-  // To the next window, and looks out of it; false when none stands yet.
+  // To the next window that one can look out of, standing; false when none stands yet.
   bool toWindow(const Meets& meets, double time);
 
   Camera camera() const;
@@ -47,8 +47,13 @@ class Walking {
   const Scene* scene_;
   glm::vec3 feet_{0, 0, 0};
   double azimuth_ = 0, elevation_ = 0;  // as a camera's: positive looks down
-  std::vector<size_t> windows_;         // one element of each, in the order of the works
-  size_t window_ = 0;                   // the next to go to
+  // Of all its parts, in the order of the works.
+  struct Pane {
+    size_t element = 0;  // one of them
+    glm::vec3 low{0, 0, 0}, high{0, 0, 0};
+  };
+  std::vector<Pane> windows_;
+  size_t window_ = 0;  // the next to go to
 };
 
 }  // namespace viewer

@@ -82,7 +82,7 @@ TEST_F(WindowKeys, NOutlinesWhatComesNextWhereItWillStand) {
 
 TEST_F(WindowKeys, HBringsTheSheetOfKeysAndEscapeTakesIt) {
   const Shot before = settle();
-  constexpr Area kSheet{60, 60, 420, 550}, kKeysTab{3, 520, 28, 580};
+  constexpr Area kSheet{60, 60, 420, 550}, kKeysTab{3, 560, 28, 600};
   const auto onPaper = [&](const Shot& shot) {
     return countWhere([&](int x, int y) { return shot.at(x, y) == kCard; }, kSheet);
   };

@@ -58,8 +58,9 @@ TEST(Walking, EveryWindowIsStoodAtAndLookedOutOf) {
   Walking walking(house().model, house().scene);
   walking.begin(house().meets());
   size_t windows = 0;
+  // The light in the gable is over one's head.
   for (const auto& opening : house().model.job.openings)
-    windows += opening.kind == model::OpeningKind::Window;
+    windows += opening.kind == model::OpeningKind::Window && opening.name != "Loft light";
   ASSERT_GT(windows, 2u);
   std::vector<glm::vec3> stood;
   for (size_t i = 0; i < windows; ++i) {
