@@ -103,11 +103,11 @@ void countBarriersAndJoints(const TakeoffInput& in, Tally& tally) {
     const int width = mm(volume(e.solid) / (deep * e.quantity.amount));
     lengths[{e.kind, width}][e.placed.stage] += e.quantity.amount;
   }
-  for (const auto& [what, stages] : lengths) {
-    const auto& [kind, width] = what;
+  for (const auto& each : lengths) {
+    const auto& [kind, width] = each.first;
     const std::string wide = std::to_string(width) + " wide";
     const auto tell = [&](const TakeoffItem& item) {
-      for (const auto& [stage, metres] : stages) tally.add(item, metres, stage);
+      for (const auto& [stage, metres] : each.second) tally.add(item, metres, stage);
     };
     if (kind == ElementKind::CavityBarrier) {
       tell({"Cavity barriers, " + wide, Unit::Metre, waste::kBoards, 1,

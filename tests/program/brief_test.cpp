@@ -10,7 +10,6 @@
 namespace program_test {
 namespace {
 
-using test_support::demoNames;
 
 class Brief : public InFolder {
  protected:

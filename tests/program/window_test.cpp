@@ -350,7 +350,7 @@ TEST_F(WindowTest, WithoutADisplaySaysSoAndEndsWithThree) {
                       .c_str());
   EXPECT_EQ(WEXITSTATUS(status), 3);
   for (const char* says : {"OpenGL 3.3", "`levels`", "`takeoff`", "`stages`", "`check`", "`share`",
-                           "`picture` and `walkthrough` need no display"})
+                           "`picture`, `film` and `walkthrough` need no display"})
     EXPECT_NE(read(error).find(says), std::string::npos) << says;
 }
 

@@ -187,7 +187,7 @@ TEST_F(TypingWindow, ClickingAReadingsRowGoesToIt) {
   press("c");
   // By hand out of the middle.
   press("ctrl+Right", 4);
-  click(16, 200);
+  click(16, 238);
   ASSERT_TRUE(eventually([&] { return paper(screen_->shot()) > 60000; }));
   const auto mark = [&](const Shot& shot) {
     return areaWhere([&](int x, int y) { return isCaution(shot, x, y); }, kBeside);

@@ -11,9 +11,8 @@ int noOpenGl(const std::string& why) {
             << "\nInstall a graphics driver, or Mesa's software renderer (Debian: libgl1-mesa-dri, "
                "libegl1).\n`check`, `levels`, `takeoff`, `stages`, `share` and `new` draw nothing "
                "and work without it.\n`picture`, `film` and `walkthrough` need no display, but "
-               "OpenGL all "
-               "the same; without it `brief` has no\npictures and `walkthrough` writes the tables, "
-               "the booklets without pictures and the GLB only.\n";
+               "OpenGL all the same; without it `brief`\nhas no pictures and `walkthrough` writes "
+               "the tables, the booklets without pictures and the GLB only.\n";
   return kNoOpenGl;
 }
 
