@@ -15,6 +15,7 @@ namespace model {
 namespace {
 
 constexpr double kOffFace = 0.030;    // metres that a corner may stand before the old face
+constexpr double kTrue = 0.0005;      // radians: for bricks to be bonded past it
 constexpr double kSquare = 0.01;      // radians: as square as a corner is bonded square
 constexpr double kLeastHeight = 0.5;  // metres of the building over the damp course
 
@@ -148,7 +149,9 @@ class JunctionCheck {
                    junction_.corner + " is meant");
       return false;
     }
-    if (std::abs(plan_.angle[corner_] - 1.5707963267948966) > kSquare) {
+    // Bricks that go on past the corner into the old wall would stand in the wall beside it.
+    const bool bonded = junction_.kind != JunctionKind::StarterTies;
+    if (std::abs(plan_.angle[corner_] - 1.5707963267948966) > (bonded ? kTrue : kSquare)) {
       v_.error(path_ + ".corner",
                who_ + ": the walls do not meet at a right angle at corner " + junction_.corner,
                "the wall beside it runs along the face of the building");

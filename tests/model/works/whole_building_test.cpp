@@ -119,7 +119,9 @@ std::vector<std::string> faultsOf(const Building& building) {
   const auto mayMeet = [&](size_t i, size_t j) {
     return stages[i].first < stages[j].second && stages[j].first < stages[i].second;
   };
+  constexpr double kCrumb = 5e-7;  // m3: where mitres are cut on the same line twice
   for (const test::Overlap& o : test::overlaps(solids, mayMeet)) {
+    if (o.volume < kCrumb) continue;
     const Element &a = building.works.elements[o.a], &b = building.works.elements[o.b];
     std::string together = standingTogether(building.programme, a, b);
     if (together.empty()) together = meeting(building.programme, a, b, dice);
