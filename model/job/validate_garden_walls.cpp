@@ -158,6 +158,11 @@ class GardenCheck {
     else if (wall_.top < high + 1e-6)
       error("top", "ends at " + levelWords(wall_.top) + ", under the ground at " + levelWords(high),
             "its top is over the ground");
+    const double plain = wall_.top - wall_.corbelCourses * v_.job.walls.course();
+    if (wall_.corbelCourses > 0 && wall_.top > high && plain < high + 1e-6)
+      error("corbel_courses",
+            "stands out from " + levelWords(plain) + " on, under the ground at " + levelWords(high),
+            "courses that stand out are over the ground");
   }
 
   // Common practice, no source: a course stands out by a quarter of a brick at most, and all of

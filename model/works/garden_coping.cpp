@@ -9,6 +9,8 @@ namespace model {
 
 namespace {
 
+constexpr double kLeastFace = 0.100;  // of a stone, at its short side
+
 void addCoping(const GardenSite& site, const std::string& part, const std::string& name,
                const UnitFrame& frame, Solid solid, int pieces, Works& works) {
   Element e;
@@ -47,8 +49,13 @@ void buildGardenCoping(const GardenSite& site, Works& works) {
     for (auto [from, to] : plan.betweenPiers(length, out)) {
       if (from <= 0 && length.freeStart) from -= out;
       if (to >= length.length && length.freeEnd) to += out;
-      const int pieces = std::max(
+      int pieces = std::max(
           1, static_cast<int>(std::ceil((to - from) / (kCopingLength + kCopingJoint) - 1e-6)));
+      // A stone at a mitre is longer than the mitre reaches.
+      const double reach = (plan.sizes.thickness() + out) *
+                           std::max(std::abs(length.skewStart), std::abs(length.skewEnd));
+      if (reach > 0)
+        pieces = std::clamp(static_cast<int>((to - from) / (reach + kLeastFace)), 1, pieces);
       const double each = (to - from + kCopingJoint) / pieces;
       for (int k = 0; k < pieces; ++k) {
         const double s0 = from + k * each;

