@@ -10,7 +10,6 @@
 namespace program_test {
 namespace {
 
-
 class Brief : public InFolder {
  protected:
   std::string written(const std::string& job, const std::string& file,
