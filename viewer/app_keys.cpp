@@ -293,7 +293,8 @@ bool Session::viewKey(int key) {
     return true;
   }
   if (key == GLFW_KEY_V) {
-    state_.goToStageView(stageView(job_->model, frameNow().stage), job_->scene, layout);
+    if (const StageView* own = job_->viewOf(frameNow().stage))
+      state_.goToStageView(*own, job_->scene, layout);
     return true;
   }
   if (key == GLFW_KEY_W) {

@@ -133,8 +133,8 @@ void Session::takeJob(std::unique_ptr<ReadyJob> job) {
 void Session::firstLook() {
   drawing_ = {};  // what was drawn while the file was read had another layout: nothing steps aside
   const int last = playback_.stageCount() - 1;
-  state_.goToStageView(stageView(job_->model, playWhenLoaded_ ? 0 : last), job_->scene,
-                       layoutNow());
+  if (const StageView* own = job_->viewOf(playWhenLoaded_ ? 0 : last))
+    state_.goToStageView(*own, job_->scene, layoutNow());
   state_.advance(1e9);
   if (playWhenLoaded_) {
     state_.followStages = true;
@@ -177,8 +177,11 @@ void Session::run() {
 void Session::step(double seconds) {
   const bool was = playback_.playing() || state_.easing();
   playback_.advance(seconds);
-  if (job_ && state_.followStages && drag_ == Drag::None)
-    state_.followStage(stageView(job_->model, frameNow().stage), job_->scene, layoutNow());
+  if (job_ && state_.followStages && drag_ == Drag::None) {
+    const int stage = frameNow().stage;
+    if (const StageView* own = job_->viewOf(stage))
+      state_.followStage(stage, *own, job_->scene, layoutNow());
+  }
   state_.advance(seconds);
   // The building steps aside for a sheet.
   sheets_.advance(state_.tab, seconds, layoutNow().titleBlock.left / letteringNow().unit);

@@ -15,6 +15,7 @@
 #include "viewer/overlays/job_facts.h"
 #include "viewer/picking.h"
 #include "viewer/scene.h"
+#include "viewer/stage_view.h"
 
 namespace viewer {
 
@@ -27,7 +28,12 @@ struct ReadyJob {
         facts(deriveJobFacts(model, asBuilt)),
         places(std::move(given)),
         scene(buildScene(model)),
-        picker(scene) {}
+        picker(scene),
+        views(stageViews(model, scene, picker)) {}
+  // From where the stage is looked at; null when there is none such.
+  const StageView* viewOf(int stage) const {
+    return stage >= 0 && size_t(stage) < views.size() ? &views[size_t(stage)] : nullptr;
+  }
   model::Model model;
   model::SetOutLines setOut;  // what is set out and checked by tape
   model::AsBuilt asBuilt;     // what was read, against what is drawn
@@ -35,6 +41,7 @@ struct ReadyJob {
   model::KeyPlaces places;    // where the file gives what it gives
   Scene scene;
   Picker picker;
+  std::vector<StageView> views;  // by stage
 };
 
 struct JobResult {

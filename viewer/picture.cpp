@@ -59,15 +59,27 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
   const std::string view =
       standardView(options.view, low, high, aspect) ? options.view : "south-west";
   frame.camera = *standardView(view, low, high, aspect);
+  if (options.own && !frame.section.on) frame.section = options.own->section;
+  if (options.own && options.own->seeThroughGround) frame.seeThroughGround = true;
   if (options.camera) {
     frame.camera = *options.camera;
   } else if (any(options.overlays)) {  // with a sheet round it, in what that leaves free
     const SheetLayout layout = sheetOf(model, options);
-    frame.camera = *fittedView(view, scene, layout, frame.section.on || frame.seeThroughGround);
+    frame.camera =
+        options.own ? cameraOf(*options.own, layout)
+                    : *fittedView(view, scene, layout, frame.section.on || frame.seeThroughGround);
+  } else if (options.own) {
+    const float width = static_cast<float>(options.width),
+                height = static_cast<float>(options.height);
+    SheetLayout bare;
+    bare.sheet = {0, 0, width, height};
+    bare.drawing = bare.sheet.grown(-0.04f * height);
+    frame.camera = cameraOf(*options.own, bare);
   }
   frame.sun = sunDirection(model.job.site.latitude, dayOfYear(model.job.programme.start.c_str()),
                            kHour, model.job.site.northBearing);
-  if (options.view == "section" && !frame.section.on) frame.section = standardSection(model, scene);
+  if (options.view == "section" && !options.own && !frame.section.on)
+    frame.section = standardSection(model, scene);
   return frame;
 }
 
@@ -76,12 +88,17 @@ struct Picturer::Impl {
   Offscreen& offscreen;
   Scene scene;
   Renderer renderer;
-  std::unique_ptr<Picker> picker;   // made with the first overlay
-  std::unique_ptr<PictureInk> ink;  // the same
+  std::unique_ptr<Picker> picker;   // made when first asked for
+  std::unique_ptr<PictureInk> ink;  // made with the first overlay
   std::optional<model::SetOutLines> setOut;
   std::optional<model::AsBuilt> asBuilt;
   std::optional<JobFacts> facts;
+  std::optional<std::vector<StageView>> views;
 
+  const Picker& pick() {
+    if (!picker) picker = std::make_unique<Picker>(scene);
+    return *picker;
+  }
   void layOverlays(const Frame& frame, const PictureOptions& options);
 };
 
@@ -92,8 +109,8 @@ void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& optio
     ink.reset();
     ink = std::make_unique<PictureInk>(scale, jobWords(model));
   }
-  if (!picker) {
-    picker = std::make_unique<Picker>(scene);
+  pick();
+  if (!setOut) {
     setOut = model::deriveLines(model.job, model.settingOut);
     asBuilt = model::deriveAsBuilt(model.job, model.settingOut);
     facts = deriveJobFacts(model, *asBuilt);
@@ -110,7 +127,7 @@ void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& optio
 }
 
 Picturer::Picturer(const model::Model& model, Offscreen& offscreen)
-    : impl_(new Impl{model, offscreen, buildScene(model), {}, {}, {}, {}, {}, {}}) {
+    : impl_(new Impl{model, offscreen, buildScene(model), {}, {}, {}, {}, {}, {}, {}}) {
   impl_->renderer.setScene(impl_->scene);
 }
 
@@ -121,6 +138,11 @@ std::optional<model::Problem> Picturer::lackingLetters() const {
 }
 
 const Scene& Picturer::scene() const { return impl_->scene; }
+
+const std::vector<StageView>& Picturer::views() {
+  if (!impl_->views) impl_->views = stageViews(impl_->model, impl_->scene, impl_->pick());
+  return *impl_->views;
+}
 
 Image Picturer::picture(const PictureOptions& options) {
   const Frame frame = frameOf(impl_->model, impl_->scene, options);

@@ -10,6 +10,7 @@
 #include "model/problems.h"
 #include "viewer/frame.h"
 #include "viewer/gl/offscreen.h"
+#include "viewer/stage_view.h"
 
 namespace viewer {
 
@@ -39,6 +40,7 @@ struct PictureOptions {
   double time = 0;
   std::string view = "south-west";  // of standardViewNames(); unknown: as south-west
   std::optional<Camera> camera;     // in place of that view's
+  std::optional<StageView> own;     // in its place: a stage's own, with its cut and its ground
   Overlays overlays;
   float lettering = 0;                   // scale of the overlays' letters; 0: what suits the size
   std::optional<model::SetUp> standing;  // the set-up that levels are read from
@@ -59,6 +61,8 @@ class Picturer {
   ~Picturer();
   Image picture(const PictureOptions& options);
   const Scene& scene() const;
+  // The stages' own views; made when first asked for.
+  const std::vector<StageView>& views();
   // A warning, without a file, when letters of the job were lacking in the pictures made so far.
   std::optional<model::Problem> lackingLetters() const;
 

@@ -105,6 +105,10 @@ Section sectionAt(const Scene& scene, Across across, double at, int remove) {
   return section;
 }
 
+Section levelSection(double level) {
+  return {true, glm::vec4(0, 0, 1, -static_cast<float>(level))};
+}
+
 Section standardSection(const model::Model& model, const Scene& scene) {
   return sectionAt(scene, Across::Y, tellingCut(model, Across::Y), -1);
 }

@@ -18,6 +18,9 @@ double tellingCut(const model::Model& model, Across across);
 // The plane there, local; what is cut away lies on the greater side for +1, the lesser for -1.
 Section sectionAt(const Scene& scene, Across across, double at, int remove);
 
+// What is above a level is taken away; metres.
+Section levelSection(double level);
+
 // Looking north: what is south of the telling cut is taken away.
 Section standardSection(const model::Model& model, const Scene& scene);
 

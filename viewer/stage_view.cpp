@@ -1,26 +1,286 @@
 #include "viewer/stage_view.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include <glm/common.hpp>
+#include <glm/geometric.hpp>
 
 #include "viewer/commands/clear_view.h"
+#include "viewer/framing.h"
+#include "viewer/kept_view.h"
+#include "viewer/section.h"
+#include "viewer/stage_work.h"
+#include "viewer/triangle_tree.h"
 
 namespace viewer {
 namespace {
 
-// From the first boards to the slab, what is made lies in holes or flat on the ground.
-bool liesLow(model::StageKind kind) {
-  return kind >= model::StageKind::TopsoilStrip && kind <= model::StageKind::GroundSlab;
+constexpr double kPi = std::numbers::pi;
+
+enum class Cut { None, AboveHead, AboveWork, EastOrWest, NorthOrSouth };
+
+// One way to look, and what it is held to cost against seeing all of the work.
+struct Way {
+  double azimuth = 0, elevation = 0;
+  Cut cut = Cut::None;
+  bool seeThrough = false;
+  double cost = 0;
+};
+
+double turned(double a, double b) { return std::abs(std::remainder(a - b, 2 * kPi)); }
+
+std::vector<Way> waysToLook(double usual, const Way* before) {
+  struct Height {
+    double elevation, cost;
+  };
+  // Lower ones are plainer; from 80 degrees it is nearly a plan.
+  constexpr std::array<Height, 6> kHeights{
+      {{0.5, 0}, {0.7, 0.008}, {0.95, 0.016}, {0.3, 0.02}, {1.2, 0.035}, {1.4, 0.05}}};
+  constexpr double kQuarter = 0.014, kBack = 0.004, kOther = 0.006, kSquare = 0.012,
+                   kSection = 0.03, kSeeThrough = 0.06;
+  std::vector<Way> ways;
+  for (int eighth = 0; eighth < 8; ++eighth) {
+    for (const Height& height : kHeights) {
+      for (const Cut cut :
+           {Cut::None, Cut::AboveHead, Cut::AboveWork, Cut::EastOrWest, Cut::NorthOrSouth}) {
+        for (const bool seeThrough : {false, true}) {
+          Way way{std::remainder(kPi / 4 + eighth * kPi / 4, 2 * kPi), height.elevation, cut,
+                  seeThrough, height.cost};
+          way.cost += kBack * turned(way.azimuth, usual) / (kPi / 2);
+          if (eighth % 2 == 1) way.cost += kSquare;  // only one side of a house
+          if (cut != Cut::None) way.cost += kSection;
+          if (seeThrough) way.cost += kSeeThrough;
+          if (before) {
+            way.cost += kQuarter * turned(way.azimuth, before->azimuth) / (kPi / 2);
+            if (way.elevation != before->elevation) way.cost += kOther;
+            if (way.cut != before->cut) way.cost += kOther;
+          }
+          ways.push_back(way);
+        }
+      }
+    }
+  }
+  std::stable_sort(ways.begin(), ways.end(),
+                   [](const Way& a, const Way& b) { return a.cost < b.cost; });
+  return ways;
+}
+
+class StageLook {
+ public:
+  StageLook(const Scene& scene, const Picker& picker, int stage)
+      : scene_(scene),
+        picker_(picker),
+        stage_(stage),
+        work_(stageWork(scene, stage)),
+        points_(workPoints(scene, picker, work_, stage, kPoints)),
+        ownIndices_(indicesOf(scene, work_.made)),
+        own_(ownIndices_, scene.vertices.empty() ? nullptr : &scene.vertices[0].position,
+             sizeof(Vertex)),
+        layout_(layOutSheet(1280, 720, 1)) {
+    isOwn_.resize(scene.elements.size());
+    ofGround_ = !work_.taken.empty();
+    for (const std::uint32_t element : work_.made) {
+      isOwn_[element] = true;
+      ofGround_ |= scene.elements[element].soil;
+    }
+    findBoxes();
+  }
+
+  bool nothingToSee() const { return points_.empty(); }
+
+  std::optional<StageView> along(const Way& way) const {
+    StageView view;
+    view.camera.azimuth = way.azimuth;
+    view.camera.elevation = way.elevation;
+    view.seeThroughGround = way.seeThrough;
+    if ((way.seeThrough && ofGround_) || !cutInto(view, way)) return std::nullopt;
+    view.low = low_;
+    view.high = way.cut == Cut::AboveHead || way.cut == Cut::AboveWork
+                    ? glm::vec3(high_.x, high_.y, std::min(high_.z, -view.section.plane.w))
+                    : high_;
+    return view;
+  }
+
+  // The share of the work, by how large it looks, that nothing else hides.
+  float seenIn(const StageView& view) const {
+    constexpr float kEdgeOn = 0.02f, kAtIt = 0.02f;
+    const glm::vec3 eye = cameraOf(view, layout_).eye();
+    Frame frame;
+    frame.time = stage_ + 1;
+    frame.section = view.section;
+    frame.seeThroughGround = view.seeThroughGround;
+    double all = 0, seen = 0;
+    for (const WorkPoint& point : points_) {
+      const glm::vec3 way = point.at - eye;
+      const float distance = glm::length(way);
+      const Ray ray{eye, way / distance};
+      const float facing = -glm::dot(ray.direction, point.normal);
+      if (facing < kEdgeOn) continue;
+      const float before = distance - kAtIt;
+      const TriangleHit self = own_.nearest(ray, [](const TriangleHit&) { return true; });
+      if (self.along >= 0 && self.along < before) continue;
+      const double size = double(point.area * facing / (distance * distance));
+      all += size;
+      if (view.section.on && glm::dot(view.section.plane, glm::vec4(point.at, 1)) > 0) continue;
+      const auto met = picker_.pick(ray, frame);
+      if (!met || met->along >= before || isOwn_[met->element]) seen += size;
+    }
+    return all > 0 ? float(seen / all) : 1.0f;
+  }
+
+ private:
+  static constexpr int kPoints = 160;
+
+  static std::vector<std::uint32_t> indicesOf(const Scene& scene,
+                                              const std::vector<std::uint32_t>& elements) {
+    std::vector<std::uint32_t> indices;
+    for (const std::uint32_t element : elements) {
+      const ElementRange& range = scene.elements[element];
+      const auto first = scene.indices.begin() + range.firstIndex;
+      indices.insert(indices.end(), first, first + range.indexCount);
+    }
+    return indices;
+  }
+
+  // What is to be in the picture: the work, and as much round it as tells where on the site it is.
+  void findBoxes() {
+    constexpr float kRound = 0.6f, kShare = 0.6f;  // metres; of the building's size
+    glm::vec3 low = scene_.buildingLow, high = scene_.buildingHigh;
+    standing_ = -1e30f;
+    for (const ElementRange& range : scene_.elements) {
+      if (range.soil || range.quiet || range.appears > float(stage_) + 1 ||
+          range.goes <= float(stage_) + 1)
+        continue;
+      standing_ = std::max(standing_, range.high.z);
+    }
+    if (work_.none()) {
+      low_ = low, high_ = high;
+      return;
+    }
+    low_ = work_.low - glm::vec3(kRound, kRound, 0);
+    high_ = work_.high + glm::vec3(kRound, kRound, 0);
+    for (int axis : {0, 1}) {
+      const float least = (high[axis] - low[axis]) * kShare, lacking = least - (high_ - low_)[axis];
+      if (lacking <= 0) continue;
+      // To both sides, but rather over the building than past it.
+      float down = lacking / 2;
+      if (low_[axis] - down < low[axis]) down = std::max(0.0f, low_[axis] - low[axis]);
+      if (high_[axis] + lacking - down > high[axis])
+        down = lacking - std::max(0.0f, high[axis] - high_[axis]);
+      low_[axis] -= down;
+      high_[axis] += lacking - down;
+    }
+    low_.z = std::min(low_.z, std::max(low.z, 0.0f));
+    high_.z = std::max({high_.z, std::min(standing_, high.z), low_.z + 1});
+  }
+
+  // False where that cut makes no sense.
+  bool cutInto(StageView& view, const Way& way) const {
+    constexpr float kHead = 1.0f, kClear = 0.02f, kAcross = 0.2f;
+    const glm::vec2 towardsEye{-std::sin(way.azimuth), -std::cos(way.azimuth)};
+    const auto upright = [&](int axis) {
+      if (std::abs(towardsEye[axis]) < kAcross) return false;
+      const int side = towardsEye[axis] > 0 ? 1 : -1;
+      const float at = side > 0 ? work_.high[axis] + kClear : work_.low[axis] - kClear;
+      glm::vec4 plane{0, 0, 0, -float(side) * at};
+      plane[axis] = float(side);
+      view.section = {true, plane};
+      return true;
+    };
+    const auto level = [&](float over) {
+      const float at = work_.high.z + over;
+      view.section = levelSection(double(at));
+      return at < standing_;
+    };
+    switch (way.cut) {
+      case Cut::None:
+        return true;
+      case Cut::AboveHead:
+        return level(kHead);
+      case Cut::AboveWork:
+        return level(kClear);
+      case Cut::EastOrWest:
+        return upright(0);
+      case Cut::NorthOrSouth:
+        return upright(1);
+    }
+    return false;
+  }
+
+  const Scene& scene_;
+  const Picker& picker_;
+  int stage_;
+  StageWork work_;
+  std::vector<WorkPoint> points_;
+  std::vector<std::uint32_t> ownIndices_;
+  TriangleTree own_;
+  SheetLayout layout_;
+  std::vector<bool> isOwn_;
+  bool ofGround_ = false;  // seen through, the work itself would not be there
+  glm::vec3 low_{0}, high_{0};
+  float standing_ = 0;  // the highest there is of the building
+};
+
+// Less than nearly all of the work costs more than any way to look.
+double worthOf(float seen) {
+  constexpr double kNearlyAll = 0.94, kLost = 4;
+  return double(seen) - kLost * std::max(0.0, kNearlyAll - double(seen));
 }
 
 }  // namespace
 
-StageView stageView(const model::Model& model, int stage) {
-  const auto& stages = model.programme.stages;
-  StageView result{clearView(model), false};
-  if (stages.empty()) return result;
-  const int index = std::clamp(stage, 0, int(stages.size()) - 1);
-  result.steep = liesLow(stages[size_t(index)].key.kind);
-  return result;
+std::vector<StageView> stageViews(const model::Model& model, const Scene& scene,
+                                  const Picker& picker) {
+  const auto corner =
+      standardView(clearView(model), scene.buildingLow, scene.buildingHigh, 1.5).value_or(Camera{});
+  std::vector<StageView> views;
+  std::optional<Way> before;
+  for (size_t i = 0; i < model.programme.stages.size(); ++i) {
+    if (const auto kept = model.programme.stages[i].view) {
+      views.push_back(shownView(model.job.programme.views[*kept], model, scene));
+      continue;
+    }
+    const StageLook look(scene, picker, int(i));
+    const std::vector<Way> ways = waysToLook(corner.azimuth, before ? &*before : nullptr);
+    std::optional<StageView> best;
+    double most = -1e30;
+    for (const Way& way : ways) {
+      if (most >= 1 - way.cost) break;  // none of the rest can be better
+      auto view = look.along(way);
+      if (!view) continue;
+      view->seen = look.seenIn(*view);
+      const double worth = worthOf(view->seen) - way.cost;
+      if (worth <= most) continue;
+      most = worth;
+      best = view;
+      before = way;
+    }
+    views.push_back(best.value_or(StageView{}));
+  }
+  return views;
+}
+
+Camera cameraOf(const StageView& view, const SheetLayout& layout) {
+  return view.kept ? view.camera : framed(view.camera, view.low, view.high, layout);
+}
+
+bool sameView(const StageView& a, const StageView& b) {
+  constexpr float kSame = 0.001f;
+  const auto near = [](const glm::vec3& p, const glm::vec3& q) {
+    return glm::distance(p, q) < kSame;
+  };
+  return a.kept == b.kept && a.seeThroughGround == b.seeThroughGround &&
+         a.section.on == b.section.on &&
+         (!a.section.on || glm::distance(a.section.plane, b.section.plane) < kSame) &&
+         std::abs(a.camera.azimuth - b.camera.azimuth) < 1e-6 &&
+         std::abs(a.camera.elevation - b.camera.elevation) < 1e-6 &&
+         (a.kept ? near(a.camera.target, b.camera.target) &&
+                       std::abs(a.camera.distance - b.camera.distance) < double(kSame) &&
+                       a.camera.parallel == b.camera.parallel
+                 : near(a.low, b.low) && near(a.high, b.high));
 }
 
 }  // namespace viewer

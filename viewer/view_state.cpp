@@ -11,7 +11,6 @@ namespace viewer {
 namespace {
 
 constexpr double kEaseSeconds = 0.55;
-constexpr double kSteep = 0.95;  // radians over the horizon: into a dig, over its near side
 
 }  // namespace
 
@@ -67,15 +66,22 @@ void ViewState::goToView(const std::string& name, const Scene& scene, const Shee
 
 void ViewState::goToStageView(const StageView& view, const Scene& scene,
                               const SheetLayout& layout) {
-  auto standard = standardView(view.view, scene.buildingLow, scene.buildingHigh, 1.5);
-  if (!standard) return;
-  if (view.steep) standard->elevation = kSteep;
   followed_ = view;
-  easeTo(framedBuilding(*standard, scene, layout, seesUnderGround()));
+  switches.seeThroughGround = view.seeThroughGround;
+  easeTo(cameraOf(view, layout));
+  cutting_.begin(section, view.section, scene);
 }
 
-void ViewState::followStage(const StageView& view, const Scene& scene, const SheetLayout& layout) {
-  if (followStages && followed_ != view) goToStageView(view, scene, layout);
+void ViewState::followStage(int stage, const StageView& view, const Scene& scene,
+                            const SheetLayout& layout) {
+  if (!followStages || stage == followedStage_) return;
+  followedStage_ = stage;
+  if (followed_ && sameView(*followed_, view)) return;
+  const bool byHand = section.on && !cutting_.made(section);
+  StageView wanted = view;
+  if (byHand) wanted.section = section;
+  goToStageView(wanted, scene, layout);
+  followed_ = view;
 }
 
 void ViewState::cycleView(const Scene& scene, const SheetLayout& layout) {
@@ -91,6 +97,7 @@ void ViewState::frameBuilding(const Scene& scene, const SheetLayout& layout) {
 }
 
 void ViewState::easeTo(const Camera& target) {
+  cutting_.finish(section);  // of a move before this one
   from_ = camera;
   to_ = target;
   eased_ = 0;
@@ -98,6 +105,7 @@ void ViewState::easeTo(const Camera& target) {
 }
 
 void ViewState::jumpTo(const Camera& target) {
+  cutting_.finish(section);
   camera = target;
   easing_ = false;
 }
@@ -132,11 +140,13 @@ bool ViewState::advance(double seconds) {
   if (!easing_) return false;
   eased_ = std::min(1.0, eased_ + seconds / kEaseSeconds);
   camera = between(from_, to_, eased_);
+  cutting_.at(eased_, section);
   easing_ = eased_ < 1;
   return true;
 }
 
 void ViewState::toggleSection(const model::Model& model, const Scene& scene) {
+  cutting_.finish(section);
   if (section.on) {
     section.on = false;
     return;
@@ -179,6 +189,7 @@ void ViewState::originMoved(const glm::vec3& by) {
   for (Camera* each : {&camera, &from_, &to_}) each->target -= by;
   for (glm::vec3& point : measured) point -= by;
   section.plane.w += glm::dot(glm::vec3(section.plane), by);
+  cutting_.originMoved(by);
 }
 
 void ViewState::readFrom(const std::optional<model::SetUp>& setUp, const model::Job& job) {

@@ -11,6 +11,7 @@
 #include "viewer/picking.h"
 #include "viewer/picture.h"
 #include "viewer/scene.h"
+#include "viewer/section_ease.h"
 #include "viewer/stage_view.h"
 #include "viewer/standing.h"
 
@@ -67,10 +68,11 @@ class ViewState {
 
   // Eases to a standard view that fills the drawing area; nothing for an unknown name.
   void goToView(const std::string& name, const Scene& scene, const SheetLayout& layout);
-  // Eases to a stage's own view.
+  // Eases to a stage's own view, with its cut and its ground.
   void goToStageView(const StageView& view, const Scene& scene, const SheetLayout& layout);
-  // With followStages on, goes there when it is another than the one gone to last.
-  void followStage(const StageView& view, const Scene& scene, const SheetLayout& layout);
+  // With followStages on, goes there when the stage is another than the last and its view too.
+  // A section that a hand has made stays.
+  void followStage(int stage, const StageView& view, const Scene& scene, const SheetLayout& layout);
   // The next of viewOrder() after the one gone to last.
   void cycleView(const Scene& scene, const SheetLayout& layout);
   // Eases to the camera that shows the box in the drawing area, turned as it is.
@@ -90,7 +92,10 @@ class ViewState {
   // Real seconds; true while the camera moves.
   bool advance(double seconds);
   // A hand on the camera stops the easing.
-  void holdStill() { easing_ = false; }
+  void holdStill() {
+    easing_ = false;
+    cutting_.finish(section);
+  }
 
   void toggleTab(Tab which) { tab = tab == which ? Tab::None : which; }
   // An upright plane where it tells most, square to the nearest of the four sides that the camera
@@ -121,6 +126,8 @@ class ViewState {
   bool easing_ = false;
   size_t view_ = 0;
   std::optional<StageView> followed_;
+  int followedStage_ = -1;
+  SectionEase cutting_;
 };
 
 }  // namespace viewer

@@ -27,6 +27,7 @@ std::vector<KeySpec> gardenWallKeys();
 std::vector<KeySpec> roofKeys();
 std::vector<KeySpec> layingKeys();
 std::vector<KeySpec> programmeKeys();
+std::vector<KeySpec> stageViewKeys();   // from where stages are looked at
 std::vector<KeySpec> stageKeys();       // what the job says otherwise of stages
 std::vector<KeySpec> settingOutKeys();  // and limits
 std::vector<KeySpec> setUpKeys();

@@ -171,4 +171,43 @@ std::vector<KeySpec> stageKeys() {
   };
 }
 
+std::vector<KeySpec> stageViewKeys() {
+  return {
+      {"programme.view", "stage", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].stage; }, 0, 0,
+       "\"dig-cellar\"", "The stage, by its key or number as listed by `stringcourse stages`",
+       nullptr, nullptr, true},
+      {"programme.view", "eye", ValueKind::Point,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].eye; }, 0, 0,
+       "[-6000, -9500]", "Where the eye is on plan", nullptr, nullptr, true},
+      {"programme.view", "eye_level", ValueKind::Level,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].eyeLevel; }, -500, 9000,
+       "11.400", "Its level", nullptr, nullptr, true},
+      {"programme.view", "target", ValueKind::Point,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].target; }, 0, 0,
+       "[3400, 2200]", "What is in the middle of the picture, on plan", nullptr, nullptr, true},
+      {"programme.view", "target_level", ValueKind::Level,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].targetLevel; }, -500, 9000,
+       "-1.200", "Its level", nullptr, nullptr, true},
+      {"programme.view", "projection", ValueKind::Choice,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].projection; }, 0, 0,
+       "\"parallel\"", "As the eye sees it, or parallel as on a drawing", "perspective",
+       "perspective|parallel"},
+      {"programme.view", "cut_away", ValueKind::Choice,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].cutAway; }, 0, 0,
+       "\"south\"", "The side of the section's plane that is taken away, so that one sees in",
+       "nothing", "nothing|west|east|south|north|above"},
+      {"programme.view", "cut_at", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].cutAt; }, -1e6, 1e6, "2245",
+       "Where that plane stands: its x for west and east, its y for south and north",
+       "where the section tells most"},
+      {"programme.view", "cut_level", ValueKind::Level,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].cutLevel; }, -500, 9000,
+       "1.200", "The plane's level, for above", "needed for above"},
+      {"programme.view", "ground", ValueKind::Choice,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].ground; }, 0, 0,
+       "\"see-through\"", "How the ground is drawn", "solid", "solid|see-through"},
+  };
+}
+
 }  // namespace model

@@ -34,7 +34,8 @@ using Slot =
     std::variant<double*, std::optional<double>*, std::string*, std::optional<std::string>*, int*,
                  Vec2*, Outline*, BuildingKind*, OpeningKind*, FoundationKind*, GroundFloorKind*,
                  EavesKind*, LimitKind*, BondKind*, BlockBondKind*, BrickFormat*, BlockFormat*,
-                 CellarWallKind*, JunctionKind*, LinkKind*, LagKind*>;
+                 CellarWallKind*, JunctionKind*, LinkKind*, LagKind*, ViewProjection*, CutAway*,
+                 GroundLook*>;
 
 struct KeySpec {
   const char* table;  // "walls", "site.building"

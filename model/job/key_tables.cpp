@@ -61,7 +61,8 @@ constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings"
                kGardenWall[] = "garden_wall", kCavityBarrier[] = "cavity_barrier",
                kJunction[] = "junction", kDates[] = "programme.dates", kMonth[] = "programme.month",
                kStage[] = "programme.stage", kSplit[] = "programme.split", kOwn[] = "programme.own",
-               kLink[] = "programme.link", kDelivery[] = "programme.delivery";
+               kLink[] = "programme.link", kDelivery[] = "programme.delivery",
+               kView[] = "programme.view";
 
 }  // namespace
 
@@ -223,6 +224,10 @@ const std::vector<TableSpec>& tableTable() {
       ofProgramme<kDelivery, &ProgrammeInput::deliveries>(
           500, nullptr, "delivery", "programme.deliveries",
           "What is brought to the site; repeat the section for each."),
+      ofProgramme<kView, &ProgrammeInput::views>(
+          200, "stage", "view", "programme.views",
+          "From where a stage is looked at, instead of from where the program would; the window's "
+          "View sheet writes it. Repeat the section for each."),
       {"setting_out", TableForm::Always, 1, nullptr, "setting out", "settingOut",
        "How the lines and levels are set out.", always, keep, nullptr, nullptr},
       listed<kLimit, &Job::limits>(

@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "model/vec.h"
+
 namespace model {
 
 // What the job says otherwise about a stage.
@@ -74,6 +76,27 @@ struct Delivery {
   double daysBefore = 0;  // working days before the stage starts
 };
 
+enum class ViewProjection { Perspective, Parallel };
+
+// What is taken away in front of a plane of the section, so that one sees in.
+enum class CutAway { Nothing, West, East, South, North, Above };
+
+enum class GroundLook { Solid, SeeThrough };
+
+// From where a stage is looked at, instead of from where the program would.
+struct KeptView {
+  std::string stage;
+  Vec2 eye{0, 0};
+  double eyeLevel = 0;
+  Vec2 target{0, 0};  // in the middle of what is seen
+  double targetLevel = 0;
+  ViewProjection projection = ViewProjection::Perspective;
+  CutAway cutAway = CutAway::Nothing;
+  std::optional<double> cutAt;     // of upright planes: x for west and east, y for south and north
+  std::optional<double> cutLevel;  // of the level one
+  GroundLook ground = GroundLook::Solid;
+};
+
 struct ProgrammeInput {
   std::string start;                                // "2026-04-13"; empty: no dates are shown
   std::array<double, 7> week{8, 8, 8, 8, 8, 0, 0};  // hours worked, Monday first
@@ -85,6 +108,7 @@ struct ProgrammeInput {
   std::vector<OwnStage> ownStages;
   std::vector<StageLink> links;
   std::vector<Delivery> deliveries;
+  std::vector<KeptView> views;
 };
 
 }  // namespace model

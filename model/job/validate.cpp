@@ -88,6 +88,7 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateJunctions(v, plan, levels);
   validateGardenWalls(v, plan);
   validateSiteWork(v, plan);
+  validateStageViews(v);
   return problems;
 }
 

@@ -104,6 +104,8 @@ void validateSite(const Validation& v, const std::optional<PlanFacts>& plan);
 // After validateSite(), by which the boundary is known to be sound.
 void validateSiteWork(const Validation& v, const std::optional<PlanFacts>& plan);
 
+void validateStageViews(const Validation& v);
+
 // Validates all that was readable.
 Problems validateReadable(const Job& job, const std::string& file, const KeyPlaces& places,
                           const BrokenParts& broken);

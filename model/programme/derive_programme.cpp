@@ -91,6 +91,7 @@ Programme deriveProgramme(const Job& job, const SettingOut& settingOut, const Wo
       },
       programme);
   schedule(job.programme, programme);
+  applyViews(job.programme, programme);
   for (const auto& [key, name] : names) {
     for (Stage& stage : programme.stages)
       if (stage.key == key) stage.name = name;

@@ -35,6 +35,9 @@ void applyOrder(const ProgrammeInput& input,
 // Early and late dates, floats, what is critical, and the dates of deliveries.
 void schedule(const ProgrammeInput& input, Programme& programme);
 
+// Gives stages the views that the job keeps for them.
+void applyViews(const ProgrammeInput& input, Programme& programme);
+
 // The stage that a key of the job names; nothing, with a fault added, when there is none.
 std::optional<size_t> stageNamed(Programme& programme, const std::string& name,
                                  const std::string& key);

@@ -42,6 +42,7 @@ struct Stage {
   std::string decision;            // what the client must have decided by its start
   double from = 0, to = 0;         // early, in working days from the first morning on site
   std::vector<StageShare> shares;  // its own key and those of the stages done with it
+  std::optional<size_t> view;      // the job's own: into ProgrammeInput::views
 };
 
 struct DatedDelivery {

@@ -56,7 +56,9 @@ std::optional<model::StagePictures> bookletPictures(const model::Model& model, P
   for (size_t i = 0; i < pictures.size(); ++i) {
     if (only && *only != i) continue;
     if (!goOn(i)) return std::nullopt;
-    pictures[i] = jpegOf(picturer.picture(bookletPicture(model, i, reader, widest)));
+    PictureOptions picture = bookletPicture(model, i, reader, widest);
+    picture.own = picturer.views()[i];
+    pictures[i] = jpegOf(picturer.picture(picture));
   }
   return pictures;
 }

@@ -470,7 +470,8 @@ void addFiles(CLI::App& app, FileOptions& share, FileOptions& fresh, Walkthrough
                    "nothing else")
       ->capture_default_str();
   command->add_option("--view", walk.view,
-                      "from where: " + viewNames() + "; default: the corner that sees most");
+                      "from where: " + viewNames() +
+                          "; default: stage, each stage from where its work is seen best");
   command->add_option("--size", walk.size, "WIDTHxHEIGHT in pixels")->capture_default_str();
   command->add_option("--show", walk.show,
                       "laid over every picture, with commas between: " + overlayNames() +

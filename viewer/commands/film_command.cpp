@@ -98,7 +98,7 @@ std::string shoot(Take& take, FilmFile& film, const StopOnRequest& stop) {
   constexpr size_t kFirstGuess = 25;  // frames, before the time left is told
   const Clock::time_point begun = Clock::now();
   const double step = take.pace.length() / static_cast<double>(take.frames);
-  const auto views = filmViews(take.model, take.first, take.pace);
+  const auto views = filmViews(take.picturer.views(), take.first, take.pace);
   FilmCamera camera(take.picturer.scene(), sheetOf(take.model, take.picture));
   Progress progress(take.frames);
   for (size_t i = 0; i < take.frames && !stop.asked(); ++i) {
@@ -107,7 +107,12 @@ std::string shoot(Take& take, FilmFile& film, const StopOnRequest& stop) {
     take.picture.time =
         i + 1 == take.frames ? last : take.pace.at(static_cast<double>(i + 1) * step);
     const auto stage = static_cast<size_t>(std::ceil(take.picture.time)) - 1;
-    if (take.ownViews) take.picture.camera = camera.next(views[stage - take.first], step);
+    if (take.ownViews) {
+      const FilmLook look = camera.next(stage, views[stage - take.first], step);
+      take.picture.camera = look.camera;
+      take.picture.frame.section = look.section;
+      take.picture.frame.seeThroughGround = look.seeThroughGround;
+    }
     std::string told = take.model.programme.stages[stage].name;
     if (i >= kFirstGuess) {
       const std::chrono::duration<double> spent = Clock::now() - begun;

@@ -112,6 +112,8 @@ int runPicture(const PictureCommand& command) {
   const auto offscreen = Offscreen::create(why);
   if (!offscreen) return noOpenGl(why);
   Picturer picturer(*model, *offscreen);
+  if (picture.view == kStageView && !picturer.views().empty())
+    picture.own = picturer.views()[size_t(frameOf(*model, picturer.scene(), picture).stage)];
   if (!command.section.empty()) {
     if (auto wrong = applySection(section, *model, picturer.scene(), picture))
       return wrongUsage(*wrong);

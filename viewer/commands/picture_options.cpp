@@ -87,7 +87,7 @@ std::string viewNames() {
   for (const std::string& name : standardViewNames()) {
     names += (names.empty() ? "" : ", ") + name;
   }
-  return names;
+  return names + ", " + kStageView;
 }
 
 std::optional<std::string> readSize(const std::string& text, PictureOptions& picture) {
@@ -125,6 +125,10 @@ std::optional<std::string> readOverlays(const std::string& text, Overlays& overl
 std::optional<std::string> readView(const std::string& text, PictureOptions& picture) {
   for (const std::string& name : standardViewNames()) {
     if (name != text) continue;
+    picture.view = text;
+    return std::nullopt;
+  }
+  if (text == kStageView) {
     picture.view = text;
     return std::nullopt;
   }

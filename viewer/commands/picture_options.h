@@ -9,11 +9,14 @@
 
 namespace viewer {
 
+// The name of the view that is each stage's own.
+inline constexpr const char* kStageView = "stage";
+
 // "1280x720".
 std::optional<std::string> readSize(const std::string& text, PictureOptions& picture);
 // "levels,lines": see overlayNames().
 std::optional<std::string> readOverlays(const std::string& text, Overlays& overlays);
-// One of standardViewNames().
+// One of standardViewNames(), or kStageView.
 std::optional<std::string> readView(const std::string& text, PictureOptions& picture);
 // A stage by id, number or name, and how far into it (0..1).
 std::optional<std::string> readMoment(const std::string& stage, double fraction,

@@ -15,7 +15,6 @@
 #include "model/exchange/report_table.h"
 #include "model/exchange/tables.h"
 #include "viewer/commands/booklet_pictures.h"
-#include "viewer/commands/clear_view.h"
 #include "viewer/commands/contents_list.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/no_open_gl.h"
@@ -92,6 +91,7 @@ std::vector<Piece> picturePieces(const model::Model& model, Picturer& picturer,
   for (size_t i = 0; i < model.programme.stages.size(); ++i) {
     PictureOptions picture = base;
     picture.time = static_cast<double>(i) + 1;
+    if (picture.view == kStageView) picture.own = picturer.views()[i];
     if (!ownOverlays) picture.overlays = overlaysOf(model.programme.stages[i].key);
     pieces.push_back({stagePictureName(model.programme, i), model.programme.stages[i].name,
                       [&picturer, picture](const std::string& path) {
@@ -172,7 +172,7 @@ int runWalkthrough(const WalkthroughCommand& command) {
   printProblems(loaded.problems);
   if (!loaded.model) return kProblems;
   const model::Model& model = *loaded.model;
-  if (command.view.empty()) base.view = clearView(model);
+  if (command.view.empty()) base.view = kStageView;
   std::vector<Piece> pieces = tablePieces(model);
   for (Piece& piece : reportPieces(model)) pieces.push_back(std::move(piece));
   if (const auto name = inTheWay(pieces, loaded, command.out)) {

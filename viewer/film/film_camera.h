@@ -9,15 +9,24 @@
 namespace viewer {
 
 // Which stages, of those from `first` on, have a view of their own for long enough to go there; a
-// stage that is over sooner is seen from where the one before was. One view for each.
-std::vector<StageView> filmViews(const model::Model& model, size_t first, const FilmPace& pace);
+// stage that is over sooner is seen from where the one before was. One view for each stage of the
+// film; `own` has those of the whole programme.
+std::vector<StageView> filmViews(const std::vector<StageView>& own, size_t first,
+                                 const FilmPace& pace);
+
+// How a frame is seen.
+struct FilmLook {
+  Camera camera;
+  Section section;
+  bool seeThroughGround = false;
+};
 
 class FilmCamera {
  public:
   // The scene must stay alive.
   FilmCamera(const Scene& scene, const SheetLayout& layout) : scene_(scene), layout_(layout) {}
   // Of the next frame, `seconds` after the one before; the first is there at once.
-  Camera next(const StageView& view, double seconds);
+  FilmLook next(size_t stage, const StageView& view, double seconds);
 
  private:
   const Scene& scene_;

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "model/level_text.h"
 #include "model/programme/calendar.h"
 #include "model/programme/date_words.h"
 
@@ -50,6 +51,8 @@ std::string viewWords(const Frame& frame, const Scene& scene) {
     std::snprintf(text, sizeof text, "%s = %.0f", alongX ? "x" : "y", at * 1000);
     cut = text;
   }
+  if (std::abs(normal.z) > 0.999f)
+    cut = "level " + model::levelText(-double(frame.section.plane.w) / double(normal.z));
   const glm::dvec2 looking{std::sin(frame.camera.azimuth), std::cos(frame.camera.azimuth)};
   const double square = -(looking.x * double(normal.x) + looking.y * double(normal.y));
   if (!isElevation(frame.camera) || square < 0.999)

@@ -112,7 +112,7 @@ void drawPage(SheetsState& sheets, SheetsInput& input) {
     case Tab::Show:
       return showPage(input);
     case Tab::View:
-      return viewPage(input);
+      return viewPage(sheets, input);
     default:
       return;
   }

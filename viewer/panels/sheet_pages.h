@@ -22,7 +22,7 @@ void readingForm(SheetsState& sheets, SheetsInput& input);
 void bookPage(SheetsState& sheets, SheetsInput& input);
 void quantitiesPage(SheetsState& sheets, SheetsInput& input);
 void showPage(SheetsInput& input);
-void viewPage(SheetsInput& input);
+void viewPage(SheetsState& sheets, SheetsInput& input);
 void problemsPage(SheetsInput& input);
 void keysPage();
 

@@ -56,6 +56,7 @@ class SheetsState {
   int course = 1;           // as gauge rods number them
   size_t courseCorner = 0;  // where that course is looked for
   bool noCourse = false;    // there was none
+  std::string viewNotice;   // what came of keeping a stage's view
   DatesEntry dates;
   ReadingEntry entry;
   TypingFocus readingFocus;

@@ -4,7 +4,10 @@
 #include <array>
 
 #include "viewer/fonts.h"
+#include "viewer/kept_view.h"
 #include "viewer/overlays/words.h"
+#include "viewer/panels/change_job_file.h"
+#include "viewer/panels/keep_view.h"
 #include "viewer/panels/sheet_pages.h"
 #include "viewer/panels/sheet_words.h"
 
@@ -69,7 +72,39 @@ void showPage(SheetsInput& input) {
   quietWords("Near a corner or an edge the mark is pulled to it.");
 }
 
-void viewPage(SheetsInput& input) {
+namespace {
+
+void stageViewPart(SheetsState& sheets, SheetsInput& input) {
+  const StageView* own = input.job->viewOf(input.frame.stage);
+  if (!own) return;
+  const model::Model& model = input.job->model;
+  const size_t stage = size_t(input.frame.stage);
+  if (ImGui::Selectable("V   The view that suits this stage")) {
+    sheets.viewNotice.clear();
+    input.state.goToStageView(*own, input.job->scene, input.layout);
+  }
+  ImGui::Checkbox("Follow the stages' own views", &input.state.followStages);
+  if (!canChange(input.path)) return;
+  const auto done = [&](const std::optional<std::string>& wrong, const std::string& what) {
+    sheets.viewNotice = wrong ? *wrong : what;
+    sheets.saved |= !wrong;
+  };
+  const std::string name = model.programme.stages[stage].name;
+  if (ImGui::Button("Keep this view for this stage")) {
+    const ViewState& state = input.state;
+    done(keepView(input.path, model, stage,
+                  keptView(state.camera, state.section, state.switches.seeThroughGround,
+                           input.job->scene)),
+         "Written into the job file for: " + name);
+  }
+  if (own->kept && ImGui::Button("Forget the view kept for it"))
+    done(forgetView(input.path, model, stage), "Taken out of the job file for: " + name);
+  if (!sheets.viewNotice.empty()) quietWords(sheets.viewNotice);
+}
+
+}  // namespace
+
+void viewPage(SheetsState& sheets, SheetsInput& input) {
   quietWords(
       "Drag to turn, drag with the right button to move, wheel to come nearer. Keys: Shift and "
       "arrows, Ctrl and arrows, + and -.");
@@ -89,10 +124,7 @@ void viewPage(SheetsInput& input) {
       input.state.goToView(viewOrder()[i], input.job->scene, input.layout);
   }
   heading("The stage's own");
-  const StageView own = stageView(input.job->model, input.frame.stage);
-  if (ImGui::Selectable("V   The view that suits this stage"))
-    input.state.goToStageView(own, input.job->scene, input.layout);
-  ImGui::Checkbox("Follow the stages' own views", &input.state.followStages);
+  stageViewPart(sheets, input);
   heading("Projection");
   bool parallel = input.state.camera.parallel;
   if (ImGui::Checkbox("Parallel, as on a drawing (P)", &parallel)) {
