@@ -293,7 +293,7 @@ bool Session::viewKey(int key) {
     return true;
   }
   if (key == GLFW_KEY_V) {
-    if (const StageView* own = job_->viewOf(frameNow().stage))
+    if (const StageView* own = job_->views.waitFor(frameNow().stage))
       state_.goToStageView(*own, job_->scene, layout);
     return true;
   }

@@ -133,7 +133,7 @@ void Session::takeJob(std::unique_ptr<ReadyJob> job) {
 void Session::firstLook() {
   drawing_ = {};  // what was drawn while the file was read had another layout: nothing steps aside
   const int last = playback_.stageCount() - 1;
-  if (const StageView* own = job_->viewOf(playWhenLoaded_ ? 0 : last))
+  if (const StageView* own = job_->views.waitFor(playWhenLoaded_ ? 0 : last))
     state_.goToStageView(*own, job_->scene, layoutNow());
   state_.advance(1e9);
   if (playWhenLoaded_) {
@@ -179,7 +179,7 @@ void Session::step(double seconds) {
   playback_.advance(seconds);
   if (job_ && state_.followStages && drag_ == Drag::None) {
     const int stage = frameNow().stage;
-    if (const StageView* own = job_->viewOf(stage))
+    if (const StageView* own = job_->views.at(stage))
       state_.followStage(stage, *own, job_->scene, layoutNow());
   }
   state_.advance(seconds);

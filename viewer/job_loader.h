@@ -15,11 +15,11 @@
 #include "viewer/overlays/job_facts.h"
 #include "viewer/picking.h"
 #include "viewer/scene.h"
-#include "viewer/stage_view.h"
+#include "viewer/stage_views_beside.h"
 
 namespace viewer {
 
-// A model with all that is drawn of it. Never moved: the picker points into the scene.
+// A model with all that is drawn of it. Never moved: its parts point to one another.
 struct ReadyJob {
   explicit ReadyJob(model::Model from, model::KeyPlaces given = {})
       : model(std::move(from)),
@@ -29,11 +29,7 @@ struct ReadyJob {
         places(std::move(given)),
         scene(buildScene(model)),
         picker(scene),
-        views(stageViews(model, scene, picker)) {}
-  // From where the stage is looked at; null when there is none such.
-  const StageView* viewOf(int stage) const {
-    return stage >= 0 && size_t(stage) < views.size() ? &views[size_t(stage)] : nullptr;
-  }
+        views(model, scene, picker) {}
   model::Model model;
   model::SetOutLines setOut;  // what is set out and checked by tape
   model::AsBuilt asBuilt;     // what was read, against what is drawn
@@ -41,7 +37,7 @@ struct ReadyJob {
   model::KeyPlaces places;    // where the file gives what it gives
   Scene scene;
   Picker picker;
-  std::vector<StageView> views;  // by stage
+  StageViewsBeside views;
 };
 
 struct JobResult {

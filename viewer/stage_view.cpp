@@ -232,17 +232,14 @@ double worthOf(float seen) {
 
 }  // namespace
 
-std::vector<StageView> stageViews(const model::Model& model, const Scene& scene,
-                                  const Picker& picker) {
+void eachStageView(const model::Model& model, const Scene& scene, const Picker& picker,
+                   const std::function<bool(const StageView&)>& take) {
   const auto corner =
       standardView(clearView(model), scene.buildingLow, scene.buildingHigh, 1.5).value_or(Camera{});
-  std::vector<StageView> views;
   std::optional<Way> before;
-  for (size_t i = 0; i < model.programme.stages.size(); ++i) {
-    if (const auto kept = model.programme.stages[i].view) {
-      views.push_back(shownView(model.job.programme.views[*kept], model, scene));
-      continue;
-    }
+  const auto chosen = [&](size_t i) -> StageView {
+    if (const auto kept = model.programme.stages[i].view)
+      return shownView(model.job.programme.views[*kept], model, scene);
     const StageLook look(scene, picker, int(i));
     const std::vector<Way> ways = waysToLook(corner.azimuth, before ? &*before : nullptr);
     std::optional<StageView> best;
@@ -258,8 +255,19 @@ std::vector<StageView> stageViews(const model::Model& model, const Scene& scene,
       best = view;
       before = way;
     }
-    views.push_back(best.value_or(StageView{}));
-  }
+    return best.value_or(StageView{});
+  };
+  for (size_t i = 0; i < model.programme.stages.size(); ++i)
+    if (!take(chosen(i))) return;
+}
+
+std::vector<StageView> stageViews(const model::Model& model, const Scene& scene,
+                                  const Picker& picker) {
+  std::vector<StageView> views;
+  eachStageView(model, scene, picker, [&](const StageView& view) {
+    views.push_back(view);
+    return true;
+  });
   return views;
 }
 

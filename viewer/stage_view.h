@@ -1,6 +1,7 @@
 // The view that shows a stage's own work best.
 #pragma once
 
+#include <functional>
 #include <vector>
 
 #include <glm/vec3.hpp>
@@ -28,6 +29,9 @@ struct StageView {
 // good ones being passed over for a plainer one and for one like that of the stage before.
 std::vector<StageView> stageViews(const model::Model& model, const Scene& scene,
                                   const Picker& picker);
+// The same one by one, stage after stage, for as long as `take` returns true.
+void eachStageView(const model::Model& model, const Scene& scene, const Picker& picker,
+                   const std::function<bool(const StageView&)>& take);
 
 // Where the camera stands to show it in the drawing area.
 Camera cameraOf(const StageView& view, const SheetLayout& layout);

@@ -78,9 +78,9 @@ void ViewState::followStage(int stage, const StageView& view, const Scene& scene
   followedStage_ = stage;
   if (followed_ && sameView(*followed_, view)) return;
   const bool byHand = section.on && !cutting_.made(section);
-  StageView wanted = view;
-  if (byHand) wanted.section = section;
-  goToStageView(wanted, scene, layout);
+  StageView shown = view;
+  if (byHand) shown.section = section;
+  goToStageView(shown, scene, layout);
   followed_ = view;
 }
 

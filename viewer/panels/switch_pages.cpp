@@ -75,13 +75,13 @@ void showPage(SheetsInput& input) {
 namespace {
 
 void stageViewPart(SheetsState& sheets, SheetsInput& input) {
-  const StageView* own = input.job->viewOf(input.frame.stage);
-  if (!own) return;
   const model::Model& model = input.job->model;
+  if (input.frame.stage < 0 || size_t(input.frame.stage) >= model.programme.stages.size()) return;
   const size_t stage = size_t(input.frame.stage);
   if (ImGui::Selectable("V   The view that suits this stage")) {
     sheets.viewNotice.clear();
-    input.state.goToStageView(*own, input.job->scene, input.layout);
+    input.state.goToStageView(*input.job->views.waitFor(input.frame.stage), input.job->scene,
+                              input.layout);
   }
   ImGui::Checkbox("Follow the stages' own views", &input.state.followStages);
   if (!canChange(input.path)) return;
@@ -97,7 +97,7 @@ void stageViewPart(SheetsState& sheets, SheetsInput& input) {
                            input.job->scene)),
          "Written into the job file for: " + name);
   }
-  if (own->kept && ImGui::Button("Forget the view kept for it"))
+  if (model.programme.stages[stage].view && ImGui::Button("Forget the view kept for it"))
     done(forgetView(input.path, model, stage), "Taken out of the job file for: " + name);
   if (!sheets.viewNotice.empty()) quietWords(sheets.viewNotice);
 }
