@@ -256,7 +256,7 @@ bool Session::showKey(int key) {
       overlays.dimensions = !overlays.dimensions;
       return true;
     case GLFW_KEY_G:
-      state_.switches.seeThroughGround = !state_.switches.seeThroughGround;
+      state_.switches.seeThrough = nextOf(state_.switches.seeThrough);
       return true;
     case GLFW_KEY_Q:
     case GLFW_KEY_F5:

@@ -221,7 +221,7 @@ Frame Session::frameNow() const {
   frame.time = playback_.time();
   frame.camera = state_.camera;
   frame.section = state_.section;
-  frame.seeThroughGround = state_.switches.seeThroughGround;
+  frame.seeThrough = state_.switches.seeThrough;
   frame.ghostNext = state_.switches.ghostNext;
   frame.profiles = state_.overlays.lines || state_.overlays.clientWords;
   frame.levelPlane = state_.switches.levelPlane;

@@ -127,14 +127,34 @@ std::uint64_t Pieces::total() const {
   return sum;
 }
 
+bool ofStage(const ElementRange& range, int stage) {
+  constexpr float kTiny = 1e-4f;  // of a stage
+  const auto within = [&](float moment) {
+    return moment >= float(stage) - kTiny && moment < float(stage) + 1 - kTiny;
+  };
+  return within(range.appears) || within(range.removed.from);
+}
+
+bool seenThrough(const ElementRange& range, const Frame& frame) {
+  switch (frame.seeThrough) {
+    case SeeThrough::Ground:
+      return range.soil;
+    case SeeThrough::Others:
+      return !ofStage(range, frame.stage);
+    case SeeThrough::Nothing:
+      break;
+  }
+  return false;
+}
+
 bool standsAt(const ElementRange& range, double time) {
   return range.appears <= time && time < range.goes;
 }
 
 void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearView& view) {
   for (Pieces* p : {&list.still, &list.seen, &list.laying, &list.layingRaked, &list.units,
-                    &list.unitsRaked, &list.moving, &list.sky, &list.soils, &list.glass,
-                    &list.edges, &list.soilEdges, &list.comingEdges})
+                    &list.unitsRaked, &list.moving, &list.sky, &list.seeThrough, &list.glass,
+                    &list.edges, &list.seeThroughEdges, &list.comingEdges})
     p->clear();
   list.cuts.clear();
   list.laid = 0;
@@ -154,9 +174,10 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearV
     const float pixel = pixelAt(range, view);
     if (range.grain < pixel * kUnseen) continue;
     const bool lined = range.grain >= pixel * kUnlined;
-    const bool seeThrough = frame.seeThroughGround && range.soil;
+    const bool seeThrough = seenThrough(range, frame);
     const bool still = side < 0 && range.complete <= frame.time && frame.time < range.fades;
-    const bool laying = isLaying(range, frame.time), byUnit = unitwise && list.unitwise_[i];
+    const bool laying = isLaying(range, frame.time),
+               byUnit = unitwise && list.unitwise_[i] && !seeThrough;
     // What the section cuts throws its shadow by its units too.
     if (laying || (byUnit && !still))
       list.laid += addUnits(scene, range, frame.time, list.laying, list.layingRaked);
@@ -165,7 +186,7 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearV
     if (still && !byUnit && !seeThrough && !range.glass)
       list.seen.add(range.firstIndex, range.indexCount);
     if (!laying && (still || !byUnit))
-      (seeThrough    ? list.soils
+      (seeThrough    ? list.seeThrough
        : range.glass ? list.glass
        : still       ? list.still
                      : list.moving)
@@ -173,7 +194,7 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearV
     if (still && !seeThrough && !range.glass && range.thickness > kSkyThickness)
       list.sky.add(range.firstIndex, range.indexCount);
     if (!laying && lined)
-      (seeThrough ? list.soilEdges : list.edges).add(range.firstEdge, range.edgeCount);
+      (seeThrough ? list.seeThroughEdges : list.edges).add(range.firstEdge, range.edgeCount);
     if (!laying) addFront(range.placed, CutFill::Kind::Placed, i, frame.time, list.cuts);
     addFront(range.removed, CutFill::Kind::Removed, i, frame.time, list.cuts);
     if (side == 0) {

@@ -44,15 +44,15 @@ struct NearView {
 };
 
 struct DrawList {
-  Pieces still;        // of Scene::indices: wholly there, so that no clock is asked
-  Pieces seen;         // of still: without what is drawn unit by unit
-  Pieces moving;       // growing, going or cut by the section
-  Pieces soils;        // of Scene::indices; soils only when the ground is seen through
-  Pieces glass;        // the same: laid over everything else, throws no shadow
-  Pieces sky;          // still ones that are large enough to darken a corner
-  Pieces edges;        // of Scene::edges
-  Pieces soilEdges;    // the same split
-  Pieces comingEdges;  // of what the stage and the next one still bring
+  Pieces still;            // of Scene::indices: wholly there, so that no clock is asked
+  Pieces seen;             // of still: without what is drawn unit by unit
+  Pieces moving;           // growing, going or cut by the section
+  Pieces seeThrough;       // of Scene::indices: what is seen through
+  Pieces glass;            // the same: laid over everything else, throws no shadow
+  Pieces sky;              // still ones that are large enough to darken a corner
+  Pieces edges;            // of Scene::edges
+  Pieces seeThroughEdges;  // the same split
+  Pieces comingEdges;      // of what the stage and the next one still bring
   // Of Scene::units and Scene::raked: what is being laid or is near and cut by the section; what
   // else is near, which throws its shadow by its faces.
   // Between pieces may be some that are not laid yet; their own clock hides them.
@@ -67,6 +67,12 @@ struct DrawList {
 
 // Fills `list` from scratch, keeping its memory.
 void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearView& view = {});
+
+// True when it comes or goes in that stage of the programme.
+bool ofStage(const ElementRange& range, int stage);
+
+// True when the frame draws it as if it were glass.
+bool seenThrough(const ElementRange& range, const Frame& frame);
 
 // True when the element has something standing at that time.
 bool standsAt(const ElementRange& range, double time);

@@ -18,13 +18,18 @@ struct Section {
   glm::vec4 plane{0, 1, 0, 0};  // dot(plane, (p, 1)) > 0 is cut away; local coordinates
 };
 
+// What is drawn as if it were glass.
+enum class SeeThrough { Nothing, Ground, Others };  // others: all but the stage's own work
+
+inline SeeThrough nextOf(SeeThrough now) { return SeeThrough((int(now) + 1) % 3); }
+
 struct Frame {
   double time = 0;  // programme clock
   Camera camera;
   Section section;
-  bool seeThroughGround = false;  // ground and soil drawn transparent
-  bool ghostNext = false;         // outline of what the next stage brings
-  bool profiles = true;           // profile boards and pegs, which belong to the string lines
+  SeeThrough seeThrough = SeeThrough::Nothing;
+  bool ghostNext = false;  // outline of what the next stage brings
+  bool profiles = true;    // profile boards and pegs, which belong to the string lines
   bool levelPlane = false;
   float levelPlaneAt = 0;                 // local z
   glm::vec3 sun{0.4f, -0.5f, 0.75f};      // towards the sun, unit

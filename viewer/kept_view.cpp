@@ -57,11 +57,11 @@ StageView shownView(const model::KeptView& kept, const model::Model& model, cons
   view.camera.target = scene.local(target);
   view.camera.parallel = kept.projection == model::ViewProjection::Parallel;
   view.section = cutOf(kept, model, scene);
-  view.seeThroughGround = kept.ground == model::GroundLook::SeeThrough;
+  view.seeThrough = SeeThrough(int(kept.seeThrough));  // the same three
   return view;
 }
 
-model::KeptView keptView(const Camera& camera, const Section& section, bool seeThroughGround,
+model::KeptView keptView(const Camera& camera, const Section& section, SeeThrough seeThrough,
                          const Scene& scene) {
   model::KeptView kept;
   Camera from = camera;
@@ -73,7 +73,7 @@ model::KeptView keptView(const Camera& camera, const Section& section, bool seeT
   kept.target = {target.x, target.y};
   kept.targetLevel = target.z;
   if (camera.parallel) kept.projection = model::ViewProjection::Parallel;
-  if (seeThroughGround) kept.ground = model::GroundLook::SeeThrough;
+  kept.seeThrough = model::SeeThrough(int(seeThrough));
   if (!section.on) return kept;
   const glm::vec3 normal{section.plane};
   const Vec3 on = scene.world(normal * (-section.plane.w / glm::dot(normal, normal)));

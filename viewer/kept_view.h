@@ -9,7 +9,7 @@ namespace viewer {
 StageView shownView(const model::KeptView& kept, const model::Model& model, const Scene& scene);
 
 // What the job file is to keep of what is seen now; the stage is left empty.
-model::KeptView keptView(const Camera& camera, const Section& section, bool seeThroughGround,
+model::KeptView keptView(const Camera& camera, const Section& section, SeeThrough seeThrough,
                          const Scene& scene);
 
 }  // namespace viewer

@@ -89,7 +89,7 @@ std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
   const TriangleHit hit = impl_->tree.nearest(ray, [&](const TriangleHit& h) {
     const Vertex& on = impl_->vertexOf(h.triangle);
     const ElementRange& range = impl_->scene.elements[on.element];
-    if (frame.seeThroughGround && range.soil) return false;
+    if (seenThrough(range, frame)) return false;
     if (range.profile && !frame.profiles) return false;
     return standsAt(range, frame.time) &&
            impl_->stands(on, ray.from + ray.direction * h.along, frame);

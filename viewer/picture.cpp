@@ -60,14 +60,16 @@ Frame frameOf(const model::Model& model, const Scene& scene, const PictureOption
       standardView(options.view, low, high, aspect) ? options.view : "south-west";
   frame.camera = *standardView(view, low, high, aspect);
   if (options.own && !frame.section.on) frame.section = options.own->section;
-  if (options.own && options.own->seeThroughGround) frame.seeThroughGround = true;
+  if (options.own && options.own->seeThrough != SeeThrough::Nothing)
+    frame.seeThrough = options.own->seeThrough;
   if (options.camera) {
     frame.camera = *options.camera;
   } else if (any(options.overlays)) {  // with a sheet round it, in what that leaves free
     const SheetLayout layout = sheetOf(model, options);
-    frame.camera =
-        options.own ? cameraOf(*options.own, layout)
-                    : *fittedView(view, scene, layout, frame.section.on || frame.seeThroughGround);
+    frame.camera = options.own
+                       ? cameraOf(*options.own, layout)
+                       : *fittedView(view, scene, layout,
+                                     frame.section.on || frame.seeThrough != SeeThrough::Nothing);
   } else if (options.own) {
     const float width = static_cast<float>(options.width),
                 height = static_cast<float>(options.height);

@@ -26,7 +26,7 @@ enum class Cut { None, AboveHead, AboveWork, EastOrWest, NorthOrSouth };
 struct Way {
   double azimuth = 0, elevation = 0;
   Cut cut = Cut::None;
-  bool seeThrough = false;
+  SeeThrough seeThrough = SeeThrough::Nothing;
   double cost = 0;
 };
 
@@ -39,24 +39,28 @@ std::vector<Way> waysToLook(double usual, const Way* before) {
   // Lower ones are plainer; from 80 degrees it is nearly a plan.
   constexpr std::array<Height, 6> kHeights{
       {{0.5, 0}, {0.7, 0.008}, {0.95, 0.016}, {0.3, 0.02}, {1.2, 0.035}, {1.4, 0.05}}};
-  constexpr double kQuarter = 0.014, kBack = 0.004, kOther = 0.006, kSquare = 0.012,
-                   kSection = 0.03, kSeeThrough = 0.06;
+  constexpr double kQuarter = 0.03, kBack = 0.004, kOther = 0.006, kSquare = 0.012, kSection = 0.03,
+                   kGround = 0.06, kOthers = 0.15;
   std::vector<Way> ways;
   for (int eighth = 0; eighth < 8; ++eighth) {
     for (const Height& height : kHeights) {
       for (const Cut cut :
            {Cut::None, Cut::AboveHead, Cut::AboveWork, Cut::EastOrWest, Cut::NorthOrSouth}) {
-        for (const bool seeThrough : {false, true}) {
+        for (const SeeThrough seeThrough :
+             {SeeThrough::Nothing, SeeThrough::Ground, SeeThrough::Others}) {
+          if (seeThrough == SeeThrough::Others && cut != Cut::None) continue;
           Way way{std::remainder(kPi / 4 + eighth * kPi / 4, 2 * kPi), height.elevation, cut,
                   seeThrough, height.cost};
           way.cost += kBack * turned(way.azimuth, usual) / (kPi / 2);
           if (eighth % 2 == 1) way.cost += kSquare;  // only one side of a house
           if (cut != Cut::None) way.cost += kSection;
-          if (seeThrough) way.cost += kSeeThrough;
+          if (seeThrough == SeeThrough::Ground) way.cost += kGround;
+          if (seeThrough == SeeThrough::Others) way.cost += kOthers;
           if (before) {
             way.cost += kQuarter * turned(way.azimuth, before->azimuth) / (kPi / 2);
             if (way.elevation != before->elevation) way.cost += kOther;
             if (way.cut != before->cut) way.cost += kOther;
+            if (way.seeThrough != before->seeThrough) way.cost += kOther;
           }
           ways.push_back(way);
         }
@@ -74,12 +78,12 @@ class StageLook {
       : scene_(scene),
         picker_(picker),
         stage_(stage),
-        work_(stageWork(scene, stage)),
-        points_(workPoints(scene, picker, work_, stage, kPoints)),
+        work_(shownWork(scene, picker, stage)),
+        bare_(workPoints(scene, picker, {{}, work_.taken, {}, {}}, stage, kBare)),
         ownIndices_(indicesOf(scene, work_.made)),
         own_(ownIndices_, scene.vertices.empty() ? nullptr : &scene.vertices[0].position,
              sizeof(Vertex)),
-        layout_(layOutSheet(1280, 720, 1)) {
+        layout_(layOutSheet(kWide, kHigh, 1)) {
     isOwn_.resize(scene.elements.size());
     ofGround_ = !work_.taken.empty();
     for (const std::uint32_t element : work_.made) {
@@ -89,14 +93,15 @@ class StageLook {
     findBoxes();
   }
 
-  bool nothingToSee() const { return points_.empty(); }
-
   std::optional<StageView> along(const Way& way) const {
     StageView view;
     view.camera.azimuth = way.azimuth;
     view.camera.elevation = way.elevation;
-    view.seeThroughGround = way.seeThrough;
-    if ((way.seeThrough && ofGround_) || !cutInto(view, way)) return std::nullopt;
+    view.seeThrough = way.seeThrough;
+    // What is laid bare belongs to what stood before, and would itself not be there.
+    if (way.seeThrough == SeeThrough::Ground && ofGround_) return std::nullopt;
+    if (way.seeThrough == SeeThrough::Others && !bare_.empty()) return std::nullopt;
+    if (!cutInto(view, way)) return std::nullopt;
     view.low = low_;
     view.high = way.cut == Cut::AboveHead || way.cut == Cut::AboveWork
                     ? glm::vec3(high_.x, high_.y, std::min(high_.z, -view.section.plane.w))
@@ -105,34 +110,71 @@ class StageLook {
   }
 
   // The share of the work, by how large it looks, that nothing else hides.
-  float seenIn(const StageView& view) const {
-    constexpr float kEdgeOn = 0.02f, kAtIt = 0.02f;
-    const glm::vec3 eye = cameraOf(view, layout_).eye();
+  float seenIn(const StageView& view, size_t sights = kSights) const {
+    constexpr float kAtIt = 0.02f;
+    const Camera camera = cameraOf(view, layout_);
     Frame frame;
     frame.time = stage_ + 1;
+    frame.stage = stage_;
     frame.section = view.section;
-    frame.seeThroughGround = view.seeThroughGround;
+    frame.seeThrough = view.seeThrough;
     double all = 0, seen = 0;
-    for (const WorkPoint& point : points_) {
-      const glm::vec3 way = point.at - eye;
-      const float distance = glm::length(way);
-      const Ray ray{eye, way / distance};
-      const float facing = -glm::dot(ray.direction, point.normal);
-      if (facing < kEdgeOn) continue;
-      const float before = distance - kAtIt;
-      const TriangleHit self = own_.nearest(ray, [](const TriangleHit&) { return true; });
-      if (self.along >= 0 && self.along < before) continue;
-      const double size = double(point.area * facing / (distance * distance));
+    forEachPiece(camera, sights, [&](const Ray& ray, float along, double size) {
       all += size;
-      if (view.section.on && glm::dot(view.section.plane, glm::vec4(point.at, 1)) > 0) continue;
+      const glm::vec4 at(ray.from + ray.direction * along, 1);
+      if (view.section.on && glm::dot(view.section.plane, at) > 0) return;
       const auto met = picker_.pick(ray, frame);
-      if (!met || met->along >= before || isOwn_[met->element]) seen += size;
-    }
+      if (!met || met->along >= along - kAtIt || isOwn_[met->element]) seen += size;
+    });
     return all > 0 ? float(seen / all) : 1.0f;
   }
 
  private:
-  static constexpr int kPoints = 160;
+  static constexpr int kWide = 1280, kHigh = 720;
+  static constexpr int kBare = 160;          // points on what was laid bare
+  static constexpr size_t kSights = 250;     // rays that meet what was made
+  static constexpr size_t kRaysASight = 24;  // at most, to find so many
+
+  // Small pieces of the work as it would look with nothing else about, with the ray from the eye
+  // and about how large each looks.
+  template <typename Use>
+  void forEachPiece(const Camera& camera, size_t most, const Use& use) const {
+    constexpr float kEdgeOn = 0.02f;
+    const auto any = [](const TriangleHit&) { return true; };
+    for (const WorkPoint& point : bare_) {
+      const glm::vec3 way = point.at - camera.eye();
+      const float distance = glm::length(way);
+      const Ray ray{camera.eye(), way / distance};
+      const float facing = -glm::dot(ray.direction, point.normal);
+      if (facing < kEdgeOn) continue;
+      const TriangleHit self = own_.nearest(ray, any);
+      if (self.along >= 0 && self.along < distance) continue;
+      use(ray, distance, double(point.area * facing / (distance * distance)));
+    }
+    if (work_.made.empty()) return;
+    constexpr double aspect = double(kWide) / kHigh;
+    glm::vec2 from(1e9f), to(-1e9f);
+    for (int corner = 0; corner < 8; ++corner) {
+      const auto at = camera.project(
+          {corner & 1 ? work_.high.x : work_.low.x, corner & 2 ? work_.high.y : work_.low.y,
+           corner & 4 ? work_.high.z : work_.low.z},
+          aspect);
+      if (!at) return;
+      from = glm::min(from, glm::vec2(*at));
+      to = glm::max(to, glm::vec2(*at));
+    }
+    const double height = 2 * std::tan(camera.fieldOfView / 2), width = height * aspect;
+    const glm::vec2 frame = to - from;
+    std::vector<std::pair<Ray, float>> sights;
+    int tried = 0;
+    for (; tried < int(most * kRaysASight) && sights.size() < most; ++tried) {
+      const Ray ray = camera.rayThrough(from + frame * spread(size_t(tried)), aspect);
+      const TriangleHit self = own_.nearest(ray, any);
+      if (self.along >= 0) sights.emplace_back(ray, self.along);
+    }
+    const double size = double(frame.x) * width * double(frame.y) * height / tried;
+    for (const auto& [ray, along] : sights) use(ray, along, size);
+  }
 
   static std::vector<std::uint32_t> indicesOf(const Scene& scene,
                                               const std::vector<std::uint32_t>& elements) {
@@ -214,7 +256,7 @@ class StageLook {
   const Picker& picker_;
   int stage_;
   StageWork work_;
-  std::vector<WorkPoint> points_;
+  std::vector<WorkPoint> bare_;
   std::vector<std::uint32_t> ownIndices_;
   TriangleTree own_;
   SheetLayout layout_;
@@ -248,6 +290,9 @@ void eachStageView(const model::Model& model, const Scene& scene, const Picker& 
       if (most >= 1 - way.cost) break;  // none of the rest can be better
       auto view = look.along(way);
       if (!view) continue;
+      constexpr size_t kGlance = 50;
+      constexpr float kOut = 0.12f;  // how far a glance may be out
+      if (worthOf(std::min(1.0f, look.seenIn(*view, kGlance) + kOut)) - way.cost <= most) continue;
       view->seen = look.seenIn(*view);
       const double worth = worthOf(view->seen) - way.cost;
       if (worth <= most) continue;
@@ -280,8 +325,7 @@ bool sameView(const StageView& a, const StageView& b) {
   const auto near = [](const glm::vec3& p, const glm::vec3& q) {
     return glm::distance(p, q) < kSame;
   };
-  return a.kept == b.kept && a.seeThroughGround == b.seeThroughGround &&
-         a.section.on == b.section.on &&
+  return a.kept == b.kept && a.seeThrough == b.seeThrough && a.section.on == b.section.on &&
          (!a.section.on || glm::distance(a.section.plane, b.section.plane) < kSame) &&
          std::abs(a.camera.azimuth - b.camera.azimuth) < 1e-6 &&
          std::abs(a.camera.elevation - b.camera.elevation) < 1e-6 &&

@@ -20,7 +20,7 @@ struct StageView {
   bool kept = false;          // the job's own, exactly as it is
   glm::vec3 low{0}, high{0};  // else what it has to show
   Section section;
-  bool seeThroughGround = false;
+  SeeThrough seeThrough = SeeThrough::Nothing;
   float seen = 1;  // of the stage's own work as it looks from there, about; 1 when there is none
 };
 

@@ -25,7 +25,7 @@ class StageViewsBeside {
   const StageView* waitFor(int stage) const;
 
  private:
-  std::vector<StageView> views_;       // by stage; those below known_ are never written again
+  std::vector<StageView> views_;  // by stage; those below known_ are never written again
   std::atomic<std::size_t> known_{0};
   std::jthread chooser_;
 };

@@ -12,8 +12,8 @@ namespace {
 // Points over triangles by area, evenly strewn.
 class Strewn {
  public:
-  Strewn(const Scene& scene, const std::vector<std::uint32_t>& elements, int count)
-      : scene_(scene), elements_(elements) {
+  Strewn(const Scene& scene, std::vector<std::uint32_t> elements, int count)
+      : scene_(scene), elements_(std::move(elements)) {
     double total = 0;
     forEachTriangle([&](const Triangle& t) { total += double(t.area); });
     step_ = count > 0 ? total / count : 0;
@@ -57,20 +57,14 @@ class Strewn {
     return scene_.vertices[scene_.indices[index]].position;
   }
 
-  // Two numbers that fill the square evenly as they count up.
   static glm::vec3 inside(const Triangle& t, size_t number) {
-    constexpr double kFirst = 0.7548776662466927, kSecond = 0.5698402909980532;
-    const auto share = [number](double by) {
-      const double x = 0.5 + double(number) * by;
-      return float(x - std::floor(x));
-    };
-    float u = share(kFirst), v = share(kSecond);
+    auto [u, v] = std::pair(spread(number).x, spread(number).y);
     if (u + v > 1) u = 1 - u, v = 1 - v;
     return t.a + (t.b - t.a) * u + (t.c - t.a) * v;
   }
 
   const Scene& scene_;
-  const std::vector<std::uint32_t>& elements_;
+  std::vector<std::uint32_t> elements_;
   double step_ = 0;
 };
 
@@ -82,7 +76,30 @@ bool laidBare(const Picker& picker, const Frame& frame, const WorkPoint& end) {
          glm::dot(met->normal, end.normal) < -0.5f;
 }
 
+// Whether a hand would find room before the surface, straight on or aslant.
+bool open(const Picker& picker, const Frame& frame, const WorkPoint& point) {
+  constexpr float kRoom = 0.4f, kOff = 0.002f;  // metres; a cavity is less than this aslant
+  const glm::vec3 side = std::abs(point.normal.z) > 0.9f ? glm::vec3(1, 0, 0) : glm::vec3(0, 0, 1);
+  const glm::vec3 u = glm::normalize(glm::cross(side, point.normal));
+  const glm::vec3 v = glm::cross(point.normal, u);
+  for (const glm::vec2 aslant : {glm::vec2(0, 0), {1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
+    const glm::vec3 way = glm::normalize(point.normal + u * aslant.x + v * aslant.y);
+    const auto met = picker.pick({point.at + point.normal * kOff, way}, frame);
+    if (!met || met->along > kRoom) return true;
+  }
+  return false;
+}
+
 }  // namespace
+
+glm::vec2 spread(size_t number) {
+  constexpr double kFirst = 0.7548776662466927, kSecond = 0.5698402909980532;
+  const auto share = [number](double by) {
+    const double x = 0.5 + double(number) * by;
+    return float(x - std::floor(x));
+  };
+  return {share(kFirst), share(kSecond)};
+}
 
 StageWork stageWork(const Scene& scene, int stage) {
   constexpr float kTiny = 1e-4f;  // of a stage
@@ -105,13 +122,42 @@ StageWork stageWork(const Scene& scene, int stage) {
   return work;
 }
 
+StageWork shownWork(const Scene& scene, const Picker& picker, int stage) {
+  constexpr int kLooks = 40;                           // at each element
+  constexpr float kBuiltIn = 0.1f, kLeastLeft = 0.3f;  // shares of surface
+  StageWork work = stageWork(scene, stage);
+  Frame end;
+  end.time = stage + 1;
+  std::vector<std::uint32_t> shown;
+  float all = 0, left = 0;
+  for (const std::uint32_t element : work.made) {
+    const auto points = Strewn(scene, {element}, kLooks).points();
+    if (points.empty()) continue;
+    const auto seen = std::count_if(points.begin(), points.end(), [&](const WorkPoint& point) {
+      return open(picker, end, point);
+    });
+    const float area = points[0].area * float(points.size());
+    all += area;
+    if (float(seen) < kBuiltIn * float(points.size())) continue;
+    left += area;
+    shown.push_back(element);
+  }
+  if (left >= kLeastLeft * all) work.made = std::move(shown);
+  return work;
+}
+
 std::vector<WorkPoint> workPoints(const Scene& scene, const Picker& picker, const StageWork& work,
                                   int stage, int count) {
+  constexpr double kWorthALook = 0.03;  // of the surface of what went
   std::vector<WorkPoint> points = Strewn(scene, work.made, count).points();
   Frame end;
   end.time = stage + 1;
-  for (WorkPoint& point : Strewn(scene, work.taken, count).points()) {
-    if (!laidBare(picker, end, point)) continue;
+  std::vector<WorkPoint> taken = Strewn(scene, work.taken, count).points();
+  const size_t all = taken.size();
+  std::erase_if(taken, [&](const WorkPoint& point) { return !laidBare(picker, end, point); });
+  // The feet of a scaffold lay nothing bare that anyone would look for.
+  if (double(taken.size()) < kWorthALook * double(all)) return points;
+  for (WorkPoint& point : taken) {
     point.normal = -point.normal;
     points.push_back(point);
   }

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <vector>
 
+#include <glm/vec2.hpp>
 #include <glm/vec3.hpp>
 
 #include "viewer/picking.h"
@@ -20,6 +21,13 @@ struct StageWork {
 
 // `stage` is an index into the programme.
 StageWork stageWork(const Scene& scene, int stage);
+
+// The same without what is built in out of sight in the very stage, such as ties and insulation in
+// a cavity: no view can show that. All of it where there would be little left.
+StageWork shownWork(const Scene& scene, const Picker& picker, int stage);
+
+// Numbers that fill the square of 0..1 evenly as they count up.
+glm::vec2 spread(size_t number);
 
 // A small piece of a surface of the work, with the way out of what stands there.
 struct WorkPoint {

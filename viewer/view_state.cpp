@@ -67,7 +67,7 @@ void ViewState::goToView(const std::string& name, const Scene& scene, const Shee
 void ViewState::goToStageView(const StageView& view, const Scene& scene,
                               const SheetLayout& layout) {
   followed_ = view;
-  switches.seeThroughGround = view.seeThroughGround;
+  switches.seeThrough = view.seeThrough;
   easeTo(cameraOf(view, layout));
   cutting_.begin(section, view.section, scene);
 }

@@ -38,7 +38,7 @@ const char* nameOf(Tab tab);
 const std::vector<std::string>& viewOrder();
 
 struct Switches {
-  bool seeThroughGround = false;
+  SeeThrough seeThrough = SeeThrough::Nothing;
   bool ghostNext = false;
   bool shadows = true;
   bool levelPlane = false;
@@ -119,7 +119,7 @@ class ViewState {
   bool backOut();
 
  private:
-  bool seesUnderGround() const { return section.on || switches.seeThroughGround; }
+  bool seesUnderGround() const { return section.on || switches.seeThrough != SeeThrough::Nothing; }
 
   Camera from_, to_;
   double eased_ = 0;

@@ -204,9 +204,10 @@ std::vector<KeySpec> stageViewKeys() {
       {"programme.view", "cut_level", ValueKind::Level,
        [](Job& job, size_t i) -> Slot { return &job.programme.views[i].cutLevel; }, -500, 9000,
        "1.200", "The plane's level, for above", "needed for above"},
-      {"programme.view", "ground", ValueKind::Choice,
-       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].ground; }, 0, 0,
-       "\"see-through\"", "How the ground is drawn", "solid", "solid|see-through"},
+      {"programme.view", "see_through", ValueKind::Choice,
+       [](Job& job, size_t i) -> Slot { return &job.programme.views[i].seeThrough; }, 0, 0,
+       "\"ground\"", "What is drawn like glass; others: all but the stage's own work", "nothing",
+       "nothing|ground|others"},
   };
 }
 

@@ -81,7 +81,7 @@ enum class ViewProjection { Perspective, Parallel };
 // What is taken away in front of a plane of the section, so that one sees in.
 enum class CutAway { Nothing, West, East, South, North, Above };
 
-enum class GroundLook { Solid, SeeThrough };
+enum class SeeThrough { Nothing, Ground, Others };  // others: all but the stage's own work
 
 // From where a stage is looked at, instead of from where the program would.
 struct KeptView {
@@ -94,7 +94,7 @@ struct KeptView {
   CutAway cutAway = CutAway::Nothing;
   std::optional<double> cutAt;     // of upright planes: x for west and east, y for south and north
   std::optional<double> cutLevel;  // of the level one
-  GroundLook ground = GroundLook::Solid;
+  SeeThrough seeThrough = SeeThrough::Nothing;
 };
 
 struct ProgrammeInput {

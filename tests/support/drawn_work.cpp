@@ -11,7 +11,6 @@
 namespace viewer {
 namespace {
 
-constexpr int kWidth = 640, kHeight = 360;
 constexpr int kBarePoints = 20000;
 
 void flag(Scene& scene, std::uint32_t element, std::uint32_t material) {
@@ -35,9 +34,10 @@ void addBare(Scene& scene, const std::vector<WorkPoint>& bare, const glm::vec3& 
   ElementRange range;
   range.firstIndex = std::uint32_t(scene.indices.size());
   range.firstEdge = std::uint32_t(scene.edges.size());
-  range.appears = range.complete = -1;
+  range.appears = range.complete = range.placed.from = -1;
   range.goes = range.fades = 1e9f;
   range.removed = never();
+  range.grain = 1e9f;  // never too small to be drawn
   range.low = glm::vec3(1e30f), range.high = glm::vec3(-1e30f);
   const auto element = std::uint32_t(scene.elements.size());
   for (const WorkPoint& point : bare) {
@@ -60,14 +60,17 @@ void addBare(Scene& scene, const std::vector<WorkPoint>& bare, const glm::vec3& 
   range.indexCount = std::uint32_t(scene.indices.size()) - range.firstIndex;
   if (range.indexCount == 0) return;
   scene.elements.push_back(range);
-  scene.order.push_back(element);
+  scene.order.insert(scene.order.begin(), element);  // by their first moment
 }
 
-}  // namespace
+struct Sheet {
+  int width, height;
+  float scale;
+};
 
-DrawnWork drawnWork(const Scene& scene, const Picker& picker, const StageView& view, int stage,
-                    Renderer& renderer, Offscreen& offscreen) {
-  const StageWork work = stageWork(scene, stage);
+DrawnWork drawnAt(const Sheet& sheet, const Scene& scene, const Picker& picker,
+                  const StageView& view, int stage, Renderer& renderer, Offscreen& offscreen) {
+  const StageWork work = shownWork(scene, picker, stage);
   StageWork gone = work;
   gone.made.clear();
   const std::vector<WorkPoint> bare = workPoints(scene, picker, gone, stage, kBarePoints);
@@ -76,7 +79,7 @@ DrawnWork drawnWork(const Scene& scene, const Picker& picker, const StageView& v
   Frame frame;
   frame.time = stage + 1;
   frame.stage = stage;
-  frame.camera = cameraOf(view, layOutSheet(kWidth, kHeight, 0.5f));
+  frame.camera = cameraOf(view, layOutSheet(sheet.width, sheet.height, sheet.scale));
   frame.shadows = frame.edges = false;
   frame.samples = 1;
   const auto draw = [&](bool alone, model::Material material) {
@@ -87,10 +90,10 @@ DrawnWork drawnWork(const Scene& scene, const Picker& picker, const StageView& v
     }
     addBare(drawn, bare, frame.camera.eye(), std::uint32_t(material));
     frame.section = alone ? Section{} : view.section;
-    frame.seeThroughGround = !alone && view.seeThroughGround;
+    frame.seeThrough = alone ? SeeThrough::Nothing : view.seeThrough;
     renderer.setScene(drawn);
-    offscreen.begin(kWidth, kHeight, 1);
-    renderer.draw(frame, kWidth, kHeight);
+    offscreen.begin(sheet.width, sheet.height, 1);
+    renderer.draw(frame, sheet.width, sheet.height);
     return offscreen.read();
   };
   // True where the colour of the work makes a difference.
@@ -98,7 +101,7 @@ DrawnWork drawnWork(const Scene& scene, const Picker& picker, const StageView& v
     constexpr int kDifferent = 5;
     const Image dark = draw(alone, model::Material::Membrane);
     const Image light = draw(alone, model::Material::Render);
-    std::vector<bool> result(size_t(kWidth) * kHeight);
+    std::vector<bool> result(size_t(sheet.width) * size_t(sheet.height));
     for (size_t i = 0; i < result.size(); ++i)
       for (size_t c = 0; c < 3; ++c)
         if (std::abs(int(dark.rgba[i * 4 + c]) - int(light.rgba[i * 4 + c])) > kDifferent)
@@ -112,6 +115,17 @@ DrawnWork drawnWork(const Scene& scene, const Picker& picker, const StageView& v
     result.seen += alone[i] && among[i];
   }
   return result;
+}
+
+}  // namespace
+
+DrawnWork drawnWork(const Scene& scene, const Picker& picker, const StageView& view, int stage,
+                    Renderer& renderer, Offscreen& offscreen) {
+  constexpr int kFew = 1000;  // pixels: one of them is a tenth of a percent then
+  const DrawnWork small =
+      drawnAt({640, 360, 0.5f}, scene, picker, view, stage, renderer, offscreen);
+  if (small.alone == 0 || small.alone >= kFew) return small;
+  return drawnAt({2560, 1440, 2}, scene, picker, view, stage, renderer, offscreen);
 }
 
 }  // namespace viewer

@@ -29,12 +29,13 @@ TEST(KeptView, ShowsAgainWhatWasSeen) {
         camera.azimuth = azimuth;
         camera.elevation = elevation;
         camera.parallel = parallel;
-        const StageView view = shownView(keptView(camera, {}, elevation > 1, scene), model, scene);
+        const SeeThrough through = elevation > 1 ? SeeThrough::Others : SeeThrough::Ground;
+        const StageView view = shownView(keptView(camera, {}, through, scene), model, scene);
         EXPECT_LT(glm::distance(view.camera.eye(), camera.eye()), 0.05f);
         EXPECT_LT(glm::distance(view.camera.target, camera.target), 0.001f);
         EXPECT_NEAR(std::remainder(view.camera.azimuth - azimuth, 6.283185307179586), 0, 0.01);
         EXPECT_EQ(view.camera.parallel, parallel);
-        EXPECT_EQ(view.seeThroughGround, elevation > 1);
+        EXPECT_EQ(view.seeThrough, through);
         EXPECT_TRUE(view.kept);
         EXPECT_FALSE(view.section.on);
       }
@@ -50,7 +51,8 @@ TEST(KeptView, CutsAgainWhereItWasCut) {
                               sectionAt(scene, Across::Y, 52.5, 1),
                               sectionAt(scene, Across::Y, 52.5, -1), levelSection(1.2)};
   for (const Section& section : sections) {
-    const StageView view = shownView(keptView(Camera{}, section, false, scene), model, scene);
+    const StageView view =
+        shownView(keptView(Camera{}, section, SeeThrough::Nothing, scene), model, scene);
     ASSERT_TRUE(view.section.on);
     EXPECT_LT(glm::distance(view.section.plane, section.plane), 1e-3f);
   }

@@ -87,7 +87,7 @@ TEST_F(PickingTest, LooksThroughTransparentGround) {
   frame_.time = 5;
   const Ray east{{-50, 0, -0.75f}, {1, 0, 0}};
   EXPECT_EQ(picker_.pick(east, frame_)->element, kGround);
-  frame_.seeThroughGround = true;
+  frame_.seeThrough = viewer::SeeThrough::Ground;
   EXPECT_EQ(picker_.pick(east, frame_)->element, kConcrete);
 }
 

@@ -99,7 +99,7 @@ TEST_F(PictureTest, EveryStageOfTheDemoThatBringsOrTakesSomethingChangesThePictu
   viewer::Picturer picturer(model, *offscreen_);
   const auto& scene = picturer.scene();
   PictureOptions options = small(0);
-  options.frame.seeThroughGround = true;  // for what is done under ground
+  options.frame.seeThrough = viewer::SeeThrough::Ground;  // for what is done under ground
   for (size_t stage = 0; stage < model.programme.stages.size(); ++stage) {
     const auto s = static_cast<float>(stage);
     const bool changes =

@@ -308,7 +308,7 @@ TEST_F(RendererTest, ScrubbingOrbitingAndCuttingUploadNothing) {
     frame.camera.orbit(t, 0);
     frame.section.on = t > 2;
     frame.levelPlane = t > 3;
-    frame.seeThroughGround = t > 4;
+    frame.seeThrough = t > 4 ? viewer::SeeThrough::Ground : viewer::SeeThrough::Nothing;
     draw(frame);
   }
   EXPECT_EQ(renderer_->stats().bytesUploaded, before);
@@ -382,7 +382,7 @@ TEST_F(RendererTest, GroundThatIsSeenThroughShowsWhatIsUnderIt) {
   Frame frame = frameAt(5, "south");
   frame.selected = kConcrete;
   const auto tintAt = [&](bool through) {
-    frame.seeThroughGround = through;
+    frame.seeThrough = through ? viewer::SeeThrough::Ground : viewer::SeeThrough::Nothing;
     const auto c = mean(around(draw(frame), frame, {0, -3, -0.75f}, 2));
     return c[2] - c[0];
   };

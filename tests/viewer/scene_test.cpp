@@ -356,10 +356,10 @@ TEST_F(DrawListTest, GhostsOnlyWhatTheStageAndTheNextBring) {
 TEST_F(DrawListTest, SoilIsDrawnApartWhenTheGroundIsSeenThrough) {
   viewer::Frame frame;
   frame.time = 5;
-  frame.seeThroughGround = true;
+  frame.seeThrough = viewer::SeeThrough::Ground;
   viewer::DrawList list;
   viewer::listFor(scene_, frame, list);
-  EXPECT_EQ(list.soils.total(), scene_.elements[support::kGround].indexCount);
+  EXPECT_EQ(list.seeThrough.total(), scene_.elements[support::kGround].indexCount);
 }
 
 }  // namespace

@@ -39,7 +39,7 @@ std::vector<Seen> seenOf(const model::Job& job, Renderer& renderer, Offscreen& o
           id.c_str(), drawn.share() * 100, drawn.alone, double(views[i].seen) * 100,
           views[i].camera.azimuth * 57.3, views[i].camera.elevation * 57.3, views[i].section.on,
           double(views[i].section.plane.x), double(views[i].section.plane.y),
-          double(views[i].section.plane.z), views[i].seeThroughGround);
+          double(views[i].section.plane.z), int(views[i].seeThrough));
     if (drawn.alone > 0) all.push_back({id, drawn.share(), drawn.alone});
   }
   return all;

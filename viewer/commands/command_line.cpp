@@ -335,7 +335,9 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
                       "a level plane with its rod: metres, or a level of the schedule by name");
   command->add_option("--set-up", options.setUp,
                       "a set-up of the job, by name: levels then show what is read on the staff");
-  command->add_flag("--see-through", options.seeThrough, "the ground as if it were glass");
+  command->add_flag("--see-through{ground}", options.seeThrough,
+                    "the ground as if it were glass; --see-through=others: all but the stage's own "
+                    "work");
   command
       ->add_option("--out", options.out,
                    "the file to write; or a folder, which several stages need: there each picture "

@@ -111,7 +111,7 @@ std::string shoot(Take& take, FilmFile& film, const StopOnRequest& stop) {
       const FilmLook look = camera.next(stage, views[stage - take.first], step);
       take.picture.camera = look.camera;
       take.picture.frame.section = look.section;
-      take.picture.frame.seeThroughGround = look.seeThroughGround;
+      take.picture.frame.seeThrough = look.seeThrough;
     }
     std::string told = take.model.programme.stages[stage].name;
     if (i >= kFirstGuess) {

@@ -69,7 +69,12 @@ std::optional<std::string> readShots(const PictureCommand& command, const model:
 
 std::optional<std::string> readPlanes(const PictureCommand& command, const model::Model& model,
                                       PictureOptions& picture) {
-  picture.frame.seeThroughGround = command.seeThrough;
+  if (command.seeThrough == "ground")
+    picture.frame.seeThrough = SeeThrough::Ground;
+  else if (command.seeThrough == "others")
+    picture.frame.seeThrough = SeeThrough::Others;
+  else if (!command.seeThrough.empty())
+    return "--see-through=" + command.seeThrough + " is neither \"ground\" nor \"others\"";
   if (!command.level.empty()) {
     if (auto wrong = readLevelPlane(command.level, model.settingOut, picture)) return wrong;
   }

@@ -28,7 +28,7 @@ FilmLook FilmCamera::next(size_t stage, const StageView& view, double seconds) {
   state_.followStage(static_cast<int>(stage), view, scene_, layout_);
   state_.advance(begun_ ? seconds * kCalmer : kLongEnough);
   begun_ = true;
-  return {state_.camera, state_.section, state_.switches.seeThroughGround};
+  return {state_.camera, state_.section, state_.switches.seeThrough};
 }
 
 }  // namespace viewer

@@ -18,7 +18,7 @@ std::vector<StageView> filmViews(const std::vector<StageView>& own, size_t first
 struct FilmLook {
   Camera camera;
   Section section;
-  bool seeThroughGround = false;
+  SeeThrough seeThrough = SeeThrough::Nothing;
 };
 
 class FilmCamera {

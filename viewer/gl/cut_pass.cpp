@@ -221,7 +221,7 @@ unsigned CutPass::draw(const Scene& scene, const GpuScene& gpu, const DrawList& 
   for (const CutFill& cut : list.cuts) {
     const ElementRange& range = scene.elements[cut.element];
     const bool section = cut.kind == CutFill::Kind::Section;
-    if (frame.seeThroughGround && range.soil && !section) continue;
+    if (seenThrough(range, frame) && !section) continue;
     const int material = materials[cut.element];
     if (!section)
       growing.push_back(&cut);

@@ -50,7 +50,9 @@ glm::mat4 skyMatrix(const glm::vec3& low, const glm::vec3& high) {
 bool sameLight(const Frame& a, const Frame& b) {
   return a.time == b.time && a.profiles == b.profiles && a.sun == b.sun &&
          a.section.on == b.section.on && (!a.section.on || a.section.plane == b.section.plane) &&
-         a.seeThroughGround == b.seeThroughGround && (a.samples > 1) == (b.samples > 1);
+         a.seeThrough == b.seeThrough &&
+         (a.seeThrough != SeeThrough::Others || a.stage == b.stage) &&
+         (a.samples > 1) == (b.samples > 1);
 }
 
 // A depth texture that can be drawn into. Leaves its framebuffer bound.

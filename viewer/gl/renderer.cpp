@@ -19,7 +19,7 @@ namespace viewer {
 namespace {
 
 constexpr float kInkWidth = 1.5f;      // pixels
-constexpr float kSoilOpacity = 0.25f;  // of ground that is seen through
+constexpr float kSeeThroughOpacity = 0.25f;  // of ground that is seen through
 constexpr float kGlassOpacity = 0.5f;  // one pane: the sky in it over what is behind it
 
 void blend() {
@@ -53,7 +53,7 @@ struct Renderer::Impl {
   void giveSurfaces(Program& program, const Frame& frame, const ViewNumbers& view);
   void drawUnits(const Frame& frame, const ViewNumbers& view);
   void drawFaces(const Frame& frame, const ViewNumbers& view);
-  void drawSoils();
+  void drawSeeThrough();
   void drawGlass();
   void drawInk(const Frame& frame, const ViewNumbers& view);
   void drawSheet(const Frame& frame, const ViewNumbers& view);
@@ -147,20 +147,20 @@ void Renderer::Impl::drawFaces(const Frame& frame, const ViewNumbers& view) {
 }
 
 // Depth first and colour after, so that only the nearest soil is laid over what is behind it.
-void Renderer::Impl::drawSoils() {
-  if (list.soils.empty()) return;
+void Renderer::Impl::drawSeeThrough() {
+  if (list.seeThrough.empty()) return;
   const ClockClips clips;
   surface.use();
   glEnable(GL_DEPTH_TEST);
   glDepthMask(GL_TRUE);
   glEnable(GL_CULL_FACE);
   glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
-  stats.drawCalls += gpu.drawFaces(list.soils);
+  stats.drawCalls += gpu.drawFaces(list.seeThrough);
   glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
   blend();
-  surface.set("uOpacity", kSoilOpacity);
-  stats.drawCalls += gpu.drawFaces(list.soils);
-  stats.triangles += list.soils.total() / 3 * 2;
+  surface.set("uOpacity", kSeeThroughOpacity);
+  stats.drawCalls += gpu.drawFaces(list.seeThrough);
+  stats.triangles += list.seeThrough.total() / 3 * 2;
 }
 
 // One layer a pane, the face towards the eye; panes behind panes are seen through both.
@@ -197,7 +197,7 @@ void Renderer::Impl::drawInk(const Frame& frame, const ViewNumbers& view) {
   blend();
   stats.drawCalls += gpu.drawEdges(list.edges);
   ink.set("uStrength", 0.45f);
-  stats.drawCalls += gpu.drawEdges(list.soilEdges);
+  stats.drawCalls += gpu.drawEdges(list.seeThroughEdges);
   ink.set("uFaint", 1.0f);
   ink.set("uStrength", 0.22f);
   stats.drawCalls += gpu.drawEdges(list.comingEdges);
@@ -238,7 +238,7 @@ void Renderer::Impl::drawAll(const Frame& frame, const ViewNumbers& view) {
     stats.drawCalls += cutPass->draw(numbers, gpu, list, frame, view, materials);
   }
   drawInk(frame, view);
-  drawSoils();
+  drawSeeThrough();
   drawGlass();
   drawSheet(frame, view);
 }

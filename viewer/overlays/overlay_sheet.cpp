@@ -27,7 +27,6 @@ bool OverlaySheet::hidden(const glm::vec3& local) const {
   const Ray ray = frame.camera.rayThrough({at->x, at->y}, aspect());
   const auto pick = options.picker->pick(ray, frame);
   if (!pick) return false;
-  if (frame.seeThroughGround && scene.elements[pick->element].soil) return false;
   // Points lie on faces of what they speak of: a hand's breadth is not hiding.
   constexpr float kHand = 0.12f;
   return pick->along < glm::dot(local - ray.from, ray.direction) - kHand;

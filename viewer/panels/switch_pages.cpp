@@ -59,7 +59,15 @@ void showPage(SheetsInput& input) {
   ImGui::Checkbox("Readings against the drawing (E)", &overlays.readings);
   ImGui::Checkbox("Cut bricks and blocks, marked (X)", &overlays.cutUnits);
   heading("The building");
-  ImGui::Checkbox("See through the ground (G)", &switches.seeThroughGround);
+  ImGui::TextUnformatted("Seen through (G):");
+  const auto seeThrough = [&](const char* words, SeeThrough which) {
+    if (ImGui::RadioButton(words, switches.seeThrough == which)) switches.seeThrough = which;
+  };
+  seeThrough("nothing", SeeThrough::Nothing);
+  ImGui::SameLine();
+  seeThrough("the ground", SeeThrough::Ground);
+  ImGui::SameLine();
+  seeThrough("all but this stage's work", SeeThrough::Others);
   bool section = input.state.section.on;
   if (ImGui::Checkbox("Section (S)", &section))
     input.state.toggleSection(input.job->model, input.job->scene);
@@ -92,9 +100,9 @@ void stageViewPart(SheetsState& sheets, SheetsInput& input) {
   const std::string name = model.programme.stages[stage].name;
   if (ImGui::Button("Keep this view for this stage")) {
     const ViewState& state = input.state;
-    done(keepView(input.path, model, stage,
-                  keptView(state.camera, state.section, state.switches.seeThroughGround,
-                           input.job->scene)),
+    done(keepView(
+             input.path, model, stage,
+             keptView(state.camera, state.section, state.switches.seeThrough, input.job->scene)),
          "Written into the job file for: " + name);
   }
   if (model.programme.stages[stage].view && ImGui::Button("Forget the view kept for it"))
@@ -205,7 +213,7 @@ void keysPage() {
        {"A", "type a reading"},
        {"K", "the level book"},
        {"Ctrl S", "save the level book"},
-       {"G", "see through the ground"},
+       {"G", "see through the ground, all but the stage's work, nothing"},
        {"S", "section, pulled by its handle"},
        {"N", "outline of what comes next"},
        {"M", "measure between two clicks"},

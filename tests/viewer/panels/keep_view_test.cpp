@@ -44,7 +44,7 @@ TEST_F(KeepView, WritesItForTheStageAndKeepsTheComments) {
   model::KeptView wanted = view(11.4);
   wanted.cutAway = model::CutAway::Above;
   wanted.cutLevel = 1.5;
-  wanted.ground = model::GroundLook::SeeThrough;
+  wanted.seeThrough = model::SeeThrough::Others;
   wanted.projection = model::ViewProjection::Parallel;
   ASSERT_EQ(keepView(path_, model(), 3, wanted), std::nullopt);
   EXPECT_NE(text().find("# a house"), std::string::npos);
@@ -58,7 +58,7 @@ TEST_F(KeepView, WritesItForTheStageAndKeepsTheComments) {
   EXPECT_DOUBLE_EQ(kept.eyeLevel, 11.4);
   EXPECT_EQ(kept.cutAway, model::CutAway::Above);
   EXPECT_DOUBLE_EQ(kept.cutLevel.value_or(0), 1.5);
-  EXPECT_EQ(kept.ground, model::GroundLook::SeeThrough);
+  EXPECT_EQ(kept.seeThrough, model::SeeThrough::Others);
   EXPECT_EQ(kept.projection, model::ViewProjection::Parallel);
 }
 
