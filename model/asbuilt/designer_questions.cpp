@@ -55,6 +55,7 @@ DesignerQuestion questionOf(const Job& job, const AsBuilt& built, const OutGroup
   question.about = capitalised(group.target);
   question.text =
       "Read" + (set.date.empty() ? "" : " on " + set.date) + " (" + set.name + ") and out: ";
+  question.deviation = group.deviations.front();
   const size_t count = group.deviations.size();
   for (size_t k = 0; k < std::min(count, kNamed); ++k) {
     const Deviation& d = built.deviations[group.deviations[k]];

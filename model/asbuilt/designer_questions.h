@@ -1,6 +1,7 @@
 // What the designer is asked: the job's own questions, and what follows from readings that are out.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,6 +13,8 @@ struct DesignerQuestion {
   std::string about;  // "Top of concrete, corner E", "Top of concrete"
   std::string text;
   bool ofJob = false;  // asked in the job file, in its own words
+  // Into AsBuilt::deviations: of readings that are out, the one most off.
+  std::optional<size_t> deviation = std::nullopt;
 };
 
 // The job's in its order; then one for each kind of target in each set with readings that are out

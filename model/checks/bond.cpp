@@ -34,8 +34,10 @@ void tellPatterns(const Checking& check, const DryBond& bond) {
                 "bond` shows the small moves after which it meets; the drawing decides");
 }
 
-// What a bond leaves to the designer.
-void tellKind(const Checking& check, const BrickSizes& sizes) {
+}  // namespace
+
+void checkBondKind(const Checking& check) {
+  const BrickSizes sizes = brickSizes(check.job);
   if (sizes.bond == BondKind::Stack)
     check.warning("walls.bond", "in a stack the joints stand over one another and nothing laps",
                   "ask the designer how it is reinforced and tied");
@@ -46,12 +48,9 @@ void tellKind(const Checking& check, const BrickSizes& sizes) {
                   "lay it in english or flemish bond, or ask the designer how they are tied");
 }
 
-}  // namespace
-
 // One line for all of them. Openings have a line of their own.
 void checkBond(const Checking& check) {
   const DryBond bond = deriveDryBond(check.job, check.settingOut);
-  tellKind(check, bond.sizes);
   tellPatterns(check, bond);
   std::vector<std::string> found;
   for (const WallBond& wall : bond.walls) {

@@ -59,6 +59,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   const Checking checking{job, settingOut, file, places, problems};
   checkLintels(checking);
   checkOpeningWidths(checking);
+  checkBondKind(checking);
   checkBond(checking);
   checkMovementJoints(checking);
   checkOpeningCourses(checking);
@@ -79,6 +80,15 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkEavesOverOpenings(checking);
   checkEavesOverGround(checking);
   checkSetUps(checking);
+  return problems;
+}
+
+Problems checkBrickSizes(const Job& job, const SettingOut& settingOut, const std::string& file,
+                         const KeyPlaces& places) {
+  Problems problems;
+  const Checking checking{job, settingOut, file, places, problems};
+  checkOpeningWidths(checking);
+  checkBond(checking);
   return problems;
 }
 

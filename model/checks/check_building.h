@@ -13,4 +13,9 @@ namespace model {
 Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::string& file,
                        const KeyPlaces& places);
 
+// Of them what is said of openings and piers that are not in brick sizes, for who tells the small
+// moves as well.
+Problems checkBrickSizes(const Job& job, const SettingOut& settingOut, const std::string& file,
+                         const KeyPlaces& places);
+
 }  // namespace model

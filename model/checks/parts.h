@@ -24,6 +24,7 @@ struct Checking {
 
 void checkLintels(const Checking&);         // room over the opening, and bearing at both ends
 void checkOpeningWidths(const Checking&);   // in whole half bricks
+void checkBondKind(const Checking&);        // what a kind of bond leaves to the designer
 void checkBond(const Checking&);            // piers in whole half bricks
 void checkMovementJoints(const Checking&);  // how far apart they are
 void checkOpeningCourses(const Checking&);  // heads and sills in whole courses

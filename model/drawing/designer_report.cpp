@@ -4,6 +4,7 @@
 
 #include "model/asbuilt/designer_questions.h"
 #include "model/asbuilt/reading_summary.h"
+#include "model/drawing/answer_lines.h"
 #include "model/drawing/report_pages.h"
 #include "model/drawing/report_plan.h"
 #include "model/drawing/report_tables.h"
@@ -12,8 +13,6 @@ namespace model {
 
 namespace {
 
-constexpr double kAnswerLine = 8;  // to write on by hand, mm
-constexpr int kAnswerLines = 3;
 constexpr Letters kSummary{2.5, false};
 constexpr double kPlan = 125, kLeastPlan = 65, kBelowPlan = 8;  // heights of a plan
 
@@ -83,33 +82,16 @@ void drawChanges(ReportFlow& flow, const ReportData& data) {
   flow.tables({firstBedsTable(data), cavitiesTable(data)});
 }
 
-// Rules to write on, from the upper edge down.
-void drawAnswer(ReportFlow& flow) {
-  const TablePlace place = flow.room(kAnswerLine * kAnswerLines + 3);
-  Sheet& sheet = flow.drawing().sheets[place.sheet];
-  for (int i = 0; i < kAnswerLines; ++i) {
-    const double y = place.area.high.y - kAnswerLine * (i + 1);
-    const bool last = i + 1 == kAnswerLines;
-    Text text;
-    text.layer = Layer::Tables;
-    text.size = 1.8;
-    text.at = {place.area.low.x, y + 1};
-    text.text = i == 0 ? "Answer" : last ? "Name, date" : "";
-    if (!text.text.empty()) sheet.texts.push_back(text);
-    sheet.line(Layer::Tables, {kPen018, LineType::Continuous},
-               {place.area.low.x + (text.text.empty() ? 0 : 16), y}, {place.area.high.x, y});
-  }
-}
-
-void drawQuestions(ReportFlow& flow, const std::vector<DesignerQuestion>& questions) {
+void drawQuestions(ReportFlow& flow, const std::vector<DesignerQuestion>& questions,
+                   const TextWidth& widthOf) {
   if (questions.empty()) return;
   flow.heading("Questions to the designer", 55);
   for (size_t i = 0; i < questions.size(); ++i) {
     const DesignerQuestion& question = questions[i];
-    flow.keep(kAnswerLine * kAnswerLines + 25);
+    flow.keep(kAnswerHeight + 22);
     flow.item(std::to_string(i + 1), question.about, {ReportFlow::kBody.size, true});
     flow.item("", question.text);
-    drawAnswer(flow);
+    drawAnswer(flow, widthOf);
     flow.gap(3);
   }
 }
@@ -182,7 +164,7 @@ Drawing drawDesignerReport(const Job& job, const SettingOut& out, const AsBuilt&
   ReportFlow flow(drawing, pages, widthOf);
   drawSummary(flow, data, questions.size());
   drawChanges(flow, data);
-  drawQuestions(flow, questions);
+  drawQuestions(flow, questions, widthOf);
   drawReadings(flow, data, widthOf);
   flow.tables({raftersTable(data)});
   flow.tables({photographsTable(data)});

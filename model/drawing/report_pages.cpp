@@ -7,7 +7,6 @@ namespace model {
 namespace {
 
 constexpr double kGap = 4;      // between columns, border and words, mm
-constexpr double kIndent = 12;  // of what stands behind a number
 constexpr double kHeading = 3;  // height of its capitals
 
 }  // namespace

@@ -57,6 +57,7 @@ class ReportFlow {
 
   static constexpr Letters kBody{2.1, false};
   static constexpr double kLeading = 1.75;
+  static constexpr double kIndent = 12;  // of what stands behind a mark, mm
 
  private:
   // What asks for the next column, and for one that is indented.

@@ -3,15 +3,13 @@
 
 #include <optional>
 
+#include "model/drawing/marked_plan.h"
 #include "model/drawing/paragraph.h"
 #include "model/drawing/report_tables.h"
 
 namespace model {
 
-struct ReportPlan {
-  int scale = 0;  // 1:scale
-  double height = 0;
-};
+using ReportPlan = PlanFit;
 
 // The largest round scale at which the building with its marks is no wider than `room` and no
 // higher; nothing when no reading of the set counts.

@@ -1,11 +1,14 @@
 // `brief` with the real program, read back by outside readers: Poppler and qpdf.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 #include <regex>
+#include <set>
 
 #include "tests/program/outside_reader.h"
 #include "tests/program/program_fixture.h"
+#include "tests/support/csv_reader.h"
 
 namespace program_test {
 namespace {
@@ -142,7 +145,77 @@ TEST_F(Brief, WrongUseIsSaidAndWritesNothing) {
   EXPECT_TRUE(left().empty());
 }
 
-TEST_F(Brief, BothAreAmongWhatAWalkthroughWrites) {
+TEST_F(Brief, ForTheDesignerIsSoundAndSaysWhereEveryLevelComesFrom) {
+  for (const char* name : {"orchard-house", "smallest", "garage"}) {
+    const std::string pdf =
+        written(demoPath(name), std::string(name) + ".pdf", {"--for", "designer"});
+    expectSound(pdf, size_t(pagesOf(pdf)));
+    EXPECT_EQ(picturesIn(pdf), 0u);
+    const std::string text = textOf(pdf);
+    for (const char* words : {"For the designer", "Levels", "Dimensions", "worked out", "assumed",
+                              "Questions", "Name, date", "ridge"})
+      EXPECT_NE(text.find(words), std::string::npos) << name << " " << words;
+  }
+  const std::string text = textOf(inFolder("orchard-house.pdf"));
+  for (const char* words :
+       {"given, line 96", "Loft light", "Readings out of what is allowed", "as assumed",
+        "Wanted by Wed 14 Apr 2027, stage 4: Set out the building", "may the first bed"})
+    EXPECT_NE(text.find(words), std::string::npos) << words;
+  EXPECT_EQ(contents(inFolder("orchard-house.pdf")),
+            contents(written(demoPath("orchard-house"), "again.pdf", {"--for", "designer"})));
+}
+
+// The levels of `levels`, by another reader and another command, each once.
+TEST_F(Brief, ForTheDesignerAsATableHasEveryLevelAndOpeningOnce) {
+  const std::string job = demoPath("orchard-house");
+  const auto rows = test_support::readCsv(contents(written(job, "a.csv", {"--for", "designer"})));
+  std::multiset<std::string> levels, openings, questions;
+  for (const auto& row : rows) {
+    if (row[0] == "level" && row[2].rfind("bench-mark", 0) != 0) levels.insert(row[2]);
+    if (row[0] == "opening") openings.insert(row[3]);
+    if (row[0] == "question") questions.insert(row[3] + "|" + row[21]);
+  }
+  std::multiset<std::string> expected;
+  for (const auto& each : nlohmann::json::parse(stringcourse({"levels", job, "--json"}).out))
+    expected.insert(each["key"].get<std::string>());
+  EXPECT_EQ(levels, expected);
+  EXPECT_EQ(openings.size(), 16u);
+  EXPECT_EQ(std::set<std::string>(openings.begin(), openings.end()).size(), 16u);
+  EXPECT_EQ(std::set<std::string>(questions.begin(), questions.end()).size(), questions.size());
+}
+
+TEST_F(Brief, ForTheDesignerOfVeryLongAndForeignNamesKeepsToItsPages) {
+  std::string name;
+  for (int i = 0; i < 4; ++i) name += "Дом東京の石工事بيتDonaudampfschifffahrt ";
+  std::string text = "[job]\nname = \"" + name + "\"\ndrawing = \"" + name +
+                     "\"\n[outline]\ncorners = [[0, 0], [60000, 0], [60000, 9000], [0, 9000]]\n";
+  for (int i = 0; i < 20; ++i)
+    text += "[[opening]]\nname = \"台所 " + std::to_string(i) + " " + name +
+            "\"\nwall = \"A-B\"\nfrom = \"A\"\nat = " + std::to_string(1340 + 2800 * i) + "\n";
+  const std::string pdf = written(writeFile("job.toml", text), "a.pdf", {"--for", "designer"});
+  expectSound(pdf, size_t(pagesOf(pdf)));
+  EXPECT_LT(contents(pdf).size(), 3'000'000u);
+  for (const char* words : {"東京の石工事", "台所"})
+    EXPECT_NE(textOf(pdf).find(words), std::string::npos);
+}
+
+TEST_F(Brief, ForTheDesignerRefusesAStageOrAnotherFile) {
+  const std::string job = demoPath("orchard-house");
+  const auto run = [&](std::vector<std::string> more) {
+    std::vector<std::string> call{"brief", job, "--for", "designer"};
+    call.insert(call.end(), more.begin(), more.end());
+    return stringcourse(call);
+  };
+  EXPECT_EQ(run({"--out", inFolder("a.txt")}).exitCode, 2);
+  EXPECT_EQ(run({"--out", inFolder("a.pdf"), "--stage", "1"}).exitCode, 2);
+  const ProgramRun over =
+      run({"--out", test_support::sourceFolder() + "/assets/jobs/orchard-house-walls.csv"});
+  EXPECT_EQ(over.exitCode, 2);
+  EXPECT_NE(over.err.find("readings"), std::string::npos) << over.err;
+  EXPECT_TRUE(left().empty());
+}
+
+TEST_F(Brief, AllAreAmongWhatAWalkthroughWrites) {
   const ProgramRun run = stringcourse(
       {"walkthrough", demoPath("smallest"), "--size", "160x90", "--out", inFolder("w")});
   ASSERT_EQ(run.exitCode, 0) << run.err;
@@ -151,6 +224,8 @@ TEST_F(Brief, BothAreAmongWhatAWalkthroughWrites) {
     EXPECT_EQ(picturesIn(pdf), stagesOf(demoPath("smallest"))) << name;
     EXPECT_NE(contents(inFolder("w/contents.txt")).find(name), std::string::npos);
   }
+  EXPECT_NE(contents(inFolder("w/designer-sheet.csv")).find("\nlevel,1,ridge,"), std::string::npos);
+  EXPECT_NE(textOf(inFolder("w/designer-sheet.pdf")).find("For the designer"), std::string::npos);
 }
 
 }  // namespace

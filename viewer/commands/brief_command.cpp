@@ -3,6 +3,7 @@
 #include <iostream>
 
 #include "viewer/commands/booklet_pictures.h"
+#include "viewer/commands/designer_command.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/output.h"
 #include "viewer/commands/picture_options.h"
@@ -37,9 +38,10 @@ std::optional<model::StagePictures> picturesFor(const BriefCommand& command,
 }  // namespace
 
 int runBrief(const BriefCommand& command) {
+  if (command.reader == "designer") return runDesignerSheet(command);
   const auto reader = bookletNamed(command.reader);
   if (!reader)
-    return wrongUsage("there is no booklet for \"" + command.reader + "\": crew or client");
+    return wrongUsage("there is no brief for \"" + command.reader + "\": crew, client or designer");
   if (auto wrong = otherEnding(command.out, ".pdf", "a brief")) return wrongUsage(*wrong);
   if (auto wrong = wouldReplaceJob(command.job, command.out)) return wrongUsage(*wrong);
   const auto model = loadAndTell(command.job);

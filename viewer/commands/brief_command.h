@@ -1,4 +1,4 @@
-// `brief`: the booklets of the programme, for the crew or for the client.
+// `brief`: the booklets of the programme, for the crew or for the client, and the designer's sheet.
 #pragma once
 
 #include <string>
@@ -8,7 +8,7 @@ namespace viewer {
 struct BriefCommand {
   std::string job;
   std::string out;
-  std::string reader = "crew";  // or "client"
+  std::string reader = "crew";  // "client" or "designer"
   std::string stage;            // by id, number or name; empty: all
   std::string date;             // for the title block; empty: room to write it
 };

@@ -282,11 +282,15 @@ void addReport(CLI::App& app, ReportCommand& options, Action& action) {
 }
 
 void addBrief(CLI::App& app, BriefCommand& options, Action& action) {
-  CLI::App* command =
-      jobCommand(app, "brief", "A page for each stage, to print: for the crew, or for the client",
-                 options.job);
-  command->add_option("--out", options.out, "the file to write")->required()->type_name("FILE.pdf");
-  command->add_option("--for", options.reader, "crew or client")->capture_default_str();
+  CLI::App* command = jobCommand(
+      app, "brief",
+      "A page for each stage, to print, for the crew or for the client; or levels, sizes "
+      "and questions for the designer",
+      options.job);
+  command->add_option("--out", options.out, "the file to write; for the designer FILE.csv too")
+      ->required()
+      ->type_name("FILE.pdf");
+  command->add_option("--for", options.reader, "crew, client or designer")->capture_default_str();
   command
       ->add_option("--stage", options.stage,
                    "one stage, by id, number or name (see `stages`); default: all, with contents")
@@ -297,7 +301,8 @@ void addBrief(CLI::App& app, BriefCommand& options, Action& action) {
   examples(command,
            "  stringcourse brief house.toml --out house-crew.pdf\n"
            "  stringcourse brief house.toml --stage dig-cellar --out today.pdf\n"
-           "  stringcourse brief house.toml --for client --date 2027-04-12 --out for-you.pdf\n");
+           "  stringcourse brief house.toml --for client --date 2027-04-12 --out for-you.pdf\n"
+           "  stringcourse brief house.toml --for designer --out house-designer.pdf\n");
 }
 
 void addPicture(CLI::App& app, PictureCommand& options, Action& action) {

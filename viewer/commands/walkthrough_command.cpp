@@ -16,6 +16,7 @@
 #include "model/exchange/tables.h"
 #include "viewer/commands/booklet_pictures.h"
 #include "viewer/commands/contents_list.h"
+#include "viewer/commands/designer_command.h"
 #include "viewer/commands/load_job.h"
 #include "viewer/commands/no_open_gl.h"
 #include "viewer/commands/output.h"
@@ -65,6 +66,16 @@ std::vector<Piece> reportPieces(const model::Model& model) {
                                   model.job, model.settingOut, built, {}, model::textWidth())));
        }});
   return pieces;
+}
+
+std::vector<Piece> designerPieces(const LoadedJob& loaded) {
+  return {
+      {"designer-sheet.csv", "levels, dimensions and questions for the designer, as a table",
+       [&loaded](const std::string& path) { return saveOut(path, designerFiles(loaded, "").csv); }},
+      {"designer-sheet.pdf", "levels, dimensions and questions for the designer",
+       [&loaded](const std::string& path) {
+         return saveOut(path, designerFiles(loaded, "").pdf);
+       }}};
 }
 
 // A file of the job's own that a piece would be written over.
@@ -175,6 +186,7 @@ int runWalkthrough(const WalkthroughCommand& command) {
   if (command.view.empty()) base.view = kStageView;
   std::vector<Piece> pieces = tablePieces(model);
   for (Piece& piece : reportPieces(model)) pieces.push_back(std::move(piece));
+  for (Piece& piece : designerPieces(loaded)) pieces.push_back(std::move(piece));
   if (const auto name = inTheWay(pieces, loaded, command.out)) {
     std::cerr << (std::filesystem::path(command.out) / *name).string()
               << ": holds readings of this job; choose another folder\n";

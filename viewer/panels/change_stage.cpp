@@ -16,38 +16,53 @@ std::string firstFault(const model::Programme& programme) {
   return "";
 }
 
-}  // namespace
-
-ChangedStage changeStage(const std::string& path, const model::Model& model, size_t stage,
-                         const std::function<void(model::StageOverride&)>& set) {
-  const model::Stage& wanted = model.programme.stages[stage];
-  const auto ours = [&](const model::StageOverride& change) {
-    return change.stage == wanted.id || model.programme.find(change.stage) == stage;
-  };
+ChangedStage change(const std::string& path,
+                    const std::function<std::optional<std::string>(model::Job&)>& set) {
   ChangedStage result;
   SavedChange saved;
-  const auto wrong = changeJobFile(
-      path,
-      [&](model::Job& job) -> std::optional<std::string> {
-        auto& all = job.programme.stages;
-        auto entry = std::find_if(all.begin(), all.end(), ours);
-        if (entry == all.end()) {
-          all.emplace_back();
-          entry = all.end() - 1;
-          entry->stage = wanted.id;
-        }
-        set(*entry);
-        const std::string fault =
-            firstFault(model::deriveProgramme(job, model.settingOut, model.works));
-        if (!fault.empty()) return fault;
-        return std::nullopt;
-      },
-      &saved.before, &saved.after);
+  const auto wrong = changeJobFile(path, set, &saved.before, &saved.after);
   if (wrong)
     result.problem = *wrong;
   else if (saved.before != saved.after)
     result.saved = saved;
   return result;
+}
+
+}  // namespace
+
+ChangedStage changeStage(const std::string& path, const model::Model& model, size_t stage,
+                         const std::function<void(model::StageOverride&)>& set) {
+  const model::Stage& wanted = model.programme.stages[stage];
+  const auto ours = [&](const model::StageOverride& each) {
+    return each.stage == wanted.id || model.programme.find(each.stage) == stage;
+  };
+  return change(path, [&](model::Job& job) -> std::optional<std::string> {
+    auto& all = job.programme.stages;
+    auto entry = std::find_if(all.begin(), all.end(), ours);
+    if (entry == all.end()) {
+      all.emplace_back();
+      entry = all.end() - 1;
+      entry->stage = wanted.id;
+    }
+    set(*entry);
+    const std::string fault =
+        firstFault(model::deriveProgramme(job, model.settingOut, model.works));
+    if (!fault.empty()) return fault;
+    return std::nullopt;
+  });
+}
+
+ChangedStage changeDelivery(const std::string& path, const model::Model& model, size_t delivery,
+                            double daysBefore) {
+  const model::Delivery& known = model.job.programme.deliveries[delivery];
+  return change(path, [&](model::Job& job) -> std::optional<std::string> {
+    auto& all = job.programme.deliveries;
+    if (delivery >= all.size() || all[delivery].what != known.what ||
+        all[delivery].stage != known.stage)
+      return "the deliveries of the job file have been changed since; it is left as it is";
+    all[delivery].daysBefore = daysBefore;
+    return std::nullopt;
+  });
 }
 
 std::optional<std::string> takeBackChange(const std::string& path, const SavedChange& change) {

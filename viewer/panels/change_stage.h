@@ -1,4 +1,4 @@
-// Changes what a job file says of one stage, keeping everything else of its text.
+// Changes what a job file says of one stage or delivery, keeping everything else of its text.
 #pragma once
 
 #include <functional>
@@ -24,6 +24,11 @@ struct ChangedStage {
 // have what is asked: the problem is then the physical reason. `model` is what the file said last.
 ChangedStage changeStage(const std::string& path, const model::Model& model, size_t stage,
                          const std::function<void(model::StageOverride&)>& set);
+
+// The same of a delivery, by its place in ProgrammeInput::deliveries: how many working days before
+// its stage it comes. Refused when the file has another delivery there by now.
+ChangedStage changeDelivery(const std::string& path, const model::Model& model, size_t delivery,
+                            double daysBefore);
 
 // Puts the text back as it was before the change; the problem when the file has been changed since
 // or cannot be written.

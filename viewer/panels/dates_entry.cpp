@@ -1,6 +1,8 @@
 #include "viewer/panels/dates_entry.h"
 
 #include "model/exchange/programme_tables.h"
+#include "model/programme/calendar.h"
+#include "model/programme/date_words.h"
 
 namespace viewer {
 
@@ -32,6 +34,22 @@ bool DatesEntry::setFollows(const std::string& path, const model::Model& model, 
   return taken(changeStage(path, model, stage,
                            [&](model::StageOverride& change) { change.follows = stages[host].id; }),
                stages[stage].name + ", after: " + stages[host].name);
+}
+
+bool DatesEntry::setDelivery(const std::string& path, const model::Model& model,
+                             const DeliveryMark& mark, long day) {
+  if (day == mark.day) return false;
+  ChangedStage change;
+  const auto days = daysBeforeOn(model, mark, day, change.problem);
+  if (!days) return taken(change, "");
+  const long comes = deliveryDay(model, mark.stage, *days);
+  if (comes == mark.day) return false;
+  const std::string before =
+      model::daysText(*days) + (*days == 1 ? " working day" : " working days");
+  return taken(changeDelivery(path, model, mark.delivery, *days),
+               model.job.programme.deliveries[mark.delivery].what + ": " +
+                   model::dateWords(model::isoDate(comes)) + ", " + before + " before " +
+                   model.programme.stages[mark.stage].name);
 }
 
 bool DatesEntry::takeBack(const std::string& path) {

@@ -30,6 +30,7 @@ class Chart {
         input_(input),
         programme_(input.job->model.programme),
         chart_(datesChart(programme_)),
+        deliveries_(deliveryMarks(input.job->model)),
         unit_(letteringNow().unit) {}
 
   void draw() {
@@ -115,7 +116,18 @@ class Chart {
     if (!ImGui::IsItemHovered() || mouse.y <= window_.top + kHeader * unit_) return;
     const size_t row = rowUnder(mouse.y);
     if (row >= chart_.rows.size()) return;
-    const bool mayChange = canChange(input_.path), inNames = mouse.x < window_.left + names_;
+    const bool mayChange = canChange(input_.path);
+    if (const DeliveryMark* mark = deliveryUnder(mouse.x, mouse.y); mark && mayChange) {
+      ImGui::SetMouseCursor(ImGuiMouseCursor_ResizeEW);
+      if (pressed) {
+        entry_.drag = DatesDrag::Delivery;
+        entry_.delivery = *mark;
+      } else {
+        hover(row);
+      }
+      return;
+    }
+    const bool inNames = mouse.x < window_.left + names_;
     const BarPart part =
         inNames ? BarPart::None : partAt(chart_.rows[row], scale_, mouse.x, kReach * unit_);
     if (part == BarPart::End && mayChange) ImGui::SetMouseCursor(ImGuiMouseCursor_ResizeEW);
@@ -125,6 +137,18 @@ class Chart {
     }
     if (pressed && (inNames || part == BarPart::Body)) goTo(row, inNames, mouse.x);
     if (!pressed) hover(row);
+  }
+
+  // The arrow under a place of the chart, with room for a hand; null when there is none.
+  const DeliveryMark* deliveryUnder(float x, float y) const {
+    if (x < window_.left + names_) return nullptr;
+    for (const DeliveryMark& mark : deliveries_) {
+      const float top = rowTop(mark.stage);
+      if (y >= top && y < top + 0.6f * rowHeight() &&
+          std::abs(x - scale_.xOf(double(mark.day) + 0.5)) <= kReach * unit_)
+        return &mark;
+    }
+    return nullptr;
   }
 
   void goTo(size_t row, bool whole, float x) {
@@ -137,6 +161,7 @@ class Chart {
     return daysWhenPulled(programme_, entry_.dragged, chart_,
                           scale_.dayAt(ImGui::GetIO().MousePos.x));
   }
+  long dayUnderHand() const { return long(std::floor(scale_.dayAt(ImGui::GetIO().MousePos.x))); }
   // Where a stage that is moved would go: between two rows, by the upper one.
   std::optional<size_t> host() const {
     const float row = (ImGui::GetIO().MousePos.y - rowTop(0)) / rowHeight();
@@ -149,6 +174,8 @@ class Chart {
     const auto& model = input_.job->model;
     if (entry_.drag == DatesDrag::End)
       saved_ = entry_.setDays(input_.path, model, entry_.dragged, pulledDays()) || saved_;
+    else if (entry_.drag == DatesDrag::Delivery)
+      saved_ = entry_.setDelivery(input_.path, model, entry_.delivery, dayUnderHand()) || saved_;
     else if (const auto upper = host(); upper && *upper != entry_.dragged)
       saved_ = entry_.setFollows(input_.path, model, entry_.dragged, *upper) || saved_;
     entry_.drag = DatesDrag::None;
@@ -282,17 +309,44 @@ class Chart {
     }
   }
 
+  void arrow(const Pen& pen, size_t row, double day, bool down) const {
+    const float x = scale_.xOf(day + 0.5), top = rowTop(row) + 1 * unit_, r = 4 * unit_;
+    const float tip = down ? top + 2 * r : top, base = down ? top : top + 2 * r;
+    pen.list()->AddTriangleFilled({x, tip}, {x - r, base}, {x + r, base}, colour(ink::kInk));
+  }
+
   // Deliveries as arrows down onto the row of their stage, muck-away as arrows up out of it.
   void events(const Pen& pen) const {
     if (!chart_.dated) return;
-    for (const model::SiteEvent& event : model::siteEvents(input_.job->model)) {
-      const bool in = event.kind == model::SiteEventKind::Delivery;
-      if (!in && event.kind != model::SiteEventKind::MuckAway) continue;
-      const float x = scale_.xOf(double(model::dayNumber(event.date).value_or(0)) + 0.5);
-      const float top = rowTop(event.stage) + 1 * unit_, r = 4 * unit_;
-      const float tip = in ? top + 2 * r : top, base = in ? top : top + 2 * r;
-      pen.list()->AddTriangleFilled({x, tip}, {x - r, base}, {x + r, base}, colour(ink::kInk));
+    for (const model::SiteEvent& event : model::siteEvents(input_.job->model))
+      if (event.kind == model::SiteEventKind::MuckAway)
+        arrow(pen, event.stage, double(model::dayNumber(event.date).value_or(0)), false);
+    const bool pulling = entry_.drag == DatesDrag::Delivery;
+    for (const DeliveryMark& mark : deliveries_)
+      if (!pulling || mark.delivery != entry_.delivery.delivery)
+        arrow(pen, mark.stage, double(mark.day), true);
+    if (pulling) pulledDelivery(pen);
+  }
+
+  // Over the day that it would come on, or, where it cannot, under the hand with a cross.
+  void pulledDelivery(const Pen& pen) const {
+    const DeliveryMark& mark = entry_.delivery;
+    const long day = dayUnderHand();
+    std::string why;
+    const auto days = daysBeforeOn(input_.job->model, mark, day, why);
+    const long shown = days ? deliveryDay(input_.job->model, mark.stage, *days) : day;
+    arrow(pen, mark.stage, double(shown), true);
+    const float x = scale_.xOf(double(shown) + 0.5), top = rowTop(mark.stage);
+    if (!days) {
+      const float r = 6 * unit_, y = top + 5 * unit_;
+      pen.line({x - r, y - r}, {x + r, y + r}, ink::kInk, 2);
+      pen.line({x - r, y + r}, {x + r, y - r}, ink::kInk, 2);
     }
+    pen.haloText({x + 10 * unit_, top - 2 * unit_}, ink::kInk,
+                 days             ? dateWords(model::isoDate(shown))
+                 : day > mark.day ? "too late"
+                                  : "too early",
+                 Cut::Bold);
   }
 
   void now(const Pen& pen, const Box& days) const {
@@ -334,7 +388,8 @@ class Chart {
     quietWords(
         "Thick and underlined: critical. Thin line behind a bar: how far it may slip. Hatched: "
         "waiting for curing. Diamond: hold point. Arrow down: delivery; up: muck away. Pull the "
-        "end of a bar to change its days, a name to move its stage: the job file is changed.");
+        "end of a bar to change its days, a name to move its stage, a delivery to another day: the "
+        "job file is changed.");
   }
 
   DatesEntry& entry_;
@@ -342,6 +397,7 @@ class Chart {
   SheetsInput& input_;
   const model::Programme& programme_;
   const DatesChart chart_;
+  const std::vector<DeliveryMark> deliveries_;
   const float unit_;
   float names_ = 0;
   Box window_;
