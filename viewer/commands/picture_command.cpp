@@ -70,6 +70,7 @@ std::optional<std::string> readShots(const PictureCommand& command, const model:
 std::optional<std::string> readPlanes(const PictureCommand& command, const model::Model& model,
                                       PictureOptions& picture) {
   picture.frame.seeThroughGround = command.seeThrough;
+  picture.frame.ghosts = command.outlines;
   if (!command.level.empty()) {
     if (auto wrong = readLevelPlane(command.level, model.settingOut, picture)) return wrong;
   }

@@ -18,7 +18,7 @@ struct PictureCommand {
   std::string section;  // empty: none
   std::string level;    // empty: no level plane
   std::string setUp;    // empty: none
-  bool seeThrough = false;
+  bool seeThrough = false, outlines = false;
 };
 
 // Ctrl-C stops it between two pictures: what is there then is whole.
