@@ -29,7 +29,7 @@ void main() {
   bool seen = a || b || uFaint == 1.0;
   // Built in this stage, or taken away in it.
   bool now = aTimes.x >= uStage || aTimes.y < uStage + 1.0;
-  vPen = vec4(width, now ? 1.0 : 0.72, selected ? 1.0 : 0.0, seen ? 1.0 : 0.0);
+  vPen = vec4(width, now ? 1.0 : 0.6, selected ? 1.0 : 0.0, seen ? 1.0 : 0.0);
   vClip = uViewProjection * vec4(aPosition + eye * (pixel * 1.1), 1.0);
   vAt = aPosition;
   vMoments = aTimes;

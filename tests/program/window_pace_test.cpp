@@ -1,4 +1,5 @@
 // Playing by stage, by day and by piece, and stepping by piece.
+#include <array>
 #include <chrono>
 #include <thread>
 
@@ -10,8 +11,8 @@ namespace window_test {
 namespace {
 
 // The words for the three paces, over the middle of the tape; the one that holds is on a card.
-constexpr std::array<Area, 3> kPaces{
-    Area{297, 595, 363, 611}, {367, 595, 433, 611}, {437, 595, 503, 611}};
+constexpr std::array<Area, 3> kPaces{Area{308, 595, 373, 611}, Area{378, 595, 443, 611},
+                                     Area{448, 595, 513, 611}};
 
 class WindowPace : public WindowTest {
  protected:
@@ -72,17 +73,17 @@ TEST_F(WindowPace, ZAndTheWordsOverTheTapeChooseIt) {
 TEST_F(WindowPace, StepsByPieceLayOneAndTakeItAwayAgain) {
   goToBricks();
   const Shot before = settle();
-  std::vector<Shot> steps;
+  std::vector<Shot> steps{before};
   for (int i = 0; i < 6; ++i) {
     press("shift+period");
-    const Shot& last = steps.empty() ? before : steps.back();
-    EXPECT_TRUE(eventually([&] { return drawingDiffers(last, screen_->shot()) > 3; })) << i;
-    steps.push_back(settle());
-    EXPECT_LT(drawingDiffers(last, steps.back()), 12000) << "a piece is small";
+    EXPECT_TRUE(eventually([&] { return drawingDiffers(steps.back(), screen_->shot()) > 3; })) << i;
+    Shot next = settle();
+    EXPECT_LT(drawingDiffers(steps.back(), next), 12000) << "a piece is small";
+    steps.push_back(std::move(next));
   }
   // Its name stands in the caption, of which the stage's own words make room.
-  EXPECT_GT(before.differences(steps.front(), 42, 40, 600, 110), 100);
-  for (int i = 4; i >= 0; --i) {
+  EXPECT_GT(before.differences(steps[1], 42, 40, 600, 110), 100);
+  for (int i = 5; i > 0; --i) {
     press("shift+comma");
     EXPECT_TRUE(eventually([&] { return steps[size_t(i)].rgb == screen_->shot().rgb; })) << i;
     settle();

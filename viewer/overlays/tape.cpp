@@ -93,7 +93,7 @@ void drawPaces(const OverlaySheet& sheet) {
     const Pen pen = sheet.pen.fitted(nameOf(Pace(i)), box->width(), cut, 0.6f);
     const glm::vec2 size = pen.size(nameOf(Pace(i)), cut);
     const glm::vec2 at = box->centre() - size * 0.5f;
-    if (now || under) sheet.pen.fill(*box, ink::kCard, 0.97f);
+    if (now || under) sheet.pen.fill(*box, ink::kCard);
     if (now) sheet.pen.outline(*box, ink::kInk, 1.2f);
     pen.haloText(at, ink::kInk, nameOf(Pace(i)), cut);
   }
