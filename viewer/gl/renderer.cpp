@@ -18,9 +18,9 @@ namespace viewer {
 
 namespace {
 
-constexpr float kInkWidth = 1.5f;      // pixels
+constexpr float kInkWidth = 1.5f;                     // pixels
 constexpr float kGoneStrength = 0.5f, kGoneDash = 9;  // pixels from dash to dash
-constexpr float kSoilOpacity = 0.25f;  // of ground that is seen through
+constexpr float kSoilOpacity = 0.25f;                 // of ground that is seen through
 constexpr float kGlassOpacity = 0.5f;  // one pane: the sky in it over what is behind it
 
 void blend() {
