@@ -7,7 +7,8 @@ in vec2 vMoments[];
 in vec4 vPen[];
 
 uniform float uWidth;  // pixels
-uniform float uFaint;  // 1: what is coming, whatever the clock says
+uniform float uFaint;  // 1: what is coming, whatever the clock says; 2: what has gone
+uniform float uSince;  // since this moment
 uniform float uStrength;
 
 void main() {
@@ -15,6 +16,9 @@ void main() {
   if (uFaint < 0.5) {
     keep(uTime - vMoments[0].x, uTime - vMoments[1].x);
     keep(vMoments[0].y - uTime - kMoment, vMoments[1].y - uTime - kMoment);
+  } else if (uFaint > 1.5) {
+    keep(uTime - vMoments[0].y, uTime - vMoments[1].y);
+    keep(vMoments[0].y - uSince, vMoments[1].y - uSince);
   }
   keep(-dot(uSection, vec4(vAt[0], 1.0)), -dot(uSection, vec4(vAt[1], 1.0)));
   float width = vPen[0].x * uWidth;

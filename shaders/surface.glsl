@@ -118,10 +118,11 @@ vec3 cutEarth(Face f) {
 
 vec3 shaded(Face f) {
   vec3 colour = f.state.y > 0.5 ? cutEarth(f) : patterned(f);
-  // What stands already takes a slight step towards the paper; what is built now does not.
+  // What stands already takes a step towards the paper, so that what is made or taken away now stands
+  // out; not so far that a material could be taken for another.
   float grey = dot(colour, vec3(0.30, 0.59, 0.11));
   float old = 1.0 - f.state.z;
-  colour = mix(mix(colour, vec3(grey), 0.06 * old), uPaper, 0.05 * old);
+  colour = mix(mix(colour, vec3(grey), 0.08 * old), uPaper, 0.11 * old);
   colour = mix(colour, uAccent.rgb, f.state.w * uAccent.a);
   float sun = f.state.y > 0.5 ? 0.72 * max(dot(f.n, uSun), 0.0) + 0.25 : sunlight(f.p, f.n);
   float sky = (0.54 + 0.08 * f.n.z) * (f.state.y > 0.5 ? 1.0 : openSky(f.p, f.n));

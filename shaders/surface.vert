@@ -11,9 +11,12 @@ uniform vec4 uJoint[32];          // rgb, width
 uniform vec4 uPattern[32];        // period along, period up, stagger, variation
 uniform float uStage;
 uniform int uSelected;
+uniform int uNewest;
 // Of the sheet at the end of what grows, which lies where that begins; else nothing.
 uniform vec3 uShift;
 uniform vec2 uTimesShift;
+
+const float kNewest = 0.5;  // of the tint of what is selected
 
 invariant gl_Position;  // the depth of depth.vert, to the last bit
 out vec3 vPosition;
@@ -44,10 +47,13 @@ void main() {
   vFrame = texelFetch(uElements, element * 2);
   // Bond phase, or 2 + its leaf's first texel; quiet; soil, or less its material; thickness.
   vec4 kind = texelFetch(uElements, element * 2 + 1);
-  // Ground is neither new nor old; buildings that stand already are quieter than anything.
-  float now = kind.z > 0.5 ? 0.9 : kind.y > 0.5 ? -0.4 : aTimes.x >= uStage ? 1.0 : 0.0;
+  // Ground is neither new nor old; buildings that stand already are quieter than anything. What is
+  // taken away in this stage is this stage's work as much as what is built, and its front is where
+  // the work is.
+  bool goes = front || aTimes.y < uStage + 1.0;
+  float now = kind.z > 0.5 ? 0.9 : goes ? 1.0 : kind.y > 0.5 ? -0.4 : aTimes.x >= uStage ? 1.0 : 0.0;
   vState = vec4(kind.x + 2.0 * uWash[material].a, cut ? 1.0 : 0.0, now,
-                element == uSelected ? 1.0 : 0.0);
+                element == uSelected ? 1.0 : element == uNewest ? kNewest : 0.0);
   vRows = vColumns = uvec4(0u);
   if (kind.x < 2.0) return;
   // A leaf that is laid unit by unit.

@@ -12,6 +12,7 @@ uniform vec4 uPattern[32];
 uniform float uStage;
 uniform int uSelected;
 uniform int uSelectedUnit;
+uniform int uNewestUnit;
 uniform int uFirstUnit;   // of this call
 uniform int uRaked;       // 1: those that are cut to a rake, 0: all others
 uniform int uMortar;      // 1: the mortar
@@ -28,6 +29,7 @@ flat out uvec4 vRows;
 flat out uvec4 vColumns;
 
 const float kTenth = 1e-4;
+const float kNewest = 0.5;     // of the tint of what is selected
 const float kRecess = 0.0035;   // of the mortar behind the face: common practice, no source
 const float kIntoJoint = 0.015; // mortar reaches so far, into the unit next to it
 
@@ -122,7 +124,8 @@ void main() {
   vFrame = frame;
   float now = appears >= uStage ? 1.0 : 0.0;
   bool selected = uSelectedUnit >= 0 ? uFirstUnit + gl_InstanceID == uSelectedUnit : element == uSelected;
-  vState = vec4(-2.0 - float(uMortar != 0 ? 0 : piece), 0.0, now, selected && uMortar == 0 ? 1.0 : 0.0);
+  float tint = selected ? 1.0 : uNewestUnit >= 0 && uFirstUnit + gl_InstanceID == uNewestUnit ? kNewest : 0.0;
+  vState = vec4(-2.0 - float(uMortar != 0 ? 0 : piece), 0.0, now, uMortar == 0 ? tint : 0.0);
   vRows = vColumns = uvec4(0u);
   if (far) {
     vec4 mean = leafFloats(leaf, 3);

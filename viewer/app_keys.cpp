@@ -136,7 +136,7 @@ void Session::handleKey(const KeyPress& press) {
     return;
   }
   if (levelKey(press) || sheetKey(press.key)) return;
-  if (!playbackKey(press.key) && !showKey(press.key)) viewKey(press.key);
+  if (!playbackKey(press) && !showKey(press.key)) viewKey(press.key);
 }
 
 bool Session::moveKey(const KeyPress& press) {
@@ -177,8 +177,13 @@ bool Session::levelKey(const KeyPress& press) {
   return true;
 }
 
-bool Session::playbackKey(int key) {
-  switch (key) {
+bool Session::playbackKey(const KeyPress& press) {
+  if (press.modifiers & GLFW_MOD_SHIFT) {
+    // As elsewhere, with Shift the step is a finer one.
+    if (press.key == GLFW_KEY_PERIOD) return stepPiece(true);
+    if (press.key == GLFW_KEY_COMMA) return stepPiece(false);
+  }
+  switch (press.key) {
     case GLFW_KEY_SPACE:
       playback_.toggle();
       return true;
@@ -215,7 +220,10 @@ bool Session::playbackKey(int key) {
       playback_.slower();
       return true;
     case GLFW_KEY_O:
-      playback_.setLoop(!playback_.loop());
+      playback_.setRound(Round((int(playback_.round()) + 1) % kRoundCount));
+      return true;
+    case GLFW_KEY_Z:
+      playBy(Pace((int(playback_.pace()) + 1) % kPaceCount));
       return true;
     default:
       return false;
@@ -263,7 +271,7 @@ bool Session::showKey(int key) {
       togglePresenting();
       return true;
     case GLFW_KEY_N:
-      state_.switches.ghostNext = !state_.switches.ghostNext;
+      state_.switches.ghosts = !state_.switches.ghosts;
       return true;
     case GLFW_KEY_S:
       state_.toggleSection(job_->model, job_->scene);

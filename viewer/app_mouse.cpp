@@ -31,7 +31,7 @@ bool Session::touched() {
   if (!std::exchange(playWhenLoaded_, false)) return false;
   const bool showed = playback_.playing();
   playback_.pause();
-  playback_.setPace({});
+  playback_.setStageSeconds({});
   state_.followStages = false;
   return showed;
 }
@@ -89,6 +89,12 @@ bool Session::beginOnFurniture(const glm::vec2& at) {
   dragButton_ = 0;
   dragFrom_ = dragAt_ = at;
   dragged_ = false;
+  for (int i = 0; i < kPaceCount; ++i) {
+    const auto box = paceBox(layout, u, Pace(i));
+    if (!box || !box->contains(at)) continue;
+    playBy(Pace(i));
+    return true;
+  }
   if (layout.tape.grown(9 * u).contains(at)) {
     drag_ = Drag::Tape;
     continueDrag(at);

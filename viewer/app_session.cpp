@@ -124,7 +124,10 @@ void Session::takeJob(std::unique_ptr<ReadyJob> job) {
   job_ = std::move(job);
   sheets_.entry.jobChanged();
   pointSight_.forget();
+  pieces_.reset();
+  steppedTo_.reset();
   playback_.setStageCount(int(job_->model.programme.stages.size()));
+  playBy(playback_.pace());
   renderer_->setScene(job_->scene);
   window_.setTitle(job_->model.job.name + " - Stringcourse");
   if (std::exchange(firstView_, false)) firstLook();
@@ -138,7 +141,7 @@ void Session::firstLook() {
   state_.advance(1e9);
   if (playWhenLoaded_) {
     state_.followStages = true;
-    playback_.setPace(openingPace(job_->model));
+    playback_.setStageSeconds(openingPace(job_->model));
     playback_.play();
   } else {
     playback_.goTo(playback_.stageCount());
@@ -222,7 +225,7 @@ Frame Session::frameNow() const {
   frame.camera = state_.camera;
   frame.section = state_.section;
   frame.seeThrough = state_.switches.seeThrough;
-  frame.ghostNext = state_.switches.ghostNext;
+  frame.ghosts = state_.switches.ghosts;
   frame.profiles = state_.overlays.lines || state_.overlays.clientWords;
   frame.levelPlane = state_.switches.levelPlane;
   frame.levelPlaneAt = state_.switches.levelPlaneAt;
@@ -232,6 +235,7 @@ Frame Session::frameNow() const {
   frame.markCuts = state_.overlays.cutUnits;
   frame.stage = stageAt(playback_.time(), size_t(playback_.stageCount()));
   if (job_) {
+    markNewest(frame);
     const model::Job& job = job_->model.job;
     frame.sun = sunDirection(job.site.latitude, dayOfYear(job.programme.start.c_str()), kHour,
                              job.site.northBearing);
@@ -324,6 +328,7 @@ void Session::drawSheet(const Frame& frame) {
     options.pulledOut = sheets_.pulledOut(letteringNow().unit);
     options.viewIsButton = !presenting_.on();
     options.fieldsAreButtons = canChange(path_);
+    giveWords(options);
     drawOverlays(job_->model, job_->scene, frame, state_.overlays, int(layout.sheet.width()),
                  int(layout.sheet.height()), options);
     ImDrawList* list = ImGui::GetBackgroundDrawList();
@@ -338,6 +343,7 @@ void Session::drawSheet(const Frame& frame) {
   if (presenting_.dark()) Pen(ImGui::GetForegroundDrawList()).fill(layout.sheet.grown(2), 0x000000);
   if (presenting_.on()) return;
   drawSheets(sheets_, input);
+  if (const auto pace = std::exchange(sheets_.wantedPace, std::nullopt)) playBy(*pace);
   followSaved();
   if (job_ && levelEdit_.open()) {
     const RodScale scale = rodScaleOf(job_->model, frame, layout);

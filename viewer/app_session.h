@@ -16,6 +16,7 @@
 #include "viewer/panels/level_edit.h"
 #include "viewer/panels/sheets.h"
 #include "viewer/panels/title_edit.h"
+#include "viewer/piece_times.h"
 #include "viewer/playback.h"
 #include "viewer/point_sight.h"
 #include "viewer/presenting.h"
@@ -62,6 +63,17 @@ class Session {
   SheetLayout layoutNow() const;
   double groundUnder(const glm::vec3& local) const;
 
+  // app_pace.cpp
+  // When the job's pieces come; worked out when first asked for.
+  const PieceTimes& pieces();
+  void playBy(Pace pace);
+  // A piece on, or one back; from then on the sheet names it. Always true.
+  bool stepPiece(bool on);
+  // What has come last, where pieces are looked at.
+  void markNewest(Frame& frame) const;
+  // What sheet and tape say of pace and piece.
+  void giveWords(OverlayOptions& options) const;
+
   // app_keys.cpp
   void handleKeys();
   void handleKey(const KeyPress& press);
@@ -69,7 +81,7 @@ class Session {
   bool moveKey(const KeyPress& press);
   // The level plane.
   bool levelKey(const KeyPress& press);
-  bool playbackKey(int key);
+  bool playbackKey(const KeyPress& press);
   // Presenting begins or ends.
   void togglePresenting();
   void presentingKey(int key);
@@ -137,6 +149,8 @@ class Session {
   model::Problems problems_;
   std::unique_ptr<Renderer> renderer_;
   Playback playback_;
+  std::shared_ptr<const PieceTimes> pieces_;  // null until asked for
+  std::optional<double> steppedTo_;           // the time that a step by piece has led to
   ViewState state_;
   Presenting presenting_;
   std::optional<Walking> walking_;

@@ -154,12 +154,13 @@ bool standsAt(const ElementRange& range, double time) {
 void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearView& view) {
   for (Pieces* p : {&list.still, &list.seen, &list.laying, &list.layingRaked, &list.units,
                     &list.unitsRaked, &list.moving, &list.sky, &list.seeThrough, &list.glass,
-                    &list.edges, &list.seeThroughEdges, &list.comingEdges})
+                    &list.edges, &list.seeThroughEdges, &list.comingEdges, &list.goneEdges})
     p->clear();
   list.cuts.clear();
   list.laid = 0;
+  list.goneSince = frame.stage;
   const bool unitwise = findUnitwise(scene, frame, view, list.unitwise_);
-  const double coming = frame.ghostNext ? frame.stage + 2.0 : frame.time;
+  const double coming = frame.ghosts ? frame.stage + 2.0 : frame.time;
   for (const std::uint32_t i : scene.order) {
     const ElementRange& range = scene.elements[i];
     if (range.placed.from > frame.time && range.placed.from > coming) break;  // nor any after it
@@ -168,6 +169,8 @@ void listFor(const Scene& scene, const Frame& frame, DrawList& list, const NearV
       if (range.appears < coming) list.comingEdges.add(range.firstEdge, range.edgeCount);
       continue;
     }
+    if (frame.ghosts && range.fades <= frame.time && range.goes > float(frame.stage))
+      list.goneEdges.add(range.firstEdge, range.edgeCount);
     if (range.goes <= frame.time) continue;
     const int side = frame.section.on ? sideOf(range, frame.section.plane) : -1;
     if (side > 0) continue;

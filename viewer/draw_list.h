@@ -53,6 +53,8 @@ struct DrawList {
   Pieces edges;            // of Scene::edges
   Pieces seeThroughEdges;  // the same split
   Pieces comingEdges;      // of what the stage and the next one still bring
+  Pieces goneEdges;        // of what the stage has taken away, or is taking
+  int goneSince = 0;       // that stage
   // Of Scene::units and Scene::raked: what is being laid or is near and cut by the section; what
   // else is near, which throws its shadow by its faces.
   // Between pieces may be some that are not laid yet; their own clock hides them.

@@ -28,15 +28,20 @@ struct Frame {
   Camera camera;
   Section section;
   SeeThrough seeThrough = SeeThrough::Nothing;
-  bool ghostNext = false;  // outline of what the next stage brings
-  bool profiles = true;    // profile boards and pegs, which belong to the string lines
+  // Faint outlines of what the stage and the next one still bring, dashed ones of what the stage
+  // has taken away.
+  bool ghosts = false;
+  bool profiles = true;  // profile boards and pegs, which belong to the string lines
   bool levelPlane = false;
   float levelPlaneAt = 0;                 // local z
   glm::vec3 sun{0.4f, -0.5f, 0.75f};      // towards the sun, unit
   std::uint32_t selected = kNothing;      // element
   std::uint32_t selectedUnit = kNothing;  // of it, into Scene::units; then it alone is tinted
-  bool markCuts = false;                  // units that are not whole are marked
-  int stage = 0;                          // being built now: full colour; earlier ones calmer
+  // What has come last while it is played by piece, tinted a little: an element, or a unit as
+  // above.
+  std::uint32_t newest = kNothing, newestUnit = kNothing;
+  bool markCuts = false;  // units that are not whole are marked
+  int stage = 0;          // being built now: full colour; earlier ones calmer
   // Quality, from dear to cheap in software: samples, then shadows. One sample is legible: the ink
   // has soft edges of its own and covers the outlines. It also takes a smaller shadow map.
   bool shadows = true;

@@ -8,8 +8,8 @@ namespace viewer {
 
 void Presenting::begin(ViewState& state, Playback& playback) {
   if (on()) return;
-  kept_ = Kept{state.overlays,     state.switches,  state.tab,
-               state.followStages, playback.loop(), playback.speed()};
+  kept_ = Kept{state.overlays,   state.switches,  state.tab,       state.followStages,
+               playback.round(), playback.pace(), playback.speed()};
   dark_ = false;
   state.overlays = {};
   state.overlays.clientWords = true;
@@ -18,7 +18,8 @@ void Presenting::begin(ViewState& state, Playback& playback) {
   state.selected = state.selectedUnit = kNothing;
   state.measuring = state.placing = false;
   state.followStages = true;
-  playback.setLoop(false);
+  playback.setRound(Round::None);
+  playback.setPace(Pace::Stage);
   playback.setSpeed(1);
   playback.pause();
 }
@@ -30,7 +31,8 @@ void Presenting::end(ViewState& state, Playback& playback) {
   state.tab = kept_->tab;
   state.followStages = kept_->follows;
   playback.pause();
-  playback.setLoop(kept_->loop);
+  playback.setRound(kept_->round);
+  playback.setPace(kept_->pace);
   playback.setSpeed(kept_->speed);
   kept_.reset();
   dark_ = false;

@@ -33,7 +33,9 @@ class Presenting {
     Overlays overlays;
     Switches switches;
     Tab tab = Tab::None;
-    bool follows = false, loop = false;
+    bool follows = false;
+    Round round = Round::None;
+    Pace pace = Pace::Stage;
     double speed = 1;
   };
   std::optional<Kept> kept_;

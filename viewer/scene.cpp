@@ -6,6 +6,7 @@
 
 #include <glm/geometric.hpp>
 
+#include "viewer/going.h"
 #include "viewer/scene_element.h"
 #include "viewer/scene_seams.h"
 #include "viewer/scene_units.h"
@@ -72,8 +73,12 @@ ElementBuilder::CutFace sidesOf(const Scene& scene, const model::Polygon& bounda
 void setClock(const model::Model& model, const model::Element& element, Scene& scene,
               ElementRange& range) {
   range.placed = growthOf(model.programme, element.placed, scene.origin);
+  range.removed = never();
+  if (!element.removed) return;
+  model::Bounds box;
+  for (const model::Vec3& p : element.solid.points) box.add(model::Vec3(scene.local(p)));
   range.removed =
-      element.removed ? growthOf(model.programme, *element.removed, scene.origin) : never();
+      goingOf(model.programme, element, scene.origin, glm::vec3(box.low), glm::vec3(box.high));
 }
 
 void setWall(const model::Model& model, const model::Element& element, const Scene& scene,

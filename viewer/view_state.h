@@ -39,7 +39,7 @@ const std::vector<std::string>& viewOrder();
 
 struct Switches {
   SeeThrough seeThrough = SeeThrough::Nothing;
-  bool ghostNext = false;
+  bool ghosts = false;
   bool shadows = true;
   bool levelPlane = false;
   float levelPlaneAt = 1.0f;

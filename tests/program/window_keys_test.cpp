@@ -170,14 +170,14 @@ TEST_F(WindowKeys, AStageIsFoundByItsName) {
   press("Home");
   EXPECT_TRUE(eventually([&] { return hook(screen_->shot()) < 0.01; }));
   screen_->hand("mousemove 16 60 click 1");
-  constexpr Area kList{60, 249, 400, 560}, kFirstRow{60, 249, 400, 279};
+  constexpr Area kList{60, 284, 400, 560}, kFirstRow{60, 284, 400, 314};
   const auto words = [](const Shot& shot, const Area& area) {
     return countWhere([&](int x, int y) { return isInk(shot.at(x, y)); }, area);
   };
-  ASSERT_TRUE(eventually([&] { return words(screen_->shot(), kList) > 2000; }));
+  ASSERT_TRUE(eventually([&] { return words(screen_->shot(), kList) > 1500; }));
   settle();
   const Shot all = settle();
-  screen_->hand("mousemove 200 229 click 1");
+  screen_->hand("mousemove 200 264 click 1");
   settle();
   // Letters in the field are no keys: none of these opens, cuts or steps anything.
   screen_->hand("type 'the raft'");
@@ -185,7 +185,7 @@ TEST_F(WindowKeys, AStageIsFoundByItsName) {
       << "only stages with those words are left";
   EXPECT_LT(hook(settle()), 0.01);
   EXPECT_GT(words(screen_->shot(), kFirstRow), 40);
-  screen_->hand("mousemove 150 265 click 1");
+  screen_->hand("mousemove 150 300 click 1");
   EXPECT_TRUE(eventually([&] { return hook(screen_->shot()) > 0.3; }));
   EXPECT_NEAR(hook(settle()), hook(wanted), 0.003) << "stage " << number;
   press("Escape", 2);

@@ -48,7 +48,7 @@ TEST(Playback, StopsAtTheEndAndStartsAgainFromTheFront) {
 
 TEST(Playback, GoesRoundWhenLooping) {
   Playback playback = withStages(2);
-  playback.setLoop(true);
+  playback.setRound(Round::All);
   playback.play();
   playback.advance(9);
   EXPECT_NEAR(playback.time(), 0.25, 1e-9);
@@ -85,6 +85,94 @@ TEST(Playback, KeepsItsTimeInAShorterProgramme) {
   EXPECT_EQ(playback.time(), 6);
 }
 
+// Half a stage in half a second, the rest of it in two; a rest of one second; then two stages in
+// two more seconds.
+std::shared_ptr<const Beats> someBeats() {
+  auto beats = std::make_shared<Beats>();
+  beats->add(0.5, 0.5);
+  beats->add(1, 2);
+  beats->add(1, 1);
+  beats->add(3, 2);
+  return beats;
+}
+
+TEST(Playback, KeepsItsTimeFromPaceToPace) {
+  Playback playback = withStages(3);
+  playback.setBeats(Pace::Day, someBeats());
+  playback.goTo(0.75);
+  for (const Pace pace : {Pace::Day, Pace::Piece, Pace::Stage, Pace::Day}) {
+    playback.setPace(pace);
+    EXPECT_EQ(playback.time(), 0.75);
+  }
+  playback.play();
+  playback.advance(0.5);
+  EXPECT_NEAR(playback.time(), 0.875, 1e-9);
+  playback.setPace(Pace::Stage);
+  playback.advance(0.5);
+  EXPECT_NEAR(playback.time(), 1, 1e-9);
+}
+
+TEST(Playback, RestsOverAWaitAndGoesOn) {
+  Playback playback = withStages(3);
+  playback.setBeats(Pace::Day, someBeats());
+  playback.setPace(Pace::Day);
+  playback.play();
+  playback.advance(2.5);
+  EXPECT_EQ(playback.time(), 1);
+  EXPECT_TRUE(playback.waits());
+  for (int i = 0; i < 9; ++i) {
+    playback.advance(0.1);
+    EXPECT_EQ(playback.time(), 1);
+  }
+  playback.advance(0.35);
+  EXPECT_FALSE(playback.waits());
+  EXPECT_NEAR(playback.time(), 1.25, 1e-6);
+  // From a standstill there it goes on at once.
+  playback.goTo(1);
+  playback.play();
+  playback.advance(0.5);
+  EXPECT_NEAR(playback.time(), 1.5, 1e-9);
+}
+
+TEST(Playback, OfAnotherJobForgetsItsBeats) {
+  Playback playback = withStages(3);
+  playback.setBeats(Pace::Day, someBeats());
+  playback.setPace(Pace::Day);
+  playback.setStageCount(5);
+  EXPECT_FALSE(playback.hasBeats(Pace::Day));
+  playback.play();
+  playback.advance(4);
+  EXPECT_NEAR(playback.time(), 1, 1e-9) << "by stage until there are others";
+}
+
+// Round the stage that is shown, in every pace, and never out of it.
+RC_GTEST_PROP(Playback, goesRoundOneStage, ()) {
+  const int stages = *rc::gen::inRange(1, 8);
+  Playback playback = withStages(stages);
+  auto days = std::make_shared<Beats>();
+  for (int i = 0; i < stages; ++i) {
+    days->add(i + 0.3, *rc::gen::inRange(1, 30) / 10.0);
+    if (*rc::gen::arbitrary<bool>()) days->add(i + 0.8, 1);
+    if (*rc::gen::arbitrary<bool>()) days->add(i + 1, 1), days->add(i + 1, 0.4);
+  }
+  if (days->ends().back() < float(stages)) days->add(stages, 0.7);
+  playback.setBeats(Pace::Day, days);
+  playback.setPace(*rc::gen::element(Pace::Stage, Pace::Day));
+  playback.goTo(*rc::gen::inRange(0, stages * 10 + 1) / 10.0);
+  const int shown = std::max(0, int(std::ceil(playback.time() - 1e-6)) - 1);
+  playback.setRound(Round::Stage);
+  playback.play();
+  double least = 1e9, most = 0;
+  for (int i = 0; i < 300; ++i) {
+    playback.advance(*rc::gen::inRange(1, 10) / 20.0);
+    RC_ASSERT(playback.playing());
+    RC_ASSERT(playback.time() > shown && playback.time() <= shown + 1);
+    least = std::min(least, playback.time());
+    most = std::max(most, playback.time());
+  }
+  RC_ASSERT(most - least > 0.5);
+}
+
 RC_GTEST_PROP(Playback, neverLeavesTheProgrammeWhateverIsDone, (int stages)) {
   Playback playback = withStages(std::abs(stages % 60));
   const int moves = *rc::gen::inRange(0, 60);
@@ -112,7 +200,7 @@ RC_GTEST_PROP(Playback, neverLeavesTheProgrammeWhateverIsDone, (int stages)) {
         playback.slower();
         break;
       case 7:
-        playback.setLoop(*rc::gen::arbitrary<bool>());
+        playback.setRound(Round(*rc::gen::inRange(0, kRoundCount)));
         break;
       default:
         playback.goTo(std::numeric_limits<double>::quiet_NaN());
@@ -125,7 +213,7 @@ RC_GTEST_PROP(Playback, neverLeavesTheProgrammeWhateverIsDone, (int stages)) {
 TEST(Playback, KeepsToThePaceOfEachStage) {
   Playback playback;
   playback.setStageCount(3);
-  playback.setPace({0.5, 2});
+  playback.setStageSeconds({0.5, 2});
   playback.play();
   playback.advance(0.25);
   EXPECT_NEAR(playback.time(), 0.5, 1e-9);
@@ -153,14 +241,14 @@ TEST(OpeningPace, ShowsSomethingWithinASecond) {
     }
     Playback playback;
     playback.setStageCount(int(pace.size()));
-    playback.setPace(pace);
+    playback.setStageSeconds(pace);
     playback.play();
     playback.advance(1);
     EXPECT_GT(playback.time(), first) << name;
     double whole = 0;
     for (const double seconds : pace) whole += seconds;
     EXPECT_LT(whole, 100) << name << ": nobody waits longer";
-    EXPECT_FALSE(playback.loop());
+    EXPECT_EQ(playback.round(), Round::None);
   }
 }
 

@@ -54,7 +54,8 @@ TEST(Presenting, WhatWasShownBeforeComesBack) {
   state.overlays.lines = false;
   state.switches.levelPlane = true;
   playback.setSpeed(2);
-  playback.setLoop(true);
+  playback.setRound(Round::Stage);
+  playback.setPace(Pace::Piece);
   Presenting presenting;
   presenting.begin(state, playback);
   EXPECT_TRUE(presenting.on());
@@ -62,13 +63,15 @@ TEST(Presenting, WhatWasShownBeforeComesBack) {
   EXPECT_FALSE(state.overlays.levels || state.overlays.tape || state.overlays.rod);
   EXPECT_EQ(state.tab, Tab::None);
   EXPECT_TRUE(state.followStages);
+  EXPECT_EQ(playback.pace(), Pace::Stage) << "a page key plays a stage in seconds";
   presenting.toggleDark();
   presenting.end(state, playback);
+  EXPECT_EQ(playback.pace(), Pace::Piece);
   EXPECT_FALSE(presenting.on() || presenting.dark());
   EXPECT_EQ(state.tab, Tab::Levels);
   EXPECT_TRUE(state.overlays.levels && state.overlays.tape && state.overlays.rod);
   EXPECT_FALSE(state.overlays.clientWords || state.overlays.lines || state.followStages);
-  EXPECT_TRUE(state.switches.levelPlane && playback.loop());
+  EXPECT_TRUE(state.switches.levelPlane && playback.round() == Round::Stage);
   EXPECT_EQ(playback.speed(), 2);
 }
 

@@ -395,9 +395,42 @@ TEST_F(RendererTest, GhostsOfTheNextStageAreFaintAndOnlyThereWhenAsked) {
   Frame frame = frameAt(2);
   frame.stage = 1;
   const Image plain = draw(frame);
-  frame.ghostNext = true;
+  frame.ghosts = true;
   const Image ghosted = draw(frame);
   EXPECT_GT(differing(plain, ghosted), 100);
+}
+
+TEST_F(RendererTest, WhatTheStageTookAwayIsDashedWhenAsked) {
+  // The scaffold pole, struck in the last stage but one or so: its lines come in dashes on paper.
+  const auto& range = scene_.elements[support::kPole];
+  Frame frame = frameAt(std::ceil(double(range.goes)), "south");
+  frame.stage = int(frame.time) - 1;
+  const Image plain = draw(frame);
+  frame.ghosts = true;
+  const Image ghosted = draw(frame);
+  EXPECT_GT(differing(plain, ghosted), 30);
+  frame.time += 1;
+  frame.stage += 1;
+  const Image after = draw(frame);
+  frame.ghosts = false;
+  EXPECT_EQ(differing(draw(frame), after), 0) << "only in its own stage";
+}
+
+// A thing that is being taken away is neither there as before nor gone at a blow.
+TEST_F(RendererTest, WhatIsTakenAwayIsSeenToGo) {
+  const auto& range = scene_.elements[support::kPole];
+  const double goes = double(range.goes), begins = double(range.fades);
+  ASSERT_LT(begins, goes - 0.01);
+  const auto at = [&](double time) {
+    Frame frame = frameAt(time, "south");
+    frame.stage = int(std::ceil(goes)) - 1;
+    frame.shadows = false;
+    return draw(frame);
+  };
+  const Image whole = at(begins), half = at((begins + goes) / 2), gone = at(goes);
+  EXPECT_GT(differing(whole, half), 10);
+  EXPECT_GT(differing(half, gone), 10);
+  EXPECT_GT(differing(whole, gone), differing(half, gone));
 }
 
 TEST_F(RendererTest, SunlitFacesHaveNoFalseShadows) {

@@ -57,10 +57,35 @@ TEST_F(SceneTest, ClockOfEveryVertexIsTheModels) {
     const auto& element = model_.works.elements[v.element];
     const auto p = scene_.world(v.position);
     EXPECT_NEAR(v.appears, model::timeAt(model_.programme, element.placed, p), 1e-5);
-    if (element.removed)
-      EXPECT_NEAR(v.goes, model::timeAt(model_.programme, *element.removed, p), 1e-5);
-    else
+    if (!element.removed) {
       EXPECT_FLOAT_EQ(v.goes, static_cast<float>(model::kNever));
+    } else if (element.removed->direction != model::Vec3(0)) {
+      EXPECT_NEAR(v.goes, model::timeAt(model_.programme, *element.removed, p), 1e-5);
+    }
+  }
+}
+
+// What is taken away whole is seen to go: the last of it at the model's moment, the first of it a
+// little before, and in the same stage.
+TEST_F(SceneTest, WhatIsTakenAwayWholeGoesInTheLastOfItsTime) {
+  for (const double begin : {0.0, 0.05, 0.6, 1.0}) {
+    auto& wall = model_.works.elements[support::kSouthWall];  // 8 m long, 3 m high
+    wall.removed = model::Placement{};
+    wall.removed->stage.kind = model::StageKind::StrikeScaffold;
+    wall.removed->begin = begin;
+    auto& pole = model_.works.elements[support::kPole];
+    pole.removed = wall.removed;
+    const Scene scene = buildScene(model_);
+    for (const auto thing : {support::kSouthWall, support::kPole}) {
+      const auto& range = scene.elements[thing];
+      const double moment = model::timeAt(model_.programme, *wall.removed, {0, 0, 0});
+      EXPECT_NEAR(range.goes, moment, 1e-5);
+      EXPECT_LT(range.fades, moment);
+      EXPECT_GT(range.fades, std::max(std::floor(moment), moment - 0.21));
+    }
+    // Along the wall, down the pole.
+    EXPECT_EQ(glm::abs(scene.elements[support::kSouthWall].removed.direction), glm::vec3(1, 0, 0));
+    EXPECT_EQ(scene.elements[support::kPole].removed.direction, glm::vec3(0, 0, -1));
   }
 }
 
@@ -347,10 +372,29 @@ TEST_F(DrawListTest, GhostsOnlyWhatTheStageAndTheNextBring) {
   viewer::Frame frame;
   frame.time = 0.5;
   frame.stage = 0;
-  frame.ghostNext = true;
+  frame.ghosts = true;
   viewer::DrawList list;
   viewer::listFor(scene_, frame, list);
   EXPECT_EQ(list.comingEdges.total(), scene_.elements[support::kConcrete].edgeCount);
+}
+
+TEST_F(DrawListTest, GhostsWhatTheStageHasTakenAwayOrIsTaking) {
+  viewer::Frame frame;
+  frame.ghosts = true;
+  const auto gone = [&](double time, int stage) {
+    frame.time = time;
+    frame.stage = stage;
+    viewer::DrawList list;
+    viewer::listFor(scene_, frame, list);
+    return list.goneEdges.total();
+  };
+  const auto dug = scene_.elements[support::kSpoil].edgeCount;
+  EXPECT_EQ(gone(0, 0), 0u);
+  EXPECT_EQ(gone(0.5, 0), dug) << "half dug";
+  EXPECT_EQ(gone(1, 0), dug) << "at its end";
+  EXPECT_EQ(gone(1.5, 1), 0u) << "the next stage has done something else";
+  frame.ghosts = false;
+  EXPECT_EQ(gone(1, 0), 0u);
 }
 
 TEST_F(DrawListTest, SoilIsDrawnApartWhenTheGroundIsSeenThrough) {

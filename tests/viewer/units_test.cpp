@@ -10,6 +10,7 @@
 #include "viewer/gl/offscreen.h"
 #include "viewer/gl/renderer.h"
 #include "viewer/picking.h"
+#include "viewer/piece_words.h"
 #include "viewer/unit_words.h"
 
 namespace {
@@ -201,6 +202,37 @@ TEST(UnitWords, CountWhatStands) {
   for (size_t i = 0; i < 8; ++i) sum += done.bricks[i], before += none.bricks[i];
   EXPECT_EQ(sum, all);
   EXPECT_EQ(before, 0);
+}
+
+// No pace costs more than a uniform: the scene's own times are played.
+TEST_F(Units, PlayedByPieceUploadNothing) {
+  const viewer::PieceTimes pieces(scene_);
+  const auto uploaded = renderer_->stats().bytesUploaded;
+  for (size_t m = 0; m < pieces.momentCount(); m += 97) {
+    Frame frame = frameAt(double(pieces.beats().ends()[m]), 0.004);
+    const auto newest = viewer::newestPiece(pieces, frame.time);
+    if (newest && newest->kind == viewer::PieceEvent::Kind::UnitLaid)
+      frame.newestUnit = newest->index;
+    frame.ghosts = true;
+    draw(frame);
+  }
+  EXPECT_EQ(renderer_->stats().bytesUploaded, uploaded);
+}
+
+TEST_F(Units, TheNewestStandsOutALittle) {
+  const viewer::PieceTimes pieces(scene_);
+  // Somewhere in the middle of the walls, every brick in turn until one is in sight.
+  long tinted = 0;
+  for (size_t m = pieces.momentCount() / 2; m < pieces.momentCount() && tinted == 0; m += 5) {
+    Frame frame = frameAt(double(pieces.beats().ends()[m]), 0.004);
+    const Image plain = draw(frame);
+    const auto newest = viewer::newestPiece(pieces, frame.time);
+    if (!newest || newest->kind != viewer::PieceEvent::Kind::UnitLaid) continue;
+    frame.newestUnit = newest->index;
+    tinted = differing(plain, draw(frame), 8);
+  }
+  EXPECT_GT(tinted, 20);
+  EXPECT_LT(tinted, 12000) << "one brick";
 }
 
 }  // namespace

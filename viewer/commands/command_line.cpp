@@ -340,6 +340,8 @@ void addPicture(CLI::App& app, PictureCommand& options, Action& action) {
                       "a level plane with its rod: metres, or a level of the schedule by name");
   command->add_option("--set-up", options.setUp,
                       "a set-up of the job, by name: levels then show what is read on the staff");
+  command->add_flag("--outlines", options.outlines,
+                    "faint outlines of what comes next, dashed ones of what the stage took away");
   command->add_flag("--see-through{ground}", options.seeThrough,
                     "the ground as if it were glass; --see-through=others: all but the stage's own "
                     "work");

@@ -69,6 +69,7 @@ std::optional<std::string> readShots(const PictureCommand& command, const model:
 
 std::optional<std::string> readPlanes(const PictureCommand& command, const model::Model& model,
                                       PictureOptions& picture) {
+  picture.frame.ghosts = command.outlines;
   if (command.seeThrough == "ground")
     picture.frame.seeThrough = SeeThrough::Ground;
   else if (command.seeThrough == "others")

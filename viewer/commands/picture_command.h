@@ -19,6 +19,7 @@ struct PictureCommand {
   std::string level;    // empty: no level plane
   std::string setUp;    // empty: none
   std::string seeThrough;  // "ground", "others" or empty
+  bool outlines = false;
 };
 
 // Ctrl-C stops it between two pictures: what is there then is whole.

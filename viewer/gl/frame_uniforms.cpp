@@ -71,6 +71,7 @@ void giveSurface(Program& program, const Frame& frame, const ViewNumbers& view,
   // Of a thing one unit of which is meant only that is tinted.
   program.set("uSelected",
               static_cast<int>(frame.selectedUnit == kNothing ? frame.selected : kNothing));
+  program.set("uNewest", static_cast<int>(frame.newest));
   program.set("uMarkCuts", frame.markCuts ? 1.0f : 0.0f);
 }
 

@@ -18,8 +18,9 @@ namespace viewer {
 
 namespace {
 
-constexpr float kInkWidth = 1.5f;      // pixels
-constexpr float kSeeThroughOpacity = 0.25f;  // of ground that is seen through
+constexpr float kInkWidth = 1.5f;                     // pixels
+constexpr float kGoneStrength = 0.5f, kGoneDash = 9;  // pixels from dash to dash
+constexpr float kSeeThroughOpacity = 0.25f;
 constexpr float kGlassOpacity = 0.5f;  // one pane: the sky in it over what is behind it
 
 void blend() {
@@ -191,6 +192,8 @@ void Renderer::Impl::drawInk(const Frame& frame, const ViewNumbers& view) {
   ink.set("uAccentColour", encoded(kAccent));
   ink.set("uFaint", 0.0f);
   ink.set("uStrength", 1.0f);
+  ink.set("uDash", 0.0f);
+  ink.set("uSince", static_cast<float>(list.goneSince));
   glEnable(GL_DEPTH_TEST);
   glDepthMask(GL_FALSE);
   glDisable(GL_CULL_FACE);
@@ -201,6 +204,11 @@ void Renderer::Impl::drawInk(const Frame& frame, const ViewNumbers& view) {
   ink.set("uFaint", 1.0f);
   ink.set("uStrength", 0.22f);
   stats.drawCalls += gpu.drawEdges(list.comingEdges);
+  // As drawings have what is taken down.
+  ink.set("uFaint", 2.0f);
+  ink.set("uStrength", kGoneStrength);
+  ink.set("uDash", kGoneDash);
+  stats.drawCalls += gpu.drawEdges(list.goneEdges);
 }
 
 void Renderer::Impl::drawSheet(const Frame& frame, const ViewNumbers& view) {

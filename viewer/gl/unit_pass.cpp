@@ -128,8 +128,11 @@ unsigned UnitPass::draw(const Frame& frame, const Pieces& plain, const Pieces& r
   for (const bool mortar : {false, true}) {
     surface_->set("uSelectedUnit",
                   frame.selectedUnit == kNothing ? -1 : static_cast<int>(frame.selectedUnit));
+    surface_->set("uNewestUnit",
+                  frame.newestUnit == kNothing ? -1 : static_cast<int>(frame.newestUnit));
     calls += drawPieces(*surface_, plain, false, mortar);
     surface_->set("uSelectedUnit", -1);
+    surface_->set("uNewestUnit", -1);
     calls += drawPieces(*surface_, raked, true, mortar);
   }
   return calls;

@@ -68,6 +68,9 @@ void drawCaptions(OverlaySheet& sheet) {
                   captionParts(stages[index])};
   if (auto course = coursePart(sheet, index))
     caption.parts.insert(caption.parts.begin(), std::move(*course));
+  if (!sheet.options.piece.empty())
+    caption.parts.insert(caption.parts.begin(),
+                         {sheet.options.piece, ink::kInk, Cut::Bold, CaptionPart::Mark::None});
   // Long words on a small sheet are written smaller before they run into the drawing.
   const float room = std::max(sheet.layout.drawing.top - u - box.top, 60 * u);
   Pen pen = sheet.pen;

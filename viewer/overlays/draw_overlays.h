@@ -11,6 +11,7 @@
 #include "viewer/frame.h"
 #include "viewer/picking.h"
 #include "viewer/picture.h"
+#include "viewer/playback.h"
 #include "viewer/scene.h"
 
 struct ImDrawList;
@@ -33,6 +34,10 @@ struct OverlayOptions {
   float pulledOut = 0;            // pixels that a sheet of the window stands in from the left
   bool viewIsButton = false;      // the title block shows that its view can be clicked
   bool fieldsAreButtons = false;  // and that job, datum and bench mark can be typed into
+  std::optional<Pace> pace;       // the tape shows it and that it can be clicked; nothing elsewhere
+  bool waits = false;             // days are passing on which nothing is done
+  // The piece that has just come or gone, and which of how many; empty unless pieces are looked at.
+  std::string piece, pieceCount;
   std::vector<DrawnText>* record = nullptr;  // takes down every text and where it stands
 };
 

@@ -121,6 +121,9 @@ std::vector<RodMark> shownMarks(const OverlaySheet& sheet);
 TapeLayout tapeOf(const model::Model& model, const SheetLayout& layout, double time,
                   const Pen& pen);
 RodScale rodScaleOf(const model::Model& model, const Frame& frame, const SheetLayout& layout);
+// Where the window has the word for a pace, over the middle of the tape; nothing where the tape is
+// too short for it beside date and scale bar.
+std::optional<Box> paceBox(const SheetLayout& layout, float unit, Pace pace);
 // Rows of the title block, from 0; the second last argument counts them.
 enum class TitleRow { Job, Stage, View, Units, BenchMark, Count };
 Box titleRow(const SheetLayout& layout, TitleRow row);

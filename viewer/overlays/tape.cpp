@@ -81,13 +81,45 @@ void drawHook(const Pen& pen, const Box& tape, float x) {
   pen.fill({x - 9 * u, tape.bottom + 2 * u, x + 1 * u, tape.bottom + 7 * u}, ink::kInk);
 }
 
-// Words over the tape at x, the bold ones on a card, kept inside the tape's ends.
+// The three paces, that in use on a card.
+void drawPaces(const OverlaySheet& sheet) {
+  if (!sheet.options.pace) return;
+  for (int i = 0; i < kPaceCount; ++i) {
+    const auto box = paceBox(sheet.layout, sheet.pen.unit(), Pace(i));
+    if (!box) return;
+    const bool now = Pace(i) == *sheet.options.pace;
+    const Cut cut = now ? Cut::Bold : Cut::Text;
+    const bool under = sheet.options.pointer && box->contains(*sheet.options.pointer);
+    const Pen pen = sheet.pen.fitted(nameOf(Pace(i)), box->width(), cut, 0.6f);
+    const glm::vec2 size = pen.size(nameOf(Pace(i)), cut);
+    const glm::vec2 at = box->centre() - size * 0.5f;
+    if (now || under) sheet.pen.fill(*box, ink::kCard);
+    if (now) sheet.pen.outline(*box, ink::kInk, 1.2f);
+    pen.haloText(at, ink::kInk, nameOf(Pace(i)), cut);
+  }
+}
+
+// Where words of a width over the tape begin that are meant for x: inside its ends, and beside the
+// paces.
+float tagLeft(const OverlaySheet& sheet, float x, float width) {
+  const Box& tape = sheet.layout.tape;
+  const float u = sheet.pen.unit();
+  const float left = std::clamp(x - width / 2, tape.left, std::max(tape.left, tape.right - width));
+  if (!sheet.options.pace) return left;
+  const auto first = paceBox(sheet.layout, u, Pace(0));
+  const auto last = paceBox(sheet.layout, u, Pace(kPaceCount - 1));
+  if (!first || left > last->right + 8 * u || left + width < first->left - 8 * u) return left;
+  return x < tape.centre().x ? std::max(tape.left, first->left - 8 * u - width)
+                             : std::min(last->right + 8 * u, tape.right - width);
+}
+
+// Words over the tape at x, the bold ones on a card.
 void tag(const OverlaySheet& sheet, float x, const std::string& text, Cut cut, float lift) {
   const Box& tape = sheet.layout.tape;
   const Pen pen = sheet.pen.fitted(text, tape.width(), cut, 0.5f);
   const float u = pen.unit();
   const float width = pen.size(text, cut).x;
-  const float left = std::clamp(x - width / 2, tape.left, std::max(tape.left, tape.right - width));
+  const float left = tagLeft(sheet, x, width);
   const float top = tape.top - lift * u - pen.lineHeight(cut);
   const Box paper = Box::at({left, top}, {width, pen.lineHeight(cut)}).grown(5 * u);
   if (cut == Cut::Text) {
@@ -109,7 +141,25 @@ std::string hoverWords(const model::Programme& programme, size_t i) {
   return stage.holdPoint.empty() ? text : text + ", hold point at its end";
 }
 
+// What the date stands for, or the stage where there are no dates; by piece, which one of how many.
+std::string hookWords(const OverlaySheet& sheet) {
+  const std::string date = isoDateAt(sheet.model.programme, sheet.frame.time);
+  std::string words =
+      date.empty() ? "Stage " + std::to_string(sheet.frame.stage + 1) : dateWords(date);
+  if (sheet.options.waits) words += ", a wait";
+  if (!sheet.options.pieceCount.empty()) words += ", " + sheet.options.pieceCount;
+  return words;
+}
+
 }  // namespace
+
+std::optional<Box> paceBox(const SheetLayout& layout, float unit, Pace pace) {
+  constexpr float kWidth = 70, kHeight = 20, kOver = 19, kLeastTape = 560;  // units
+  const Box& tape = layout.tape;
+  if (tape.width() < kLeastTape * unit) return std::nullopt;
+  const float left = tape.centre().x + (float(pace) - float(kPaceCount) / 2) * kWidth * unit;
+  return Box::at({left, tape.top - (kOver + kHeight) * unit}, {kWidth * unit, kHeight * unit});
+}
 
 TapeLayout tapeOf(const model::Model& model, const SheetLayout& layout, double time,
                   const Pen& pen) {
@@ -135,6 +185,7 @@ void drawTape(OverlaySheet& sheet) {
   drawHolds(sheet, tape);
   if (programme.stages.empty()) return;
   drawHook(pen, tape.tape, hookX);
+  drawPaces(sheet);
   const auto& pointer = sheet.options.pointer;
   if (pointer && tape.tape.grown(10 * u).contains(*pointer)) {
     if (const auto stage = tape.stageAt(pointer->x)) {
@@ -143,10 +194,7 @@ void drawTape(OverlaySheet& sheet) {
       return;
     }
   }
-  const std::string date = isoDateAt(programme, sheet.frame.time);
-  tag(sheet, hookX,
-      date.empty() ? "Stage " + std::to_string(sheet.frame.stage + 1) : dateWords(date), Cut::Text,
-      22);
+  tag(sheet, hookX, hookWords(sheet), Cut::Text, 22);
 }
 
 }  // namespace viewer

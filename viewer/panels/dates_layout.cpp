@@ -12,16 +12,6 @@ constexpr double kHair = 1e-6;
 
 long dayOf(const std::string& iso) { return model::dayNumber(iso).value_or(0); }
 
-// Ends of working days inside a stage, on the programme's clock; its own end is one too.
-std::vector<double> dayEnds(const model::Stage& stage, size_t index) {
-  std::vector<double> ends;
-  const double length = stage.to - stage.from;
-  for (double day = std::floor(stage.from + kHair) + 1; day < stage.to - kHair; ++day)
-    ends.push_back(double(index) + (day - stage.from) / length);
-  ends.push_back(double(index) + 1);
-  return ends;
-}
-
 }  // namespace
 
 DatesChart datesChart(const model::Programme& programme) {
@@ -70,6 +60,15 @@ double daysWhenPulled(const model::Programme& programme, size_t stage, const Dat
 double timeOnBar(const DatesRow& row, size_t stage, double day) {
   const double within = (day - double(row.start)) / double(row.finish - row.start);
   return double(stage) + std::clamp(within, 0.0, 1.0);
+}
+
+std::vector<double> dayEnds(const model::Stage& stage, size_t index) {
+  std::vector<double> ends;
+  const double length = stage.to - stage.from;
+  for (double day = std::floor(stage.from + kHair) + 1; day < stage.to - kHair; ++day)
+    ends.push_back(double(index) + (day - stage.from) / length);
+  ends.push_back(double(index) + 1);
+  return ends;
 }
 
 double nextDayEnd(const model::Programme& programme, double time) {

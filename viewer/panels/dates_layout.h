@@ -44,6 +44,9 @@ double daysWhenPulled(const model::Programme& programme, size_t stage, const Dat
 // The clock at the morning of a day, for a click on the chart: within the stage, as its bar shows.
 double timeOnBar(const DatesRow& row, size_t stage, double day);
 
+// Ends of working days inside a stage, on the programme's clock; its own end is one too.
+std::vector<double> dayEnds(const model::Stage& stage, size_t index);
+
 // The next moment of the programme's clock at which a working day ends, or the one before.
 double nextDayEnd(const model::Programme& programme, double time);
 double dayEndBefore(const model::Programme& programme, double time);

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <optional>
 #include <sstream>
 
 #include "viewer/fonts.h"
@@ -19,26 +21,52 @@ std::string lower(std::string text) {
   return text;
 }
 
-void transport(Playback& playback) {
+// Words beside one another of which one holds; returns another that has been clicked.
+template <size_t N>
+std::optional<size_t> choice(const std::array<std::string, N>& words, size_t now) {
+  std::optional<size_t> chosen;
+  for (size_t i = 0; i < N; ++i) {
+    ImGui::SameLine(0, ImGui::GetStyle().ItemSpacing.x * 0.6f);
+    if (i == now) ImGui::PushStyleColor(ImGuiCol_Button, ImGui::GetColorU32(ImGuiCol_ButtonActive));
+    if (ImGui::Button(words[i].c_str())) chosen = i;
+    if (i == now) ImGui::PopStyleColor();
+  }
+  return chosen;
+}
+
+void speedLine(Playback& playback) {
+  static constexpr std::array<double, 6> kSpeeds{0.25, 0.5, 1, 2, 4, 8};
+  std::array<std::string, 6> names{"1/4", "1/2", "1", "2", "4", "8"};
+  if (playback.pace() == Pace::Piece)
+    for (size_t i = 0; i < names.size(); ++i)
+      names[i] = std::to_string(std::lround(kSpeeds[i] * Playback::kPiecesPerSecond));
+  ImGui::AlignTextToFramePadding();
+  ImGui::TextUnformatted(playback.pace() == Pace::Stage ? "Speed" : "A second");
+  const auto now = std::find(kSpeeds.begin(), kSpeeds.end(), playback.speed());
+  if (const auto chosen = choice(names, size_t(now - kSpeeds.begin())))
+    playback.setSpeed(kSpeeds[*chosen]);
+}
+
+void transport(SheetsState& sheets, Playback& playback) {
   if (ImGui::Button(playback.playing() ? "Pause" : "Play")) playback.toggle();
   ImGui::SameLine();
   if (ImGui::Button("Back")) playback.stepBack();
   ImGui::SameLine();
   if (ImGui::Button("Next")) playback.stepForward();
   ImGui::SameLine();
-  bool loop = playback.loop();
-  if (ImGui::Checkbox("Again and again", &loop)) playback.setLoop(loop);
-  static constexpr std::array<double, 6> kSpeeds{0.25, 0.5, 1, 2, 4, 8};
-  static constexpr std::array<const char*, 6> kNames{"1/4", "1/2", "1", "2", "4", "8"};
+  bool again = playback.round() != Round::None;
+  if (ImGui::Checkbox("Again and again", &again))
+    playback.setRound(again ? Round::All : Round::None);
+  speedLine(playback);
   ImGui::AlignTextToFramePadding();
-  ImGui::TextUnformatted("Speed");
-  for (size_t i = 0; i < kSpeeds.size(); ++i) {
-    ImGui::SameLine(0, ImGui::GetStyle().ItemSpacing.x * 0.6f);
-    const bool now = playback.speed() == kSpeeds[i];
-    if (now) ImGui::PushStyleColor(ImGuiCol_Button, ImGui::GetColorU32(ImGuiCol_ButtonActive));
-    if (ImGui::Button(kNames[i])) playback.setSpeed(kSpeeds[i]);
-    if (now) ImGui::PopStyleColor();
-  }
+  ImGui::TextUnformatted("Play");
+  if (const auto pace =
+          choice<kPaceCount>({"by stage", "by day", "by piece"}, size_t(playback.pace())))
+    sheets.wantedPace = Pace(*pace);
+  if (!again) return;
+  ImGui::SameLine();
+  bool stage = playback.round() == Round::Stage;
+  if (ImGui::Checkbox("this stage", &stage)) playback.setRound(stage ? Round::Stage : Round::All);
 }
 
 // One stage of the list: its number and name, then when it is.
@@ -71,7 +99,7 @@ bool matches(const std::string& text, const std::string& filter) {
 }
 
 void stagesPage(SheetsState& sheets, SheetsInput& input) {
-  transport(input.playback);
+  transport(sheets, input.playback);
   courseChoice(sheets, input);
   ImGui::SetNextItemWidth(-1);
   ImGui::InputTextWithHint("##filter", "find a stage by name", sheets.filter, sizeof sheets.filter);

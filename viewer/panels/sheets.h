@@ -1,6 +1,7 @@
 // The sheets that slide in from the left, one at a time, and the word tabs that fetch them.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -62,6 +63,7 @@ class SheetsState {
   TypingFocus readingFocus;
   BookEntry book;
   TypingFocus bookFocus;
+  std::optional<Pace> wantedPace;  // chosen on a sheet
   bool saved = false;  // the job's own files have just been written: it is to be read again
 
  private:

@@ -72,7 +72,7 @@ void showPage(SheetsInput& input) {
   if (ImGui::Checkbox("Section (S)", &section))
     input.state.toggleSection(input.job->model, input.job->scene);
   ImGui::Checkbox("Level plane, set on the rod (R)", &switches.levelPlane);
-  ImGui::Checkbox("Faint outline of what comes next (N)", &switches.ghostNext);
+  ImGui::Checkbox("Outlines of what comes and went (N)", &switches.ghosts);
   ImGui::Checkbox("Shadows", &switches.shadows);
   heading("Measuring");
   bool measuring = input.state.measuring;
@@ -173,13 +173,15 @@ void problemsPage(SheetsInput& input) {
 }
 
 void keysPage() {
-  static constexpr std::array<KeyLine, 11> kTime{{{"Space", "play, pause"},
+  static constexpr std::array<KeyLine, 13> kTime{{{"Space", "play, pause"},
                                                   {"Right, Left", "next stage, stage before"},
                                                   {"full stop, comma", "a course more, one less"},
+                                                  {"with Shift", "a piece more, one less"},
                                                   {"] and [", "a working day on, one back"},
                                                   {"Home, End", "before work, finished"},
+                                                  {"Z", "play by stage, by day, by piece"},
                                                   {"Up, Down", "faster, slower"},
-                                                  {"O", "again and again"},
+                                                  {"O", "again and again: all; this stage"},
                                                   {"Y", "the stages over time"},
                                                   {"Q", "show it to a client, full screen"},
                                                   {"drag the tape", "to any moment"},
@@ -215,7 +217,7 @@ void keysPage() {
        {"Ctrl S", "save the level book"},
        {"G", "see through the ground, all but the stage's work, nothing"},
        {"S", "section, pulled by its handle"},
-       {"N", "outline of what comes next"},
+       {"N", "outlines of what comes next, of what went"},
        {"M", "measure between two clicks"},
        {"slide on the rod", "level plane"},
        {"R", "type its level, or a level's name"},
