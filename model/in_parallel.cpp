@@ -9,6 +9,8 @@
 
 namespace model {
 
+std::size_t coreCount() { return std::max(1u, std::thread::hardware_concurrency()); }
+
 void inParallel(std::size_t count, const std::function<void(std::size_t)>& piece) {
   std::vector<std::exception_ptr> thrown(count);
   std::atomic<std::size_t> next{0};
@@ -22,7 +24,7 @@ void inParallel(std::size_t count, const std::function<void(std::size_t)>& piece
     }
   };
   {
-    const std::size_t cores = std::max(1u, std::thread::hardware_concurrency());
+    const std::size_t cores = coreCount();
     std::vector<std::jthread> others;
     for (std::size_t i = 1; i < std::min(cores, count); ++i) {
       // Where the machine gives no more threads, those there are do it all.

@@ -3,6 +3,7 @@
 #include <chrono>
 #include <exception>
 
+#include "model/in_parallel.h"
 #include "viewer/commands/load_job.h"
 
 namespace viewer {
@@ -28,6 +29,28 @@ JobResult read(const std::string& path) {
 }
 
 }  // namespace
+
+ReadyJob::ReadyJob(model::Model from, model::KeyPlaces given)
+    : model(std::move(from)),
+      places(std::move(given)),
+      scene(sceneAndFacts()),
+      picker(scene),
+      views(model, scene, picker) {}
+
+// The facts are members before the scene: they are there by now.
+Scene ReadyJob::sceneAndFacts() {
+  Scene made;
+  model::inParallel(2, [&](size_t which) {
+    if (which == 0) {
+      made = buildScene(model);
+      return;
+    }
+    setOut = model::deriveLines(model.job, model.settingOut);
+    asBuilt = model::deriveAsBuilt(model.job, model.settingOut);
+    facts = deriveJobFacts(model, asBuilt);
+  });
+  return made;
+}
 
 void JobLoader::start(double now) {
   if (busy()) {

@@ -21,15 +21,7 @@ namespace viewer {
 
 // A model with all that is drawn of it. Never moved: its parts point to one another.
 struct ReadyJob {
-  explicit ReadyJob(model::Model from, model::KeyPlaces given = {})
-      : model(std::move(from)),
-        setOut(model::deriveLines(model.job, model.settingOut)),
-        asBuilt(model::deriveAsBuilt(model.job, model.settingOut)),
-        facts(deriveJobFacts(model, asBuilt)),
-        places(std::move(given)),
-        scene(buildScene(model)),
-        picker(scene),
-        views(model, scene, picker) {}
+  explicit ReadyJob(model::Model from, model::KeyPlaces given = {});
   model::Model model;
   model::SetOutLines setOut;  // what is set out and checked by tape
   model::AsBuilt asBuilt;     // what was read, against what is drawn
@@ -38,6 +30,9 @@ struct ReadyJob {
   Scene scene;
   Picker picker;
   StageViewsBeside views;
+
+ private:
+  Scene sceneAndFacts();
 };
 
 struct JobResult {

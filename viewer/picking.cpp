@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <mutex>
 
 #include <glm/geometric.hpp>
 
@@ -35,10 +36,15 @@ glm::vec3 nearestOn(const glm::vec3& a, const glm::vec3& b, const glm::vec3& p) 
 }  // namespace
 
 struct Picker::Impl {
-  explicit Impl(const Scene& s)
-      : scene(s),
-        tree(s.indices, s.vertices.empty() ? nullptr : &s.vertices[0].position, sizeof(Vertex)) {}
+  explicit Impl(const Scene& s) : scene(s) {}
 
+  const TriangleTree& tree() const {
+    std::call_once(once, [this] {
+      const glm::vec3* first = scene.vertices.empty() ? nullptr : &scene.vertices[0].position;
+      made.emplace(scene.indices, first, sizeof(Vertex));
+    });
+    return *made;
+  }
   const Vertex& vertexOf(std::uint32_t triangle) const {
     return scene.vertices[scene.indices[triangle * 3]];
   }
@@ -55,7 +61,8 @@ struct Picker::Impl {
   Pick cutBefore(const TriangleHit& hit, const Ray& ray, const Frame& frame) const;
 
   const Scene& scene;
-  TriangleTree tree;
+  mutable std::once_flag once;
+  mutable std::optional<TriangleTree> made;
 };
 
 // The ray met the inside of a thing first: it came in through the last of the faces that time or
@@ -86,7 +93,7 @@ Picker::Picker(const Scene& scene) : impl_(std::make_unique<Impl>(scene)) {}
 Picker::~Picker() = default;
 
 std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
-  const TriangleHit hit = impl_->tree.nearest(ray, [&](const TriangleHit& h) {
+  const TriangleHit hit = impl_->tree().nearest(ray, [&](const TriangleHit& h) {
     const Vertex& on = impl_->vertexOf(h.triangle);
     const ElementRange& range = impl_->scene.elements[on.element];
     if (seenThrough(range, frame)) return false;

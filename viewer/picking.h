@@ -24,7 +24,8 @@ struct Snap {
   glm::vec3 point{0};
 };
 
-// A bounding-volume tree over the scene. The scene must outlive it.
+// A bounding-volume tree over the scene, made when it is first asked; several threads may ask. The
+// scene must outlive it.
 class Picker {
  public:
   explicit Picker(const Scene& scene);

@@ -6,6 +6,7 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/in_parallel.h"
 #include "viewer/going.h"
 #include "viewer/scene_element.h"
 #include "viewer/scene_seams.h"
@@ -140,6 +141,72 @@ void setBounds(const model::Works& works, Scene& scene) {
   scene.buildingHigh = glm::vec3(building.high);
 }
 
+// The elements in Scene::order from one place to another, as they are made apart from the others.
+struct Stretch {
+  size_t from = 0, to = 0, triangles = 0;
+  Scene made;  // its vertices, indices and edges only
+};
+
+// Stretches of about as many triangles each.
+std::vector<Stretch> stretchesOf(const model::Works& works, const Scene& scene) {
+  constexpr size_t kLeast = 4000;  // triangles
+  size_t all = 0;
+  for (const auto& element : works.elements) all += element.solid.triangles.size();
+  const size_t most = std::max(kLeast, all / (size_t(2) * model::coreCount()) + 1);
+  std::vector<Stretch> stretches(1);
+  for (size_t i = 0; i < scene.order.size(); ++i) {
+    if (stretches.back().triangles >= most) stretches.push_back({i, i, 0, {}});
+    stretches.back().triangles += works.elements[scene.order[i]].solid.triangles.size();
+    stretches.back().to = i + 1;
+  }
+  return stretches;
+}
+
+void append(const Stretch& stretch, Scene& scene) {
+  const Scene& made = stretch.made;
+  const auto vertices = static_cast<std::uint32_t>(scene.vertices.size());
+  const auto indices = static_cast<std::uint32_t>(scene.indices.size());
+  const auto edges = static_cast<std::uint32_t>(scene.edges.size());
+  scene.vertices.insert(scene.vertices.end(), made.vertices.begin(), made.vertices.end());
+  scene.edges.insert(scene.edges.end(), made.edges.begin(), made.edges.end());
+  for (const std::uint32_t index : made.indices) scene.indices.push_back(vertices + index);
+  for (size_t i = stretch.from; i < stretch.to; ++i) {
+    scene.elements[scene.order[i]].firstIndex += indices;
+    scene.elements[scene.order[i]].firstEdge += edges;
+  }
+}
+
+void buildFaces(const model::Model& model, Scene& scene) {
+  const auto& elements = model.works.elements;
+  std::vector<Stretch> stretches = stretchesOf(model.works, scene);
+  const auto sides = sidesOf(scene, model.settingOut.terrain.boundary);
+  model::inParallel(stretches.size(), [&](size_t which) {
+    Stretch& stretch = stretches[which];
+    stretch.made.origin = scene.origin;
+    stretch.made.indices.reserve(stretch.triangles * 3);
+    stretch.made.vertices.reserve(stretch.triangles * 2 + stretch.triangles / 4);
+    stretch.made.edges.reserve(stretch.triangles * 2 + stretch.triangles / 4);
+    ElementBuilder builder(stretch.made);
+    for (size_t i = stretch.from; i < stretch.to; ++i) {
+      const std::uint32_t e = scene.order[i];
+      ElementRange& range = scene.elements[e];
+      builder.add(elements[e], e, range, range.soil ? sides : ElementBuilder::CutFace{});
+      setSpan(stretch.made, range);
+      setGrain(elements[e], range);
+    }
+  });
+  size_t vertices = 0, indices = 0, edges = 0;
+  for (const Stretch& stretch : stretches) {
+    vertices += stretch.made.vertices.size();
+    indices += stretch.made.indices.size();
+    edges += stretch.made.edges.size();
+  }
+  scene.vertices.reserve(vertices);
+  scene.indices.reserve(indices);
+  scene.edges.reserve(edges);
+  for (const Stretch& stretch : stretches) append(stretch, scene);
+}
+
 }  // namespace
 
 Scene buildScene(const model::Model& model) {
@@ -164,20 +231,9 @@ Scene buildScene(const model::Model& model) {
     return firstMoment(scene.elements[a]) < firstMoment(scene.elements[b]);
   });
 
-  size_t triangles = 0;
-  for (const auto& element : elements) triangles += element.solid.triangles.size();
-  scene.indices.reserve(triangles * 3);
-  scene.vertices.reserve(triangles * 2 + triangles / 4);
-  scene.edges.reserve(triangles * 2 + triangles / 4);
-  ElementBuilder builder(scene);
-  const auto sides = sidesOf(scene, model.settingOut.terrain.boundary);
-  for (const std::uint32_t i : scene.order) {
-    builder.add(elements[i], i, scene.elements[i].soil ? sides : ElementBuilder::CutFace{});
-    setSpan(scene, scene.elements[i]);
-    setGrain(elements[i], scene.elements[i]);
-  }
-  addUnits(model.works, scene);
-  hideSeams(scene);
+  buildFaces(model, scene);
+  model::inParallel(
+      2, [&](size_t which) { which == 0 ? addUnits(model.works, scene) : hideSeams(scene); });
   setBounds(model.works, scene);
   scene.silhouette = silhouetteOf(model.settingOut, scene.origin);
   return scene;

@@ -95,9 +95,9 @@ void ElementBuilder::weld(const model::Solid& solid) {
   }
 }
 
-void ElementBuilder::add(const model::Element& element, std::uint32_t index,
+void ElementBuilder::add(const model::Element& element, std::uint32_t index, ElementRange& range,
                          const CutFace& isCutFace) {
-  range_ = &scene_.elements[index];
+  range_ = &range;
   index_ = index;
   material_ = static_cast<std::uint32_t>(element.material);
   isCutFace_ = isCutFace ? &isCutFace : nullptr;
@@ -110,7 +110,7 @@ void ElementBuilder::add(const model::Element& element, std::uint32_t index,
   }
   range_->firstIndex = static_cast<std::uint32_t>(scene_.indices.size());
   range_->firstEdge = static_cast<std::uint32_t>(scene_.edges.size());
-  splits_ = !clampPlanes(*range_).empty();
+  planes_ = clampPlanes(*range_);
   firstCorner_.assign(points_.size(), -1);
   corners_.clear();
   normals_.clear();
@@ -179,13 +179,26 @@ void ElementBuilder::addTriangle(std::uint32_t triangle) {
     if (a != b) addSide(std::min(a, b), std::max(a, b), triangle);
   }
   if (normal == glm::dvec3(0)) return;
-  if (splits_) return split({points_[t.x], points_[t.y], points_[t.z]}, normal);
+  if (!planes_.empty()) return split({points_[t.x], points_[t.y], points_[t.z]}, normal);
   for (int i = 0; i < 3; ++i) scene_.indices.push_back(vertexAt(t[i], normal));
 }
 
 void ElementBuilder::split(const glm::vec3 (&corners)[3], const glm::dvec3& normal) {
+  const auto passes = [&](const std::pair<glm::vec3, float>& plane) {
+    bool under = false, over = false;
+    for (const glm::vec3& corner : corners) {
+      const float height = glm::dot(plane.first, corner) - plane.second;
+      under |= height < -kOnPlane;
+      over |= height > kOnPlane;
+    }
+    return under && over;
+  };
+  if (std::none_of(planes_.begin(), planes_.end(), passes)) {
+    for (const glm::vec3& corner : corners) scene_.indices.push_back(newVertex(corner, normal));
+    return;
+  }
   std::vector<Ring> rings{{corners[0], corners[1], corners[2]}};
-  for (const auto& [direction, height] : clampPlanes(*range_)) {
+  for (const auto& [direction, height] : planes_) {
     std::vector<Ring> next;
     for (const Ring& ring : rings) {
       auto [under, over] = cut(ring, direction, height);
@@ -244,14 +257,19 @@ void ElementBuilder::addEdges() {
 
 void ElementBuilder::emit(const glm::vec3& p, const glm::vec3& q, const glm::dvec3& na,
                           const glm::dvec3& nb) {
-  if (!splits_) {
+  const auto apart = [&](const std::pair<glm::vec3, float>& plane) {
+    const float a = glm::dot(plane.first, p) - plane.second,
+                b = glm::dot(plane.first, q) - plane.second;
+    return std::min(a, b) < -kOnPlane && std::max(a, b) > kOnPlane;
+  };
+  if (std::none_of(planes_.begin(), planes_.end(), apart)) {
     const std::uint32_t a = packed(na), b = packed(nb);
     for (const glm::vec3& at : {p, q})
       scene_.edges.push_back({at, range_->placed.at(at), range_->removed.at(at), index_, a, b});
     return;
   }
   std::vector<float> cuts{0, 1};
-  for (const auto& [direction, height] : clampPlanes(*range_)) {
+  for (const auto& [direction, height] : planes_) {
     const float a = glm::dot(direction, p) - height, b = glm::dot(direction, q) - height;
     if (std::min(a, b) < -kOnPlane && std::max(a, b) > kOnPlane) cuts.push_back(a / (a - b));
   }

@@ -14,10 +14,12 @@ class ElementBuilder {
   // True where a face, given by a point on it and its normal, is a side of the block of ground.
   using CutFace = std::function<bool(const glm::dvec3& point, const glm::dvec3& normal)>;
 
+  // Only the scene's origin is read; its vertices, indices and edges grow.
   explicit ElementBuilder(Scene& scene) : scene_(scene) {}
-  // Appends the element's vertices, indices and edges and fills in its range, whose `placed` and
-  // `removed` are set. `isCutFace` may be empty.
-  void add(const model::Element& element, std::uint32_t index, const CutFace& isCutFace);
+  // Appends those of the element, which has that index in the model, and fills in its range, whose
+  // `placed` and `removed` are set. `isCutFace` may be empty.
+  void add(const model::Element& element, std::uint32_t index, ElementRange& range,
+           const CutFace& isCutFace);
 
  private:
   struct Corner {
@@ -45,7 +47,8 @@ class ElementBuilder {
   Scene& scene_;
   ElementRange* range_ = nullptr;
   std::uint32_t index_ = 0, material_ = 0;
-  bool splits_ = false, slivers_ = false;
+  std::vector<std::pair<glm::vec3, float>> planes_;  // clampPlanes of the element
+  bool slivers_ = false;
   const CutFace* isCutFace_ = nullptr;
   std::vector<glm::vec3> points_;          // welded, local
   std::vector<std::uint32_t> welded_;      // solid point -> welded point

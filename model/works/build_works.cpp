@@ -1,9 +1,10 @@
 #include "model/works/build_works.h"
 
 #include <array>
-#include <iterator>
+#include <utility>
 
 #include "model/in_parallel.h"
+#include "model/works/append_works.h"
 #include "model/works/parts.h"
 
 namespace model {
@@ -23,31 +24,13 @@ constexpr auto kParts = std::to_array<Build>({
     buildParapets,          buildGardenWalls,
 });
 
-template <typename T>
-void append(std::vector<T>& to, std::vector<T>& from) {
-  to.insert(to.end(), std::make_move_iterator(from.begin()), std::make_move_iterator(from.end()));
-}
-
-// As if the part had gone on in `works`: its units and frames come after those there.
-void appendPart(Works& works, Works& part) {
-  for (Element& element : part.elements) {
-    if (element.unitCount == 0) continue;
-    element.firstUnit += works.units.size();
-    element.frame += works.frames.size();
-  }
-  append(works.elements, part.elements);
-  append(works.strings, part.strings);
-  append(works.units, part.units);
-  append(works.frames, part.frames);
-}
-
 }  // namespace
 
 Works buildWorks(const Job& job, const SettingOut& settingOut) {
   std::array<Works, kParts.size()> parts;
   inParallel(kParts.size(), [&](size_t i) { kParts[i](job, settingOut, parts[i]); });
   Works works;
-  for (Works& part : parts) appendPart(works, part);
+  for (Works& part : parts) appendWorks(works, std::move(part));
   return works;
 }
 

@@ -6,10 +6,12 @@
 
 #include "model/bond/laid_leaf.h"
 #include "model/bond/toothing.h"
+#include "model/in_parallel.h"
 #include "model/settingout/gable_edges.h"
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
+#include "model/works/append_works.h"
 #include "model/works/cavity_closers.h"
 #include "model/works/cavity_parts.h"
 #include "model/works/gable_rise.h"
@@ -203,32 +205,38 @@ class LeafBuilder {
   std::vector<Rect> madeUpBefore_;  // under the lintels, on lifts before
 };
 
+void buildCavityWall(const Job& job, const SettingOut& settingOut, const LeafBonds& bonds,
+                     size_t wall, Works& works) {
+  const CavityPlan cavity = cavityPlan(job, settingOut, wall);
+  std::vector<Rect> corners;
+  std::vector<WeepHole> holes;
+  for (const LeafSide side : {LeafSide::Outer, LeafSide::Inner}) {
+    LeafBuilder leaf(job, settingOut, bonds, cavity, side, works);
+    leaf.build();
+    corners.insert(corners.end(), leaf.corners().begin(), leaf.corners().end());
+    holes.insert(holes.end(), leaf.holes().begin(), leaf.holes().end());
+  }
+  buildJointFiller(job, settingOut, cavity.outer, works);
+  buildCavityFill(settingOut, cavity, works);
+  if (!cavity.empty()) {
+    buildWallTies(job, settingOut, cavity, corners, works);
+    buildCavityBarriers(job, settingOut, cavity, works);
+    buildInsulationBoards(job, settingOut, cavity, works);
+    buildCavityTrays(job, settingOut, cavity, works);
+    buildWeepVents(job, settingOut, cavity, holes, works);
+    buildAirBricks(job, settingOut, cavity, works);
+  }
+  buildCavityClosers(job, settingOut, wall, works);
+}
+
 }  // namespace
 
 void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works) {
   const LeafBonds bonds = deriveLeafBonds(job, settingOut);
-  for (size_t wall = 0; wall < settingOut.walls.size(); ++wall) {
-    const CavityPlan cavity = cavityPlan(job, settingOut, wall);
-    std::vector<Rect> corners;
-    std::vector<WeepHole> holes;
-    for (const LeafSide side : {LeafSide::Outer, LeafSide::Inner}) {
-      LeafBuilder leaf(job, settingOut, bonds, cavity, side, works);
-      leaf.build();
-      corners.insert(corners.end(), leaf.corners().begin(), leaf.corners().end());
-      holes.insert(holes.end(), leaf.holes().begin(), leaf.holes().end());
-    }
-    buildJointFiller(job, settingOut, cavity.outer, works);
-    buildCavityFill(settingOut, cavity, works);
-    if (!cavity.empty()) {
-      buildWallTies(job, settingOut, cavity, corners, works);
-      buildCavityBarriers(job, settingOut, cavity, works);
-      buildInsulationBoards(job, settingOut, cavity, works);
-      buildCavityTrays(job, settingOut, cavity, works);
-      buildWeepVents(job, settingOut, cavity, holes, works);
-      buildAirBricks(job, settingOut, cavity, works);
-    }
-    buildCavityClosers(job, settingOut, wall, works);
-  }
+  std::vector<Works> walls(settingOut.walls.size());
+  inParallel(walls.size(),
+             [&](size_t wall) { buildCavityWall(job, settingOut, bonds, wall, walls[wall]); });
+  for (Works& wall : walls) appendWorks(works, std::move(wall));
 }
 
 }  // namespace model

@@ -5,12 +5,15 @@
 
 namespace model {
 
-UnitsHeld unitsIn(std::vector<Rect> rects) {
-  return [rects = std::move(rects)](const MasonryUnit& unit) {
-    const double s = (unit.s0 + unit.s1) / 2, z = (unit.z0 + unit.z1) / 2;
-    return std::any_of(rects.begin(), rects.end(),
-                       [&](const Rect& r) { return s > r.s0 && s < r.s1 && z > r.z0 && z < r.z1; });
-  };
+bool UnitsHeld::operator()(const MasonryUnit& unit) const {
+  const double s = (unit.s0 + unit.s1) / 2, z = (unit.z0 + unit.z1) / 2;
+  return std::any_of(rects_.begin(), rects_.end(),
+                     [&](const Rect& r) { return s > r.s0 && s < r.s1 && z > r.z0 && z < r.z1; });
+}
+
+bool UnitsHeld::reaches(double bottom, double top) const {
+  return std::any_of(rects_.begin(), rects_.end(),
+                     [&](const Rect& r) { return r.z0 < top && r.z1 > bottom; });
 }
 
 Rect betweenLevels(double bottom, double top) { return {-1e6, bottom, 1e6, top}; }
@@ -44,6 +47,8 @@ std::vector<Rect> LeafParts::openEnded(std::vector<Rect> rects, bool atStart, bo
 void LeafParts::take(const Placement& placed, const UnitsHeld& holds, bool forth) {
   std::vector<size_t> course;
   for (size_t band = 0; band + 1 < laid_.firstOf.size(); ++band) {
+    // A unit's middle lies between the levels of its course.
+    if (!holds.reaches(laid_.bands[band].bottom, laid_.bands[band].top)) continue;
     course.clear();
     for (size_t i = laid_.firstOf[band]; i < laid_.firstOf[band + 1]; ++i)
       if (!taken_[i] && holds(laid_.units[i])) course.push_back(i);

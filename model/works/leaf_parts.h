@@ -1,7 +1,7 @@
 // A laid leaf shared out among the parts that it is built in, each with its own units.
 #pragma once
 
-#include <functional>
+#include <utility>
 #include <vector>
 
 #include "model/bond/laid_leaf.h"
@@ -9,10 +9,19 @@
 
 namespace model {
 
-// Does a part hold a unit?
-using UnitsHeld = std::function<bool(const MasonryUnit&)>;
-// Those with their middle in one of the rectangles of the leaf's elevation.
-UnitsHeld unitsIn(std::vector<Rect> rects);
+// The units that a part holds: those with their middle in one of the rectangles of the leaf's
+// elevation.
+class UnitsHeld {
+ public:
+  explicit UnitsHeld(std::vector<Rect> rects) : rects_(std::move(rects)) {}
+  bool operator()(const MasonryUnit& unit) const;
+  // May there be any of a course between these levels?
+  bool reaches(double bottom, double top) const;
+
+ private:
+  std::vector<Rect> rects_;
+};
+inline UnitsHeld unitsIn(std::vector<Rect> rects) { return UnitsHeld(std::move(rects)); }
 // The whole length of a leaf, its corners too.
 Rect betweenLevels(double bottom, double top);
 

@@ -27,7 +27,7 @@ void BM_BuildWorks(benchmark::State& state) {
   }
   state.counters["elements"] = double(demo().works.elements.size());
 }
-BENCHMARK(BM_BuildWorks)->Unit(benchmark::kMicrosecond);
+BENCHMARK(BM_BuildWorks)->Unit(benchmark::kMicrosecond)->UseRealTime();
 
 void BM_DeriveProgramme(benchmark::State& state) {
   for (auto _ : state) {
@@ -51,7 +51,7 @@ void BM_JobTextToModel(benchmark::State& state) {
     benchmark::DoNotOptimize(model::buildModel(*read.job));
   }
 }
-BENCHMARK(BM_JobTextToModel)->Unit(benchmark::kMillisecond);
+BENCHMARK(BM_JobTextToModel)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 // A street of demo houses, each a model of its own: time for all, and per house.
 void BM_Street(benchmark::State& state) {

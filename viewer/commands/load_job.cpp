@@ -4,6 +4,7 @@
 #include <iostream>
 
 #include "model/checks/check_building.h"
+#include "model/in_parallel.h"
 #include "model/job/read_job.h"
 #include "model/job/reading_files.h"
 #include "model/programme/check_programme.h"
@@ -18,10 +19,16 @@ LoadedJob loadJob(const std::string& path) {
   loaded.files = model::readingPaths(*read.job, path);
   loaded.files.insert(loaded.files.begin(), path);
   model::Problems ofReadings = model::loadReadings(*read.job, path, read.places);
-  loaded.model = model::buildModel(*read.job);
+  model::Problems ofBuilding;
+  model::inParallel(2, [&](size_t which) {
+    if (which == 0)
+      loaded.model = model::buildModel(*read.job);
+    else  // its own setting-out, which takes next to nothing, so as not to wait for the model's
+      ofBuilding =
+          model::checkBuilding(*read.job, model::deriveSettingOut(*read.job), path, read.places);
+  });
   for (const model::Problems& more :
-       {model::checkBuilding(*read.job, loaded.model->settingOut, path, read.places),
-        model::checkProgramme(loaded.model->programme, path, read.places)}) {
+       {ofBuilding, model::checkProgramme(loaded.model->programme, path, read.places)}) {
     loaded.problems.insert(loaded.problems.end(), more.begin(), more.end());
   }
   // Those of other files behind the job's own.
