@@ -129,6 +129,24 @@ class StageLook {
     return all > 0 ? float(seen / all) : 1.0f;
   }
 
+  // The share of the picture that standing buildings take up before what it is to show.
+  float inTheWay(const StageView& view) const {
+    constexpr int kRays = 48;
+    const Camera camera = cameraOf(view, layout_);
+    const float reach = glm::distance(camera.eye(), (view.low + view.high) * 0.5f);
+    Frame frame;
+    frame.time = stage_ + 1;
+    frame.section = view.section;
+    int met = 0;
+    for (int i = 0; i < kRays; ++i) {
+      const auto hit =
+          picker_.pick(camera.rayThrough(spread(size_t(i)), double(kWide) / kHigh), frame);
+      if (hit && hit->along < reach && scene_.elements[hit->element].quiet && !isOwn_[hit->element])
+        ++met;
+    }
+    return float(met) / kRays;
+  }
+
  private:
   static constexpr int kWide = 1280, kHigh = 720;
   static constexpr int kBare = 160;          // points on what was laid bare
@@ -294,7 +312,9 @@ void eachStageView(const model::Model& model, const Scene& scene, const Picker& 
       constexpr float kOut = 0.12f;  // how far a glance may be out
       if (worthOf(std::min(1.0f, look.seenIn(*view, kGlance) + kOut)) - way.cost <= most) continue;
       view->seen = look.seenIn(*view);
-      const double worth = worthOf(view->seen) - way.cost;
+      constexpr double kInTheWay = 0.5;
+      const double worth =
+          worthOf(view->seen) - way.cost - kInTheWay * double(look.inTheWay(*view));
       if (worth <= most) continue;
       most = worth;
       best = view;

@@ -177,6 +177,32 @@ TEST_F(Pictures, SeveralStagesGoIntoAFolder) {
   EXPECT_EQ(namesIn(inFolder("every")).size(), stages.size());
 }
 
+TEST_F(Pictures, OfSeveralStagesEachFromItsOwnViewAreAsEachAlone) {
+  const std::vector<std::string> asked{"strip-topsoil", "cavity-fill", "windows-and-doors"};
+  const ProgramRun run = stringcourse({"picture", demoPath("garage"), "--stage",
+                                       asked[0] + "," + asked[1] + "," + asked[2], "--view",
+                                       "stage", "--size", "160x120", "--out", inFolder("set/")});
+  ASSERT_EQ(run.exitCode, 0) << run.err;
+  const auto names = namesIn(inFolder("set"));
+  ASSERT_EQ(names.size(), asked.size());
+  for (size_t i = 0; i < asked.size(); ++i) {
+    const Picture alone =
+        of(demoPath("garage"), {"--stage", asked[i], "--view", "stage", "--size", "160x120"});
+    EXPECT_EQ(difference(alone, readPng(inFolder("set/" + names[i]))).pixels, 0) << asked[i];
+  }
+}
+
+TEST_F(Pictures, SeeThroughAllButTheStagesWorkShowsWhatAWallHides) {
+  const std::vector<std::string> plain{"--stage", "cavity-fill", "--view", "south-west"};
+  std::vector<std::string> through = plain;
+  through.push_back("--see-through=others");
+  EXPECT_GT(difference(demo(plain), demo(through)).pixels, 1000);
+  const ProgramRun wrong = stringcourse(
+      {"picture", demoPath("garage"), "--see-through=walls", "--out", inFolder("a.png")});
+  EXPECT_EQ(wrong.exitCode, 2);
+  EXPECT_NE(wrong.err.find("neither \"ground\" nor \"others\""), std::string::npos) << wrong.err;
+}
+
 TEST_F(Pictures, SeveralStagesNeedAFolderAndStagesThatThereAre) {
   const std::vector<std::array<std::string, 3>> wrongs{
       {"1-3", "a.png", "one file for 3 stages; name a folder"},

@@ -83,7 +83,14 @@ std::optional<std::string> readPlanes(const PictureCommand& command, const model
   return std::nullopt;
 }
 
-int saveAll(const std::vector<Shot>& shots, Picturer& picturer, PictureOptions picture) {
+// The view of the stage that the picture's moment is in.
+void takeOwnView(Picturer& picturer, const model::Model& model, PictureOptions& picture) {
+  if (picture.view != kStageView || picturer.views().empty()) return;
+  picture.own = picturer.views()[size_t(frameOf(model, picturer.scene(), picture).stage)];
+}
+
+int saveAll(const std::vector<Shot>& shots, const model::Model& model, Picturer& picturer,
+            PictureOptions picture) {
   std::string written;
   int result = kWell;
   {
@@ -92,6 +99,7 @@ int saveAll(const std::vector<Shot>& shots, Picturer& picturer, PictureOptions p
     for (const Shot& shot : shots) {
       progress.step(shot.what);
       picture.time = shot.time;
+      takeOwnView(picturer, model, picture);
       result = saveOut(shot.path, pngBytes(picturer.picture(picture)));
       if (result == kWell) written += shot.path + "  " + shot.what + "\n";
       if (result == kWell && stop.asked()) result = kStopped;
@@ -118,8 +126,8 @@ int runPicture(const PictureCommand& command) {
   const auto offscreen = Offscreen::create(why);
   if (!offscreen) return noOpenGl(why);
   Picturer picturer(*model, *offscreen);
-  if (picture.view == kStageView && !picturer.views().empty())
-    picture.own = picturer.views()[size_t(frameOf(*model, picturer.scene(), picture).stage)];
+  picture.time = shots.front().time;
+  takeOwnView(picturer, *model, picture);
   if (!command.section.empty()) {
     if (auto wrong = applySection(section, *model, picturer.scene(), picture))
       return wrongUsage(*wrong);
@@ -127,7 +135,6 @@ int runPicture(const PictureCommand& command) {
   const bool one = shots.size() == 1 && shots.front().what.empty();
   int result = kWell;
   if (one) {
-    picture.time = shots.front().time;
     result = saveOut(command.out, pngBytes(picturer.picture(picture)));
   } else {
     std::error_code error;
@@ -136,7 +143,7 @@ int runPicture(const PictureCommand& command) {
       std::cerr << command.out << ": the folder cannot be made: " << error.message() << "\n";
       return kProblems;
     }
-    result = saveAll(shots, picturer, picture);
+    result = saveAll(shots, *model, picturer, picture);
   }
   printAbout(command.job, picturer.lackingLetters());
   return result;
