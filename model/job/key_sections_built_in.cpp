@@ -61,9 +61,8 @@ std::vector<KeySpec> cavityBarrierKeys() {
        "An upright one: along the outer face from that corner to its middle", "it is level"},
       {"cavity_barrier", "level", ValueKind::Level,
        [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].level; }, -500, 9000, "2.475",
-       "A level one, along the whole wall but its openings: its underside; nothing of a tray over "
-       "it "
-       "is drawn",
+       "A level one, along the whole wall but its openings: its underside; a cavity tray lies over "
+       "it",
        "it is upright"},
       {"cavity_barrier", "width", ValueKind::Length,
        [](Job& job, size_t i) -> Slot { return &job.cavityBarriers[i].width; }, 0.025, 0.5, "100",

@@ -14,14 +14,20 @@ bool hasKind(const Works& works, ElementKind kind) {
                      [&](const Element& e) { return e.kind == kind; });
 }
 
+// Those over level barriers come with the run.
+bool traysOverLintels(const Works& works) {
+  return std::any_of(works.elements.begin(), works.elements.end(), [](const Element& e) {
+    return e.kind == ElementKind::CavityTray && e.id.find("/cavity tray/") != std::string::npos;
+  });
+}
+
 void addWalls(const Job& job, const SettingOut& out, const Works& works, Facts& facts) {
   const WallBuildUp& walls = job.walls;
   facts["render"] = lengthText(walls.render);
   facts["render-bottom"] = levelText(out.levels.renderBottom);
   facts["tied"] = walls.cavity > 0 ? ", tied across" : "";
-  facts["trays"] = hasKind(works, ElementKind::CavityTray)
-                       ? "; the trays over them follow as the inner leaf comes up"
-                       : "";
+  facts["trays"] =
+      traysOverLintels(works) ? "; the trays over them follow as the inner leaf comes up" : "";
   facts["marked"] = out.openings.empty() ? "" : " with every opening marked";
   const bool windows = hasKind(works, ElementKind::Window),
              doors = hasKind(works, ElementKind::Door);

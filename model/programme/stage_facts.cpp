@@ -194,6 +194,8 @@ StageFacts::StageFacts(const Job& job, const SettingOut& settingOut, const Works
   joined_ = junctionWork(job, settingOut);
   for (const Element& e : works.elements) {
     if (e.kind == ElementKind::CavityBarrier) barriers_.insert(e.placed.stage);
+    if (e.kind == ElementKind::CavityTray && e.id.find("/long cavity tray/") != std::string::npos)
+      longTrays_.insert(e.placed.stage);
     if (e.kind == ElementKind::JointFiller) joints_.insert(e.placed.stage);
   }
 }
@@ -204,6 +206,7 @@ std::string StageFacts::asTheyRise(const StageKey& key) const {
   if (job_.walls.cavity > 0) rising.push_back("ties");
   if (job_.walls.cavity > 0 && job_.walls.insulation > 0) rising.push_back("insulation");
   if (barriers_.count(key)) rising.push_back("cavity barriers");
+  if (longTrays_.count(key)) rising.push_back("the cavity trays over level barriers");
   if (joints_.count(key)) rising.push_back("the filler of the movement joints");
   return rising.empty() ? "" : ", " + inSeries(rising) + " as they rise";
 }

@@ -75,9 +75,15 @@ void countDampCourses(const TakeoffInput& in, Tally& tally) {
                                 waste::kMembrane, 1, "each leaf on its own; laps in the allowance"};
       tally.add(item, e.quantity.amount, e.placed.stage);
     } else if (e.kind == ElementKind::CavityTray) {
-      tally.add({"Cavity trays", Unit::Metre, waste::kMembrane, 0.1, "as long as their lintels"},
+      tally.add({"Cavity trays", Unit::Metre, waste::kMembrane, 0.1,
+                 "as long as their lintels, or along level barriers"},
                 e.quantity.amount, e.placed.stage);
-      tally.add({"Stop ends of cavity trays", Unit::Each, 0, 1, "two a tray"}, 2, e.placed.stage);
+      // A shell each, and one for the sheet.
+      const auto shells = pieceSizes(e.solid, Vec3(in.settingOut.walls[*wall].along, 0)).size();
+      if (shells > 1)
+        tally.add({"Stop ends of cavity trays", Unit::Each, 0, 1,
+                   "where a tray ends; none where it goes on round a corner"},
+                  static_cast<double>(shells - 1), e.placed.stage);
     }
   }
 }

@@ -6,6 +6,7 @@
 #include "model/walls/gable_profile.h"
 #include "model/walls/parapet_line.h"
 #include "model/walls/wall_names.h"
+#include "model/works/across_cavity.h"
 #include "model/works/cavity_plan.h"
 #include "model/works/gable_rise.h"
 #include "model/works/wall_infill.h"
@@ -56,16 +57,37 @@ class Barriers {
         r.z1 = std::min(r.z1, to);
         if (!r.empty()) parts.push_back(r);
       }
-      put(barrier, liftId(job_, lift), liftName(job_, lift),
-          layer.solid(fromRectangles(parts, holes)),
+      Solid solid = layer.solid(fromRectangles(parts, holes));
+      if (barrier.upright) solid.append(besideTrays(barrier, lift.bottom, lift.top));
+      put(barrier, liftId(job_, lift), liftName(job_, lift), std::move(solid),
           upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top));
       from = to;
     }
     if (plan_.slope.empty() || !barrier.upright) return;
     const WallLayer slit = layer.between(barrier.rect.s0, barrier.rect.s1);
-    put(barrier, "gable", "gable",
-        gableSolid(slit, gableLineOn(job_, settingOut_, slit), plan_.levelTop, holes),
-        gableRise(job_, settingOut_));
+    Solid solid = gableSolid(slit, gableLineOn(job_, settingOut_, slit), plan_.levelTop, holes);
+    solid.append(besideTrays(barrier, settingOut_.lifts.back().top, 1e9));
+    put(barrier, "gable", "gable", std::move(solid), gableRise(job_, settingOut_));
+  }
+
+  // Cut to the slope of the trays that go past an upright one, over and under them; of those that
+  // begin between two levels.
+  Solid besideTrays(const BarrierPlan& barrier, double bottom, double top) const {
+    const WallLayer& layer = plan_.layer;
+    const double out = layer.outer, in = layer.inner;
+    Solid solid;
+    for (const TrayPlan& tray : plan_.trays) {
+      if (tray.low < bottom - 1e-6 || tray.low > top - 1e-6) continue;
+      const double low = tray.low + kTrayThickness, high = tray.high + kTrayThickness;
+      double s0 = std::max(barrier.rect.s0, tray.from), s1 = std::min(barrier.rect.s1, tray.to);
+      if (s1 - s0 > 1e-6)
+        solid.append(alongLayer(layer, {{out, tray.low}, {in, tray.low}, {in, tray.high}}, s0, s1));
+      s0 = std::max(s0, tray.from + kTrayThickness);
+      s1 = std::min(s1, tray.to - kTrayThickness);
+      if (s1 - s0 > 1e-6)
+        solid.append(alongLayer(layer, {{out, low}, {in, high}, {out, high}}, s0, s1));
+    }
+    return solid;
   }
 
   void put(const BarrierPlan& barrier, const std::string& part, const std::string& name,

@@ -1,6 +1,8 @@
 // What is built into the cavity of one wall, as it is planned in model/works/cavity_plan.h.
 #pragma once
 
+#include <string>
+
 #include "model/works/cavity_plan.h"
 #include "model/works/element.h"
 
@@ -18,7 +20,13 @@ double tieLength(const Job& job);
 void buildInsulationBoards(const Job& job, const SettingOut& settingOut, const CavityPlan& plan,
                            Works& works);
 
-// Trays over openings as far as they cross the cavity, with their stop ends.
+// What a tray lies over, for ids and for people: "Kitchen window"; "the level barrier, wall A-B".
+struct TrayNames {
+  std::string id, over;
+};
+TrayNames namesOf(const SettingOut& settingOut, const CavityPlan& plan, const TrayPlan& tray);
+
+// Trays over openings and level barriers as far as they cross the cavity, with their stop ends.
 void buildCavityTrays(const Job& job, const SettingOut& settingOut, const CavityPlan& plan,
                       Works& works);
 

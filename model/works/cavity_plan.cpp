@@ -9,6 +9,18 @@ namespace model {
 
 Rect TrayPlan::rect() const { return {from, low, to, high + kTrayThickness}; }
 
+Rect TrayPlan::pastCorners() const {
+  constexpr double kPast = 1;  // metres
+  Rect r = rect();
+  if (!stopFrom) r.s0 -= kPast;
+  if (!stopTo) r.s1 += kPast;
+  return r;
+}
+
+double TrayPlan::sheetAt(const WallLayer& cavity, double d) const {
+  return low + (high - low) * (d - cavity.outer) / cavity.thickness();
+}
+
 Rect TiePlan::rect() const {
   return {s - kTieWidth / 2, std::min(outer, inner) - kTieThickness / 2, s + kTieWidth / 2,
           std::max(outer, inner) + kTieThickness / 2};
@@ -16,6 +28,22 @@ Rect TiePlan::rect() const {
 
 double CavityPlan::topBetween(double s0, double s1) const {
   return slope.empty() ? levelTop : lowestBetween(slope, s0, s1);
+}
+
+std::vector<CavityPlan::LowSlope> CavityPlan::underSlope(double level) const {
+  std::vector<LowSlope> under;
+  for (size_t i = 0; i + 1 < slope.size(); ++i) {
+    const double s0 = (slope[i].front.x + slope[i].back.x) / 2,
+                 s1 = (slope[i + 1].front.x + slope[i + 1].back.x) / 2;
+    const double z0 = std::min(slope[i].front.y, slope[i].back.y),
+                 z1 = std::min(slope[i + 1].front.y, slope[i + 1].back.y);
+    if (z0 >= level && z1 >= level) continue;
+    const double at = z0 == z1 ? s1 : s0 + (s1 - s0) * (level - z0) / (z1 - z0);
+    const double from = z0 < level ? s0 : at, to = z1 < level ? s1 : at;
+    // From the end of the wall on, whatever the mitre.
+    under.push_back({i == 0 ? from - 1 : from, i + 2 == slope.size() ? to + 1 : to, z0 < level});
+  }
+  return under;
 }
 
 std::vector<BlockBed> blockBeds(const Job& job, const SettingOut& settingOut,
@@ -43,7 +71,10 @@ std::vector<BlockBed> blockBeds(const Job& job, const SettingOut& settingOut,
   return beds;
 }
 
-CavityPlan cavityPlan(const Job& job, const SettingOut& settingOut, size_t wall) {
+namespace {
+
+// All but the ties, and with every tray ending in its own wall.
+CavityPlan planWithTrays(const Job& job, const SettingOut& settingOut, size_t wall) {
   CavityPlan plan;
   plan.wall = wall;
   plan.layer = layerOf(settingOut, wall, settingOut.faceDistances.outerLeafBack,
@@ -61,6 +92,26 @@ CavityPlan cavityPlan(const Job& job, const SettingOut& settingOut, size_t wall)
       if (through.airBrick == vent.airBrick) plan.sleeves.push_back(vent.rect);
   plan.barriers = barrierPlan(job, settingOut, plan.layer, wall, plan.levelTop);
   planTrays(job, settingOut, plan);
+  planBarrierTrays(job, settingOut, plan);
+  return plan;
+}
+
+}  // namespace
+
+CavityPlan cavityPlan(const Job& job, const SettingOut& settingOut, size_t wall) {
+  CavityPlan plan = planWithTrays(job, settingOut, wall);
+  if (plan.empty()) return plan;
+  const auto hasLevel = [&](size_t of) {
+    return std::any_of(job.cavityBarriers.begin(), job.cavityBarriers.end(), [&](const auto& b) {
+      return b.level && settingOut.wallNamed(b.wall) == of;
+    });
+  };
+  const size_t n = settingOut.walls.size();
+  for (const bool atStart : {true, false}) {
+    const size_t beside = (wall + (atStart ? n - 1 : 1)) % n;
+    if (hasLevel(wall) && hasLevel(beside))
+      meetRoundCorner(planWithTrays(job, settingOut, beside), atStart, plan);
+  }
   planTies(job, settingOut, plan);
   return plan;
 }

@@ -11,14 +11,22 @@
 
 namespace model {
 
-// A tray over an opening: a sheet that rises from the bed over the outer leaf's lintel to a bed of
-// the inner leaf.
+// A tray: a sheet that rises from a bed of the outer leaf, over a lintel or over a level barrier,
+// to a bed of the inner leaf.
 struct TrayPlan {
-  size_t opening = 0;        // into SettingOut::openings
-  double from = 0, to = 0;   // s: as long as the lintel
+  enum class Over { Lintel, Barrier };
+  Over over = Over::Lintel;
+  size_t opening = 0;        // over a lintel: into SettingOut::openings
+  size_t lintel = 0;         // and into CavityPlan::outer.lintels
+  size_t barrier = 0;        // over a barrier: into CavityPlan::barriers
+  size_t piece = 0;          // of the stretches over that barrier, along the wall
+  double from = 0, to = 0;   // s: as long as the lintel, or of the stretch
   double low = 0, high = 0;  // levels of the sheet's underside at the outer and the inner leaf
-  size_t lintel = 0;         // that it lies over: into CavityPlan::outer.lintels
+  bool stopFrom = true;      // a stop end there; else it goes on round the corner, mitred
+  bool stopTo = true;        // the same at the other end
   Rect rect() const;         // what it takes of the cavity's elevation
+  Rect pastCorners() const;  // the same, and on past a corner where it goes round it
+  double sheetAt(const WallLayer& cavity, double d) const;  // its underside, d metres into the wall
 };
 
 inline constexpr double kTrayThickness =
@@ -54,6 +62,13 @@ struct CavityPlan {
   bool empty() const { return layer.empty() || outer.layer.empty() || inner.layer.empty(); }
   // The level under which the cavity is closed by the roof, between two places along the wall.
   double topBetween(double s0, double s1) const;
+  // Lengths over which a gable's slope is under a level, past the ends of the wall where it is so
+  // up to them; `begins`: from the length's start on. None where there is no slope.
+  struct LowSlope {
+    double from = 0, to = 0;
+    bool begins = true;
+  };
+  std::vector<LowSlope> underSlope(double level) const;
 };
 
 // Bed joints of the inner leaf: where a tie may lie, and a tray's upper edge. Levels of the
@@ -68,8 +83,13 @@ std::vector<BlockBed> blockBeds(const Job& job, const SettingOut& settingOut,
 
 CavityPlan cavityPlan(const Job& job, const SettingOut& settingOut, size_t wall);
 
-// The two that cavityPlan() puts together; each reads what is in the plan before it.
+// Those that cavityPlan() puts together; each reads what is in the plan before it.
 void planTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
+// Over level barriers, along the wall but for openings and what is built in round them; a stop end
+// at every end. meetRoundCorner() takes off those between two walls where the trays of both are at
+// one level.
+void planBarrierTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
+void meetRoundCorner(const CavityPlan& other, bool atStart, CavityPlan& plan);
 void planTies(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
 
 }  // namespace model

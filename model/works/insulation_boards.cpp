@@ -8,6 +8,7 @@
 #include "model/works/across_cavity.h"
 #include "model/works/cavity_parts.h"
 #include "model/works/gable_rise.h"
+#include "model/works/stretches.h"
 #include "model/works/wall_infill.h"
 
 namespace model {
@@ -37,7 +38,7 @@ class Boards {
     if (!plan_.slope.empty()) slope_ = gableLineOn(job_, settingOut_, layer_);
     for (const CloserPlan& closer : plan_.closers) holes_.push_back(closer.rect);
     holes_.insert(holes_.end(), plan_.openings.begin(), plan_.openings.end());
-    for (const TrayPlan& tray : plan_.trays) holes_.push_back(tray.rect());
+    for (const TrayPlan& tray : plan_.trays) holes_.push_back(tray.pastCorners());
     for (const BarrierPlan& barrier : plan_.barriers) {
       holes_.push_back(barrier.rect);
       if (barrier.upright) continue;
@@ -206,19 +207,34 @@ class Boards {
 
   // Over and under a tray the board is cut to its slope.
   void besideTrays() {
-    const double out = plan_.layer.outer, in = plan_.layer.inner;
+    const WallLayer& cavity = plan_.layer;
+    const double front = layer_.outer, in = layer_.inner;
     for (const TrayPlan& tray : plan_.trays) {
-      const auto sheet = [&](double d) {
-        return tray.low + (tray.high - tray.low) * (d - out) / (in - out);
-      };
-      const double front = layer_.outer, top = tray.rect().z1;
-      const double s0 = tray.from + kTrayThickness, s1 = tray.to - kTrayThickness;
+      const double sheet = tray.sheetAt(cavity, front), top = tray.rect().z1;
+      const double s0 = tray.from + (tray.stopFrom ? kTrayThickness : 0),
+                   s1 = tray.to - (tray.stopTo ? kTrayThickness : 0);
       Polygon under{{front, tray.low}, {in, tray.low}, {in, tray.high}};
-      if (sheet(front) > tray.low + 1e-6) under.push_back({front, sheet(front)});
-      parts_[partAt(tray.low)].append(alongWall(line_, under, tray.from, tray.to));
-      parts_[partAt(tray.low)].append(alongWall(
-          line_, {{front, sheet(front) + kTrayThickness}, {in, top}, {front, top}}, s0, s1));
+      if (sheet > tray.low + 1e-6) under.push_back({front, sheet});
+      const Polygon over{{front, sheet + kTrayThickness}, {in, top}, {front, top}};
+      Solid& part = parts_[partAt(tray.low)];
+      for (const Stretch& s : pastTray(tray, tray.from, tray.to))
+        part.append(alongLayer(cavity, under, s.from, s.to));
+      for (const Stretch& s : pastTray(tray, s0, s1))
+        part.append(alongLayer(cavity, over, s.from, s.to));
     }
+  }
+
+  // A length of what is cut to a tray's slope, but for the ties and upright barriers there.
+  std::vector<Stretch> pastTray(const TrayPlan& tray, double from, double to) const {
+    std::vector<Stretch> stretches{{from, to}};
+    const auto keepOff = [&](const Rect& r) {
+      if (r.overlaps(tray.rect())) leaveOut(r.s0, r.s1, stretches);
+    };
+    for (const Rect& tie : ties_) keepOff(tie);
+    for (const BarrierPlan& barrier : plan_.barriers)
+      if (barrier.upright) keepOff(barrier.rect);
+    std::erase_if(stretches, [](const Stretch& s) { return s.to - s.from < kSliver; });
+    return stretches;
   }
 
   void put(size_t part) {

@@ -44,6 +44,9 @@ class Ties {
     for (size_t i = 0; i < beds.size(); ++i) {
       const double next = i + 1 < beds.size() ? beds[i + 1].level : top();
       const bool row = next - last > built_.tieUp + kHair;
+      across_ = built_.tieAcross;
+      if (row && barrierBetween(last, beds[i].level))
+        across_ *= std::min(1.0, built_.tieUp / (beds[i].level - last));
       if (row) last = beds[i].level;
       layBed(beds[i], next, row);
       rows_ += row ? 1 : 0;
@@ -67,7 +70,7 @@ class Ties {
     const double damp = settingOut_.levels.dampCourse;
     std::erase_if(beds, [&](const BlockBed& bed) {
       if (std::fabs(bed.level - damp) < job_.walls.joint) return true;
-      if (inLevelBarrier(bed)) return true;
+      if (inLevelBarrier(bed) || inLongTray(bed)) return true;
       if (bed.part == TiePlan::Part::BelowDampCourse)
         return brickBed(bed.level) < lowestConcrete(settingOut_) + kCover;
       return plan_.slope.empty() &&
@@ -82,6 +85,30 @@ class Ties {
     const Rect tie = tieIn(bed, 0).rect();
     return std::any_of(plan_.barriers.begin(), plan_.barriers.end(), [&](const BarrierPlan& b) {
       return !b.upright && tie.z1 + kHair > b.rect.z0 && tie.z0 - kHair < b.rect.z1;
+    });
+  }
+
+  // Would it go through a tray's sheet?
+  static bool crosses(const TiePlan& tie, const TrayPlan& tray) {
+    const double half = kTieThickness / 2 + kHair;
+    const bool over = tie.outer - half > tray.low + kTrayThickness &&
+                      tie.inner - half > tray.high + kTrayThickness;
+    return !over && !(tie.outer + half < tray.low && tie.inner + half < tray.high);
+  }
+
+  // Over a level barrier: the rows go over it and under it too.
+  bool inLongTray(const BlockBed& bed) const {
+    const TiePlan tie = tieIn(bed, 0);
+    return std::any_of(plan_.trays.begin(), plan_.trays.end(), [&](const TrayPlan& tray) {
+      return tray.over == TrayPlan::Over::Barrier && crosses(tie, tray);
+    });
+  }
+
+  // A row that comes too high after a barrier and its tray has more ties, so that there are as
+  // many.
+  bool barrierBetween(double low, double high) const {
+    return std::any_of(plan_.barriers.begin(), plan_.barriers.end(), [&](const BarrierPlan& b) {
+      return !b.upright && b.rect.z1 > low && b.rect.z0 < high;
     });
   }
 
@@ -118,12 +145,28 @@ class Ties {
     const auto keepOff = [&](const Rect& r, int what) {
       if (r.overlaps(band)) cut(r.s0 - kClear, r.s1 + kClear, what);
     };
+    // A tie may lie right over the upper edge of a long tray or under its lower one, but not over
+    // its stop ends.
+    const auto keepOffSheet = [&](const TrayPlan& tray) {
+      if (crosses(tieIn(bed, 0), tray)) keepOff(tray.pastCorners(), kNoEdge);
+      Rect end = tray.rect();
+      end.s1 = end.s0 + kTrayThickness;
+      if (tray.stopFrom) keepOff(end, kNoEdge);
+      end.s1 = tray.to;
+      end.s0 = end.s1 - kTrayThickness;
+      if (tray.stopTo) keepOff(end, kNoEdge);
+    };
     for (size_t i = 0; i < plan_.openings.size(); ++i)
       keepOff(plan_.openings[i], kOpening + static_cast<int>(i));
     for (size_t i = 0; i < plan_.closers.size(); ++i)
       keepOff(plan_.closers[i].rect,
               plan_.closers[i].upright ? kCloser + static_cast<int>(i) : kNoEdge);
-    for (const TrayPlan& tray : plan_.trays) keepOff(tray.rect(), kNoEdge);
+    for (const TrayPlan& tray : plan_.trays) {
+      if (tray.over == TrayPlan::Over::Lintel)
+        keepOff(tray.rect(), kNoEdge);
+      else
+        keepOffSheet(tray);
+    }
     for (const Rect& sleeve : plan_.sleeves) keepOff(sleeve, kNoEdge);
     for (const BarrierPlan& barrier : plan_.barriers) keepOff(barrier.rect, kNoEdge);
     for (size_t i = 0; i < joints_.size(); ++i)
@@ -132,27 +175,10 @@ class Ties {
       if (run.wall == plan_.wall && run.top + kCover > band.z0)
         cut(run.from <= 0 ? -1e9 : run.from - kClear,
             run.to >= plan_.layer.wall->length ? 1e9 : run.to + kClear, kNoEdge);
-    if (!plan_.slope.empty()) underSlope(band.z1 + kCover, cut);
+    for (const CavityPlan::LowSlope& low : plan_.underSlope(band.z1 + kCover))
+      cut(low.from, low.to, low.begins ? kVerge : kVerge + 1);
     std::erase_if(free, [](const Length& length) { return length.to - length.from < kHair; });
     return free;
-  }
-
-  // Takes off what stands over the slope at a level.
-  template <typename Cut>
-  void underSlope(double level, const Cut& cut) const {
-    const std::vector<FacePair>& line = plan_.slope;
-    for (size_t i = 0; i + 1 < line.size(); ++i) {
-      const double s0 = (line[i].front.x + line[i].back.x) / 2,
-                   s1 = (line[i + 1].front.x + line[i + 1].back.x) / 2;
-      const double z0 = std::min(line[i].front.y, line[i].back.y),
-                   z1 = std::min(line[i + 1].front.y, line[i + 1].back.y);
-      if (z0 >= level && z1 >= level) continue;
-      const double at = z0 == z1 ? s1 : s0 + (s1 - s0) * (level - z0) / (z1 - z0);
-      const double from = z0 < level ? s0 : at, to = z1 < level ? s1 : at;
-      // From the end of the wall on, whatever the mitre.
-      cut(i == 0 ? from - 1 : from, i + 2 == line.size() ? to + 1 : to,
-          z0 < level ? kVerge : kVerge + 1);
-    }
   }
 
   void layBed(const BlockBed& bed, double next, bool row) {
@@ -199,7 +225,7 @@ class Ties {
 
   // The row's own, staggered against the rows over and under it.
   void across(const BlockBed& bed, const Length& length, std::vector<TiePlan>& ties) const {
-    const double step = built_.tieAcross;
+    const double step = across_;
     const double first = plan_.layer.from + step * (rows_ % 2 == 0 ? 0.25 : 0.75);
     for (double k = std::ceil((length.from - first) / step) - 1;; ++k) {
       const double s = besideBarriers(first + k * step);
@@ -228,7 +254,7 @@ class Ties {
       }
       const bool between = i > 0 && i + 1 < ties.size();
       const bool needless = between && !ties[i].extra && (ties[i - 1].extra || ties[i + 1].extra) &&
-                            ties[i + 1].s - ties[i - 1].s < built_.tieAcross + kHair;
+                            ties[i + 1].s - ties[i - 1].s < across_ + kHair;
       if (needless)
         ties.erase(ties.begin() + static_cast<std::ptrdiff_t>(i));
       else
@@ -243,6 +269,7 @@ class Ties {
   std::vector<double> joints_;      // s of the movement joints
   std::map<int, double> besideAt_;  // by edge and side: the level of the last tie
   int rows_ = 0;
+  double across_ = 0;  // apart in the row being laid
 };
 
 }  // namespace

@@ -1,7 +1,10 @@
-// Where cavity trays lie: over every opening with a lintel in the outer leaf.
+// Where cavity trays lie: over every opening with a lintel in the outer leaf, and over level
+// barriers.
 #include <algorithm>
+#include <cmath>
 
 #include "model/works/cavity_plan.h"
+#include "model/works/stretches.h"
 
 namespace model {
 
@@ -9,13 +12,57 @@ namespace {
 
 // How far a tray rises across the cavity: common practice, no source.
 constexpr double kRise = 0.140, kLeastRise = 0.040;
-constexpr double kClear = 0.020;  // under the rafters, as holes in a gable are kept
+constexpr double kClear = 0.020;     // under the rafters, as holes in a gable are kept
+constexpr double kShortest = 0.050;  // of a stretch: common practice, no source
 
 // The lowest bed of the inner leaf that is high enough, or else as high as may be.
 double upperEdge(const std::vector<BlockBed>& beds, double low, double limit) {
   for (const BlockBed& bed : beds)
     if (bed.level > low + kRise - 1e-6) return std::min(bed.level, limit);
   return std::min(low + kRise, limit);
+}
+
+// Its lower edge lies in the first bed of the outer leaf that is not under the barrier's top.
+void overBarrier(const Job& job, const SettingOut& settingOut, const std::vector<BlockBed>& beds,
+                 size_t barrier, CavityPlan& plan) {
+  constexpr double kHair = 1e-4;
+  const double course = job.walls.course(), datum = settingOut.levels.dampCourse;
+  TrayPlan tray;
+  tray.over = TrayPlan::Over::Barrier;
+  tray.barrier = barrier;
+  tray.low = datum + course * std::ceil((plan.barriers[barrier].rect.z1 - datum - kHair) / course);
+  double limit = plan.slope.empty() ? plan.levelTop - kClear : 1e9;
+  // A course of the outer leaf stands on it.
+  if (plan.slope.empty() && tray.low + course > plan.outer.levelTop + kHair) return;
+  for (const BarrierPlan& other : plan.barriers)
+    if (!other.upright && other.rect.z1 > tray.low + kHair)
+      limit = std::min(limit, other.rect.z0 - kTrayThickness);
+  tray.high = upperEdge(beds, tray.low, limit);
+  if (tray.high < tray.low + kLeastRise) return;
+  std::vector<Stretch> stretches{{plan.layer.from + kClear, plan.layer.to - kClear}};
+  const Rect band{-1e9, tray.low, 1e9, tray.rect().z1};
+  const auto keepOff = [&](const Rect& r) {
+    if (r.overlaps(band)) leaveOut(r.s0, r.s1, stretches);
+  };
+  for (const Rect& opening : plan.openings) keepOff(opening);
+  for (const CloserPlan& closer : plan.closers) keepOff(closer.rect);
+  for (const Rect& sleeve : plan.sleeves) keepOff(sleeve);
+  for (const TrayPlan& before : plan.trays) keepOff(before.rect());
+  for (const CavityPlan::LowSlope& under : plan.underSlope(band.z1 + kClear))
+    leaveOut(under.from, under.to, stretches);
+  std::erase_if(stretches, [](const Stretch& s) { return s.to - s.from < kShortest; });
+  for (const Stretch& stretch : stretches) {
+    tray.from = stretch.from;
+    tray.to = stretch.to;
+    plan.trays.push_back(tray);
+    ++tray.piece;
+  }
+}
+
+bool reaches(const CavityPlan& plan, const TrayPlan& tray, bool start) {
+  constexpr double kHair = 1e-6;
+  return start ? tray.from < plan.layer.from + kClear + kHair
+               : tray.to > plan.layer.to - kClear - kHair;
 }
 
 }  // namespace
@@ -46,6 +93,28 @@ void planTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan) {
     tray.high = upperEdge(beds, tray.low, limit);
     // Right under the rafters there is no room, and the eaves keep the wall dry.
     if (tray.high > tray.low + kLeastRise) plan.trays.push_back(tray);
+  }
+}
+
+void planBarrierTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan) {
+  const std::vector<BlockBed> beds = blockBeds(job, settingOut, plan.inner);
+  for (size_t i = 0; i < plan.barriers.size(); ++i)
+    if (!plan.barriers[i].upright) overBarrier(job, settingOut, beds, i, plan);
+}
+
+void meetRoundCorner(const CavityPlan& other, bool atStart, CavityPlan& plan) {
+  constexpr double kSame = 1e-6;
+  for (TrayPlan& tray : plan.trays) {
+    if (tray.over != TrayPlan::Over::Barrier || !reaches(plan, tray, atStart)) continue;
+    const bool goesOn =
+        std::any_of(other.trays.begin(), other.trays.end(), [&](const TrayPlan& beyond) {
+          return beyond.over == TrayPlan::Over::Barrier && reaches(other, beyond, !atStart) &&
+                 std::fabs(beyond.low - tray.low) < kSame &&
+                 std::fabs(beyond.high - tray.high) < kSame;
+        });
+    if (!goesOn) continue;
+    (atStart ? tray.from : tray.to) = atStart ? plan.layer.from : plan.layer.to;
+    (atStart ? tray.stopFrom : tray.stopTo) = false;
   }
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "model/walls/wall_names.h"
+#include "model/works/cavity_parts.h"
 #include "model/works/lintel_placement.h"
 #include "model/works/wall_infill.h"
 
@@ -66,21 +67,21 @@ std::vector<WeepHole> weepHoles(const Job& job, const SettingOut& settingOut,
     std::erase_if(joints, [&](const Rect& joint) { return inGap(cavity.outer, joint); });
     for (const Rect& r : spaced(joints, apart)) holes.push_back({tray, r});
   };
+  const WallLayer& leaf = cavity.outer.layer;
   for (size_t i = 0; i < cavity.trays.size(); ++i) {
     const TrayPlan& tray = cavity.trays[i];
     const auto band =
         std::find_if(outer.bands.begin(), outer.bands.end(),
                      [&](const CourseBand& b) { return b.bottom > tray.low - kLevel; });
     if (band == outer.bands.end()) continue;
-    drain(i, static_cast<size_t>(band - outer.bands.begin()), tray.from + kInside,
-          tray.to - kInside);
+    drain(i, static_cast<size_t>(band - outer.bands.begin()),
+          std::max(tray.from, leaf.from) + kInside, std::min(tray.to, leaf.to) - kInside);
   }
   const WallLine& line = settingOut.walls[cavity.wall];
   const double ground = levelsAlong(settingOut.terrain, line.start, line.end).high;
   for (size_t band = 0; band < outer.bands.size(); ++band) {
     const CourseBand& course = outer.bands[band];
     if (course.number != -1 || course.bottom < ground + kOverGround) continue;
-    const WallLayer& leaf = cavity.outer.layer;
     drain(std::nullopt, band, std::max(cavity.layer.from, leaf.from) + kInside,
           std::min(cavity.layer.to, leaf.to) - kInside);
   }
@@ -99,10 +100,10 @@ void buildWeepVents(const Job& job, const SettingOut& settingOut, const CavityPl
       element.quantity.amount += 1;
     }
     element.quantity.unit = Unit::Each;
-    const std::string over =
-        tray ? openingLabel(settingOut, cavity.trays[*tray].opening) : std::string();
-    element.id = layerId(line, "weep vents") + "/" + (tray ? over : "foot of the cavity");
-    element.name = tray ? "Weep vents over " + over
+    const TrayNames names = tray ? namesOf(settingOut, cavity, cavity.trays[*tray])
+                                 : TrayNames{"foot of the cavity", ""};
+    element.id = layerId(line, "weep vents") + "/" + names.id;
+    element.name = tray ? "Weep vents over " + names.over
                         : layerName(line, "weep vents") + ", at the foot of the cavity";
     element.kind = ElementKind::WeepVent;
     element.material = Material::Membrane;

@@ -376,6 +376,20 @@ void drawBarriers(Dice& dice, Job& job) {
   }
 }
 
+// A level barrier at one height round two walls or all, so that its trays meet at corners.
+void drawBarrierRound(Dice& dice, Job& job) {
+  const size_t n = job.outline.size();
+  const size_t first = static_cast<size_t>(dice.between(0, static_cast<int>(n) - 1));
+  const size_t count = dice.chance(50) ? n : 2;
+  const double level = toMm(job.storeys.back().floor + dice.real(0.1, 2.2));
+  for (size_t i = 0; i < count; ++i) {
+    const std::string wall = model::nameOfWall((first + i) % n, n);
+    tryWith(job, [&](Job& j) {
+      j.cavityBarriers.push_back({wall, "", std::nullopt, level, 0.075});
+    });
+  }
+}
+
 // A low old house along one of the walls, and the wall beside that joined to it. Its roof stays
 // under the new eaves.
 void drawJunction(Dice& dice, Job& job) {
@@ -470,6 +484,7 @@ Job drawJob(unsigned seed) {
   }
   if (dice.chance(40)) drawBarriers(dice, job);
   if (dice.chance(40)) drawJunction(dice, job);
+  if (dice.chance(30)) drawBarrierRound(dice, job);
   return job;
 }
 
