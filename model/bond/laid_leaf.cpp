@@ -78,6 +78,8 @@ class LeafLayer {
 
   void gatherCuts() {
     cuts_ = plan_.cuts();
+    for (const DampStepPlan& step : plan_.dampSteps)
+      for (const Rect& joint : step.joints(job_.walls.joint)) cuts_.push_back(joint);
     for (const FoundationRun& run : out_.foundations) {
       if (run.wall != plan_.wall) continue;
       const double from = run.from <= kHair ? -kFar : run.from;

@@ -73,6 +73,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkLimits(checking);
   checkRoofOnSite(checking);
   checkTrenchDepths(checking);
+  checkGroundUnderSteps(checking);
   checkDeepFill(checking);
   checkBareCellarWalls(checking);
   checkOpeningsOverDrops(checking);

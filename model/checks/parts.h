@@ -37,8 +37,9 @@ void checkScaffoldRoom(const Checking&);      // beside boundary, buildings and 
 void checkProfileRoom(const Checking&);       // the same for profile boards
 void checkLimits(const Checking&);            // of a permission
 void checkTrenchDepths(const Checking&);
-void checkDeepFill(const Checking&);         // under a slab
-void checkBareCellarWalls(const Checking&);  // out of the ground
+void checkGroundUnderSteps(const Checking&);  // of the damp course
+void checkDeepFill(const Checking&);          // under a slab
+void checkBareCellarWalls(const Checking&);   // out of the ground
 void checkOpeningsOverDrops(const Checking&);
 void checkOpeningsFacingBuildings(const Checking&);
 void checkEavesOverOpenings(const Checking&);

@@ -237,6 +237,7 @@ struct Job {
   std::vector<MovementJoint> movementJoints;
   std::vector<AirBrick> airBricks;
   std::vector<CavityBarrier> cavityBarriers;
+  std::vector<DampCourseStep> dampCourseSteps;
   std::vector<WallJunction> junctions;
   std::vector<GardenWall> gardenWalls;
   LayingRates laying;

@@ -21,6 +21,7 @@ std::vector<KeySpec> floorKeys();
 std::vector<KeySpec> openingKeys();
 std::vector<KeySpec> airBrickKeys();
 std::vector<KeySpec> cavityBarrierKeys();
+std::vector<KeySpec> dampCourseStepKeys();
 std::vector<KeySpec> junctionKeys();
 std::vector<KeySpec> movementJointKeys();
 std::vector<KeySpec> gardenWallKeys();

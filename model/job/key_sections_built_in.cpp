@@ -70,6 +70,26 @@ std::vector<KeySpec> cavityBarrierKeys() {
   };
 }
 
+std::vector<KeySpec> dampCourseStepKeys() {
+  return {
+      {"damp_course_step", "wall", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.dampCourseSteps[i].wall; }, 0, 0, "\"A-B\"",
+       "The wall it is in", nullptr, nullptr, true},
+      {"damp_course_step", "from", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.dampCourseSteps[i].from; }, 0, 0, "\"A\"",
+       "The corner that `at` and `to` are measured from", nullptr, nullptr, true},
+      {"damp_course_step", "at", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.dampCourseSteps[i].at; }, 0, 1000, "1800",
+       "Along the outer face from that corner to where it steps up", nullptr, nullptr, true},
+      {"damp_course_step", "to", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.dampCourseSteps[i].to; }, 0, 1000, "4500",
+       "Along the outer face from that corner to where it is down again", nullptr, nullptr, true},
+      {"damp_course_step", "courses", ValueKind::Count,
+       [](Job& job, size_t i) -> Slot { return &job.dampCourseSteps[i].courses; }, 1, 8, "3",
+       "How many courses of bricks it lies higher there", nullptr, nullptr, true},
+  };
+}
+
 std::vector<KeySpec> junctionKeys() {
   return {
       {"junction", "wall", ValueKind::Text,

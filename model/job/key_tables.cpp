@@ -59,7 +59,8 @@ constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings"
                kTolerance[] = "tolerance", kQuestion[] = "question",
                kMovementJoint[] = "movement_joint", kAirBrick[] = "air_brick",
                kGardenWall[] = "garden_wall", kCavityBarrier[] = "cavity_barrier",
-               kJunction[] = "junction", kDates[] = "programme.dates", kMonth[] = "programme.month",
+               kDampCourseStep[] = "damp_course_step", kJunction[] = "junction",
+               kDates[] = "programme.dates", kMonth[] = "programme.month",
                kStage[] = "programme.stage", kSplit[] = "programme.split", kOwn[] = "programme.own",
                kLink[] = "programme.link", kDelivery[] = "programme.delivery",
                kView[] = "programme.view";
@@ -181,6 +182,12 @@ const std::vector<TableSpec>& tableTable() {
       listed<kCavityBarrier, &Job::cavityBarriers>(
           200, nullptr, "cavity barrier", "cavityBarriers",
           "What closes the cavity to fire, where the drawing has it; repeat the section for each."),
+      listed<kDampCourseStep, &Job::dampCourseSteps>(
+          100, nullptr, "step of the damp course", "dampCourseSteps",
+          "A length of wall along which the ground outside is higher, and with it the damp course "
+          "of "
+          "the outer leaf; repeat the section for each. A strip goes up either end of it, and a "
+          "cavity tray rises from it to the inner leaf, whose damp course goes on below."),
       listed<kJunction, &Job::junctions>(
           50, nullptr, "junction", "junctions",
           "How the end of a wall is joined to a building that stands there already; repeat the "

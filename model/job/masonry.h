@@ -103,6 +103,14 @@ struct CavityBarrier {
   double width = 0.100;         // as seen on the elevation: across when upright, high when level
 };
 
+// A length of wall along which the outer leaf's damp course is a step higher, because the ground
+// outside is.
+struct DampCourseStep {
+  std::string wall, from;
+  double at = 0, to = 0;  // along the outer face, to where it steps up and to where it is down again
+  int courses = 1;        // whole courses over the damp course
+};
+
 // How a new wall is joined to a building that stands there already.
 enum class JunctionKind {
   StarterTies,  // ties from a strip that is fixed to the old wall, in the bed joints of the new

@@ -83,6 +83,7 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateMovementJoints(v, plan);
   validateAirBricks(v, plan, levels);
   validateCavityBarriers(v, plan, levels);
+  validateDampCourseSteps(v, plan, levels);
   validateRoof(v, plan, levels);
   validateSite(v, plan);
   validateJunctions(v, plan, levels);

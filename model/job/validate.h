@@ -93,6 +93,9 @@ void validateAirBricks(const Validation& v, const std::optional<PlanFacts>& plan
 // Openings are known to lie in their walls.
 void validateCavityBarriers(const Validation& v, const std::optional<PlanFacts>& plan,
                             const LevelFacts& levels);
+// Openings are known to lie in their walls.
+void validateDampCourseSteps(const Validation& v, const std::optional<PlanFacts>& plan,
+                             const LevelFacts& levels);
 // After validateSite(), by which buildings are known to be sound.
 void validateJunctions(const Validation& v, const std::optional<PlanFacts>& plan,
                        const LevelFacts& levels);

@@ -1,9 +1,13 @@
 // The site: its boundary, its levels, and what stands on it.
 #include <algorithm>
 #include <cmath>
+#include <utility>
+
+#include <glm/geometric.hpp>
 
 #include "model/geometry/grown.h"
 #include "model/job/dig_room.h"
+#include "model/job/job_names.h"
 #include "model/job/validate.h"
 #include "model/job/value_words.h"
 
@@ -111,6 +115,24 @@ void validateSpots(const Validation& v, const std::optional<Polygon>& boundary) 
   }
 }
 
+// Is the outer leaf's damp course stepped up in the place of the outline that is nearest?
+bool besideStep(const Validation& v, const PlanFacts& plan, const Vec2& spot) {
+  const double nearest = distanceToOutline(plan.outline, spot);
+  for (size_t i = 0; i < v.job.dampCourseSteps.size(); ++i) {
+    const DampCourseStep& step = v.job.dampCourseSteps[i];
+    const auto wall = wallNamed(step.wall, plan.corners());
+    if (!wall) continue;
+    Vec2 a = v.job.outline[*wall], b = v.job.outline[(*wall + 1) % plan.corners()];
+    if (step.from != letterOfCorner(*wall)) std::swap(a, b);
+    const Vec2 along = (b - a) / plan.length[*wall];
+    const double s = glm::dot(spot - a, along);
+    const double away = std::abs(glm::dot(spot - a, Vec2{-along.y, along.x}));
+    if (s > step.at - kSamePlace && s < step.to + kSamePlace && away < nearest + kSamePlace)
+      return true;
+  }
+  return false;
+}
+
 void warnOfLowDampCourse(const Validation& v, const PlanFacts& plan, const LevelFacts& levels) {
   for (size_t i = 0; i < v.job.site.spots.size(); ++i) {
     const SpotLevel& spot = v.job.site.spots[i];
@@ -119,6 +141,7 @@ void warnOfLowDampCourse(const Validation& v, const PlanFacts& plan, const Level
     const bool beside =
         contains(plan.outline, spot.at) || distanceToOutline(plan.outline, spot.at) < 1.0;
     if (!beside || levels.dampCourse - spot.level >= 0.150 - 1e-6) continue;
+    if (besideStep(v, plan, spot.at)) continue;  // that is held against the step itself
     const double above = levels.dampCourse - spot.level;
     // NHBC Good Craftsmanship Guide, Brickwork; Approved Document C.
     v.warning(path + ".level",

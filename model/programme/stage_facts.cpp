@@ -196,6 +196,8 @@ StageFacts::StageFacts(const Job& job, const SettingOut& settingOut, const Works
     if (e.kind == ElementKind::CavityBarrier) barriers_.insert(e.placed.stage);
     if (e.kind == ElementKind::CavityTray && e.id.find("/long cavity tray/") != std::string::npos)
       longTrays_.insert(e.placed.stage);
+    if (e.kind == ElementKind::DampCourse && e.id.find("/damp course/step ") != std::string::npos)
+      steps_.insert(e.placed.stage);
     if (e.kind == ElementKind::JointFiller) joints_.insert(e.placed.stage);
   }
 }
@@ -207,6 +209,7 @@ std::string StageFacts::asTheyRise(const StageKey& key) const {
   if (job_.walls.cavity > 0 && job_.walls.insulation > 0) rising.push_back("insulation");
   if (barriers_.count(key)) rising.push_back("cavity barriers");
   if (longTrays_.count(key)) rising.push_back("the cavity trays over level barriers");
+  if (steps_.count(key)) rising.push_back("the stepped damp course with its tray");
   if (joints_.count(key)) rising.push_back("the filler of the movement joints");
   return rising.empty() ? "" : ", " + inSeries(rising) + " as they rise";
 }

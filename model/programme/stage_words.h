@@ -74,9 +74,9 @@ class StageFacts {
   std::map<std::string, std::string> facts_;         // of the whole job
   std::map<StageKey, std::vector<double>> lintels_;  // undersides, by the stage that beds them
   std::vector<StageKey> scaffoldLifts_;
-  std::map<StageKey, std::string> joined_;            // to old walls
-  std::set<StageKey> barriers_, longTrays_, joints_;  // stages with cavity barriers, trays over
-                                                      // level ones, movement joints
+  std::map<StageKey, std::string> joined_;  // to old walls
+  // Stages with cavity barriers, trays over level ones, movement joints, steps of the damp course.
+  std::set<StageKey> barriers_, longTrays_, joints_, steps_;
 };
 
 }  // namespace model

@@ -65,8 +65,9 @@ void countDampCourses(const TakeoffInput& in, Tally& tally) {
     const auto wall = in.settingOut.wallNamed(e.wall);
     if (!wall) continue;
     const bool atJambs = e.id.find("/jambs/") != std::string::npos;
+    const bool atStep = e.id.find("/damp course/step ") != std::string::npos;
     if (e.kind == ElementKind::DampCourse &&
-        (atJambs || e.placed.stage.kind == StageKind::DampCourse)) {
+        (atJambs || atStep || e.placed.stage.kind == StageKind::DampCourse)) {
       const double width = extentAlong(e.solid, Vec3(in.settingOut.walls[*wall].outward, 0));
       const TakeoffItem item =
           atJambs ? TakeoffItem{"Damp course, upright at jambs", Unit::Metre, waste::kMembrane, 1,
@@ -76,7 +77,7 @@ void countDampCourses(const TakeoffInput& in, Tally& tally) {
       tally.add(item, e.quantity.amount, e.placed.stage);
     } else if (e.kind == ElementKind::CavityTray) {
       tally.add({"Cavity trays", Unit::Metre, waste::kMembrane, 0.1,
-                 "as long as their lintels, or along level barriers"},
+                 "as long as their lintels or steps of the damp course, or along level barriers"},
                 e.quantity.amount, e.placed.stage);
       // A shell each, and one for the sheet.
       const auto shells = pieceSizes(e.solid, Vec3(in.settingOut.walls[*wall].along, 0)).size();

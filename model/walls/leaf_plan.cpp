@@ -253,7 +253,10 @@ LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, Lea
   if (plan.layer.empty()) return plan;
   plan.levelTop = levelTopOf(job, settingOut, plan.layer, wall, side == LeafSide::Outer);
   plan.openings = openingsIn(settingOut, plan.layer, wall);
-  if (side == LeafSide::Outer) plan.gaps = movementJointsIn(job, settingOut, wall);
+  if (side == LeafSide::Outer) {
+    plan.gaps = movementJointsIn(job, settingOut, wall);
+    plan.dampSteps = dampStepsIn(job, settingOut, wall);
+  }
   planLintels(job, settingOut, plan);
   if (side == LeafSide::Inner)
     planPadstones(job, settingOut, plan);

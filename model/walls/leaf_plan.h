@@ -7,6 +7,7 @@
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
 #include "model/settingout/stage_key.h"
+#include "model/walls/damp_course_steps.h"
 #include "model/walls/movement_joints.h"
 #include "model/walls/wall_layer.h"
 
@@ -58,9 +59,11 @@ struct LeafPlan {
   std::vector<PadstonePlan> padstones;
   std::vector<SillPlan> sills;
   std::vector<VentPlan> vents;
-  std::vector<MovementGap> gaps;  // in the outer leaf
+  std::vector<MovementGap> gaps;        // in the outer leaf
+  std::vector<DampStepPlan> dampSteps;  // in the outer leaf
 
-  std::vector<Rect> cuts() const;  // all of these but the gaps, which are as high as the leaf
+  // All of these but the gaps, which are as high as the leaf, and the steps, which are thin.
+  std::vector<Rect> cuts() const;
 };
 
 LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, LeafSide side);

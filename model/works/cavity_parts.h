@@ -26,7 +26,8 @@ struct TrayNames {
 };
 TrayNames namesOf(const SettingOut& settingOut, const CavityPlan& plan, const TrayPlan& tray);
 
-// Trays over openings and level barriers as far as they cross the cavity, with their stop ends.
+// Trays over openings, level barriers and steps of the damp course as far as they cross the cavity,
+// with their stop ends.
 void buildCavityTrays(const Job& job, const SettingOut& settingOut, const CavityPlan& plan,
                       Works& works);
 

@@ -92,6 +92,7 @@ CavityPlan planWithTrays(const Job& job, const SettingOut& settingOut, size_t wa
       if (through.airBrick == vent.airBrick) plan.sleeves.push_back(vent.rect);
   plan.barriers = barrierPlan(job, settingOut, plan.layer, wall, plan.levelTop);
   planTrays(job, settingOut, plan);
+  planStepTrays(job, settingOut, plan);
   planBarrierTrays(job, settingOut, plan);
   return plan;
 }

@@ -11,14 +11,15 @@
 
 namespace model {
 
-// A tray: a sheet that rises from a bed of the outer leaf, over a lintel or over a level barrier,
-// to a bed of the inner leaf.
+// A tray: a sheet that rises from a bed of the outer leaf, over a lintel, over a level barrier or
+// from where the damp course is stepped up, to a bed of the inner leaf.
 struct TrayPlan {
-  enum class Over { Lintel, Barrier };
+  enum class Over { Lintel, Barrier, Step };
   Over over = Over::Lintel;
   size_t opening = 0;        // over a lintel: into SettingOut::openings
   size_t lintel = 0;         // and into CavityPlan::outer.lintels
   size_t barrier = 0;        // over a barrier: into CavityPlan::barriers
+  size_t step = 0;           // from a step: into CavityPlan::outer.dampSteps
   size_t piece = 0;          // of the stretches over that barrier, along the wall
   double from = 0, to = 0;   // s: as long as the lintel, or of the stretch
   double low = 0, high = 0;  // levels of the sheet's underside at the outer and the inner leaf
@@ -89,6 +90,8 @@ void planTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
 // at every end. meetRoundCorner() takes off those between two walls where the trays of both are at
 // one level.
 void planBarrierTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
+// As long as the step, with a stop end at either end. Before the barriers' trays, which keep off.
+void planStepTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
 void meetRoundCorner(const CavityPlan& other, bool atStart, CavityPlan& plan);
 void planTies(const Job& job, const SettingOut& settingOut, CavityPlan& plan);
 

@@ -1,4 +1,5 @@
-// Cavity trays over openings and level barriers, each with a stop end where it ends.
+// Cavity trays over openings, level barriers and steps of the damp course, each with a stop end
+// where it ends.
 #include <algorithm>
 
 #include "model/level_text.h"
@@ -10,6 +11,18 @@
 namespace model {
 
 namespace {
+
+const char* kindOf(TrayPlan::Over over) {
+  switch (over) {
+    case TrayPlan::Over::Lintel:
+      return "cavity tray";
+    case TrayPlan::Over::Barrier:
+      return "long cavity tray";
+    case TrayPlan::Over::Step:
+      break;
+  }
+  return "damp course tray";
+}
 
 // ", with stop ends", ", with a stop end at corner B" ...
 std::string endsOf(const SettingOut& settingOut, const WallLine& line, const TrayPlan& tray) {
@@ -26,6 +39,13 @@ TrayNames namesOf(const SettingOut& settingOut, const CavityPlan& plan, const Tr
   if (tray.over == TrayPlan::Over::Lintel) {
     const std::string over = openingLabel(settingOut, tray.opening);
     return {over, over};
+  }
+  if (tray.over == TrayPlan::Over::Step) {
+    const DampStepPlan& step = plan.outer.dampSteps[tray.step];
+    const bool more = plan.outer.dampSteps.size() > 1;
+    const std::string id = "step " + std::to_string(step.step + 1);
+    return {id, (more ? id + " of the damp course" : "the stepped damp course") + ", wall " +
+                    line.name};
   }
   const BarrierPlan& barrier = plan.barriers[tray.barrier];
   size_t level = 0, pieces = 0;
@@ -59,8 +79,7 @@ void buildCavityTrays(const Job& job, const SettingOut& settingOut, const Cavity
     const Polygon stop{{out, tray.low + thick}, {in, tray.high + thick}, {out, tray.high + thick}};
     if (tray.stopFrom) element.solid.append(alongWall(line, stop, tray.from, tray.from + thick));
     if (tray.stopTo) element.solid.append(alongWall(line, stop, tray.to - thick, tray.to));
-    const bool lintel = tray.over == TrayPlan::Over::Lintel;
-    element.id = layerId(line, lintel ? "cavity tray" : "long cavity tray") + "/" + names.id;
+    element.id = layerId(line, kindOf(tray.over)) + "/" + names.id;
     element.name = "Cavity tray over " + names.over + endsOf(settingOut, line, tray);
     element.kind = ElementKind::CavityTray;
     element.material = Material::Membrane;

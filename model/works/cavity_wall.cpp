@@ -52,6 +52,8 @@ class LeafBuilder {
     if (plan_.layer.empty()) return;
     parts_.emplace(layLeaf(job_, settingOut_, bonds_, plan_), plan_.layer, works_);
     cuts_ = plan_.cuts();
+    for (const DampStepPlan& step : plan_.dampSteps)
+      for (const Rect& strip : step.strips()) cuts_.push_back(strip);
     if (plan_.side == LeafSide::Outer) toothings_ = toothingsOf(job_, settingOut_, cavity_.wall);
     if (plan_.side == LeafSide::Outer && !cavity_.empty()) {
       weepHoles_ = weepHoles(job_, settingOut_, cavity_, parts_->laid());

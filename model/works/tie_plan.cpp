@@ -8,6 +8,7 @@
 #include "model/walls/movement_joints.h"
 #include "model/walls/parapet_line.h"
 #include "model/works/cavity_plan.h"
+#include "model/works/stretches.h"
 #include "model/works/wall_infill.h"
 
 namespace model {
@@ -48,7 +49,7 @@ class Ties {
       if (row && barrierBetween(last, beds[i].level))
         across_ *= std::min(1.0, built_.tieUp / (beds[i].level - last));
       if (row) last = beds[i].level;
-      layBed(beds[i], next, row);
+      layBed(beds[i], next, row ? whole() : besideSteps(beds, i, last));
       rows_ += row ? 1 : 0;
     }
   }
@@ -102,6 +103,27 @@ class Ties {
     return std::any_of(plan_.trays.begin(), plan_.trays.end(), [&](const TrayPlan& tray) {
       return tray.over == TrayPlan::Over::Barrier && crosses(tie, tray);
     });
+  }
+
+  static std::vector<Stretch> whole() { return {{-1e9, 1e9}}; }
+
+  // Where the tray of a step takes ties out of a row, they lie in the beds next over and under it
+  // that are clear. `last`: of the row at or under this bed.
+  std::vector<Stretch> besideSteps(const std::vector<BlockBed>& beds, size_t bed,
+                                   double last) const {
+    std::vector<Stretch> stretches;
+    for (const TrayPlan& tray : plan_.trays) {
+      const auto isCrossed = [&](size_t i) { return crosses(tieIn(beds[i], 0), tray); };
+      if (tray.over != TrayPlan::Over::Step || isCrossed(bed)) continue;
+      const bool over = bed > 0 && isCrossed(bed - 1),
+                 under = bed + 1 < beds.size() && isCrossed(bed + 1);
+      // Under it: when the next row, which would be in time, is one of those that are crossed.
+      if (over && last > tray.low - kHair)
+        stretches.push_back({tray.from, tray.to});
+      else if (under && last + built_.tieUp < tray.high)
+        stretches.push_back({tray.from, tray.to});
+    }
+    return stretches;
   }
 
   // A row that comes too high after a barrier and its tray has more ties, so that there are as
@@ -181,7 +203,8 @@ class Ties {
     return free;
   }
 
-  void layBed(const BlockBed& bed, double next, bool row) {
+  // `row`: the lengths of the wall in which it has a row of ties.
+  void layBed(const BlockBed& bed, double next, const std::vector<Stretch>& row) {
     std::vector<TiePlan> laid;
     for (const Length& length : freeLengths(bed)) {
       std::vector<TiePlan> ties;
@@ -199,7 +222,8 @@ class Ties {
       };
       beside(length.atFrom, true, length.from + reach(length.atFrom));
       beside(length.atTo, false, length.to - reach(length.atTo));
-      if (row) across(bed, length, ties);
+      for (const Stretch& part : row)
+        across(bed, std::max(length.from, part.from), std::min(length.to, part.to), ties);
       std::sort(ties.begin(), ties.end(),
                 [](const TiePlan& a, const TiePlan& b) { return a.s < b.s; });
       keepApart(ties);
@@ -224,13 +248,13 @@ class Ties {
   }
 
   // The row's own, staggered against the rows over and under it.
-  void across(const BlockBed& bed, const Length& length, std::vector<TiePlan>& ties) const {
+  void across(const BlockBed& bed, double from, double to, std::vector<TiePlan>& ties) const {
     const double step = across_;
     const double first = plan_.layer.from + step * (rows_ % 2 == 0 ? 0.25 : 0.75);
-    for (double k = std::ceil((length.from - first) / step) - 1;; ++k) {
+    for (double k = std::ceil((from - first) / step) - 1;; ++k) {
       const double s = besideBarriers(first + k * step);
-      if (s > length.to + 1e-9 && first + k * step > length.to) return;
-      if (s > length.from - 1e-9 && s < length.to + 1e-9) ties.push_back(tieIn(bed, s));
+      if (s > to + 1e-9 && first + k * step > to) return;
+      if (s > from - 1e-9 && s < to + 1e-9) ties.push_back(tieIn(bed, s));
     }
   }
 

@@ -22,6 +22,22 @@ double upperEdge(const std::vector<BlockBed>& beds, double low, double limit) {
   return std::min(low + kRise, limit);
 }
 
+// How high a tray between two places may rise from its lower edge: clear of all that is there.
+double limitOver(const TrayPlan& tray, const CavityPlan& plan) {
+  double limit = plan.topBetween(tray.from, tray.to) - kClear;
+  const auto keepUnder = [&](const Rect& other) {
+    if (other.s0 < tray.to && other.s1 > tray.from && other.z1 > tray.low)
+      limit = std::min(limit, other.z0 - kTrayThickness);
+  };
+  for (const Rect& opening : plan.openings) keepUnder(opening);
+  for (const CloserPlan& closer : plan.closers) keepUnder(closer.rect);
+  for (const Rect& sleeve : plan.sleeves) keepUnder(sleeve);
+  for (const BarrierPlan& barrier : plan.barriers)
+    if (!barrier.upright) keepUnder(barrier.rect);
+  for (const TrayPlan& before : plan.trays) keepUnder(before.rect());
+  return limit;
+}
+
 // Its lower edge lies in the first bed of the outer leaf that is not under the barrier's top.
 void overBarrier(const Job& job, const SettingOut& settingOut, const std::vector<BlockBed>& beds,
                  size_t barrier, CavityPlan& plan) {
@@ -79,19 +95,23 @@ void planTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan) {
     tray.to = std::min(lintel.rect.s1, plan.layer.to - kClear);
     tray.low = lintel.rect.z1;
     if (tray.to - tray.from < kClear) continue;
-    double limit = plan.topBetween(tray.from, tray.to) - kClear;
-    const auto keepUnder = [&](const Rect& other) {
-      if (other.s0 < tray.to && other.s1 > tray.from && other.z1 > tray.low)
-        limit = std::min(limit, other.z0 - kTrayThickness);
-    };
-    for (const Rect& opening : plan.openings) keepUnder(opening);
-    for (const CloserPlan& closer : plan.closers) keepUnder(closer.rect);
-    for (const Rect& sleeve : plan.sleeves) keepUnder(sleeve);
-    for (const BarrierPlan& barrier : plan.barriers)
-      if (!barrier.upright) keepUnder(barrier.rect);
-    for (const TrayPlan& before : plan.trays) keepUnder(before.rect());
-    tray.high = upperEdge(beds, tray.low, limit);
+    tray.high = upperEdge(beds, tray.low, limitOver(tray, plan));
     // Right under the rafters there is no room, and the eaves keep the wall dry.
+    if (tray.high > tray.low + kLeastRise) plan.trays.push_back(tray);
+  }
+}
+
+void planStepTrays(const Job& job, const SettingOut& settingOut, CavityPlan& plan) {
+  const std::vector<BlockBed> beds = blockBeds(job, settingOut, plan.inner);
+  for (size_t i = 0; i < plan.outer.dampSteps.size(); ++i) {
+    const DampStepPlan& step = plan.outer.dampSteps[i];
+    TrayPlan tray;
+    tray.over = TrayPlan::Over::Step;
+    tray.step = i;
+    tray.from = step.from;
+    tray.to = step.to;
+    tray.low = step.level;
+    tray.high = upperEdge(beds, tray.low, limitOver(tray, plan));
     if (tray.high > tray.low + kLeastRise) plan.trays.push_back(tray);
   }
 }

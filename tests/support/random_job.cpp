@@ -390,6 +390,20 @@ void drawBarrierRound(Dice& dice, Job& job) {
   }
 }
 
+// A length of wall whose outer damp course is stepped up, where it fits.
+void drawDampStep(Dice& dice, Job& job) {
+  const size_t n = job.outline.size();
+  const size_t wall = static_cast<size_t>(dice.between(0, static_cast<int>(n) - 1));
+  const double length = edgeLength(job.outline, wall);
+  model::DampCourseStep step;
+  step.wall = model::nameOfWall(wall, n);
+  step.from = model::letterOfCorner(dice.chance(50) ? wall : (wall + 1) % n);
+  step.at = toMm(dice.real(0.1, 0.6) * length);
+  step.to = toMm(step.at + dice.real(0.1, 0.8) * (length - step.at));
+  step.courses = dice.between(1, 8);
+  tryWith(job, [&](Job& j) { j.dampCourseSteps.push_back(step); });
+}
+
 // A low old house along one of the walls, and the wall beside that joined to it. Its roof stays
 // under the new eaves.
 void drawJunction(Dice& dice, Job& job) {
@@ -485,6 +499,7 @@ Job drawJob(unsigned seed) {
   if (dice.chance(40)) drawBarriers(dice, job);
   if (dice.chance(40)) drawJunction(dice, job);
   if (dice.chance(30)) drawBarrierRound(dice, job);
+  for (int i = dice.between(0, 6); i > 0; --i) drawDampStep(dice, job);
   return job;
 }
 

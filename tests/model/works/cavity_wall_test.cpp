@@ -164,8 +164,9 @@ TEST(CavityWall, TheOuterLeafStopsOnWholeCoursesInEveryLift) {
     for (const Element& e : wallsOf(job, out).elements) {
       const StageKind kind = e.placed.stage.kind;
       const bool inLift = kind == StageKind::RunIn || kind == StageKind::RaiseCorners;
-      // Weep holes are no courses.
-      if (!out.openings.empty() || !job.cavityBarriers.empty()) continue;
+      // Weep holes and steps of the damp course are no courses.
+      const bool drained = !job.cavityBarriers.empty() || !job.dampCourseSteps.empty();
+      if (!out.openings.empty() || drained) continue;
       if (e.kind != ElementKind::OuterLeaf || !inLift) continue;
       for (const Vec3& p : e.solid.points) {
         const double courses = (p.z - out.levels.dampCourse) / job.walls.course();
