@@ -107,8 +107,9 @@ struct CavityBarrier {
 // outside is.
 struct DampCourseStep {
   std::string wall, from;
-  double at = 0, to = 0;  // along the outer face, to where it steps up and to where it is down again
-  int courses = 1;        // whole courses over the damp course
+  double at = 0,
+         to = 0;    // along the outer face, to where it steps up and to where it is down again
+  int courses = 1;  // whole courses over the damp course
 };
 
 // How a new wall is joined to a building that stands there already.

@@ -24,8 +24,8 @@ TEST(BarrierTrays, AreTakenOffByTheMetreWithTheStopEndsThatTheyHave) {
   EXPECT_EQ(amountOf(ring, "Stop ends of cavity trays"), 0);
   job.cavityBarriers.pop_back();
   const Model three = buildModel(job);
-  EXPECT_NEAR(amountOf(three, "Cavity trays"),
-              2 * 6.74 + 4.49 - 4 * 0.1525 - 2 * (0.2025 + 0.020), 1e-6);
+  EXPECT_NEAR(amountOf(three, "Cavity trays"), 2 * 6.74 + 4.49 - 4 * 0.1525 - 2 * (0.2025 + 0.020),
+              1e-6);
   EXPECT_EQ(amountOf(three, "Stop ends of cavity trays"), 2);
 }
 

@@ -21,7 +21,7 @@ TEST(DampCourseSteps, AreTakenOffWithTheDampCourseOfTheirWidth) {
   const auto more = [&](const std::string& item) {
     return amountOf(stepped, item) - amountOf(plain, item);
   };
-  EXPECT_NEAR(more("Damp course, 102.5 wide"), 2.2 + 2 * 0.225, 1e-6);
+  EXPECT_NEAR(more("Damp course, 103 wide"), 2.2 + 2 * 0.225, 1e-6);
   EXPECT_NEAR(more("Cavity trays"), 2.2, 1e-6);
   EXPECT_EQ(more("Stop ends of cavity trays"), 2);
   EXPECT_GE(more("Weep vents"), 3);
