@@ -295,14 +295,16 @@ bool Session::viewKey(int key) {
   const SheetLayout layout = layoutNow();
   const bool elsewhere = (key >= GLFW_KEY_1 && key <= GLFW_KEY_9) || key == GLFW_KEY_V ||
                          key == GLFW_KEY_P || key == GLFW_KEY_F;
-  if (elsewhere) walking_.reset();
+  if (elsewhere) {
+    walking_.reset();
+    wantedView_.reset();
+  }
   if (key >= GLFW_KEY_1 && key <= GLFW_KEY_9) {
     state_.goToView(viewOrder()[size_t(key - GLFW_KEY_1)], job_->scene, layout);
     return true;
   }
   if (key == GLFW_KEY_V) {
-    if (const StageView* own = job_->views.waitFor(frameNow().stage))
-      state_.goToStageView(*own, job_->scene, layout);
+    goToOwnView();
     return true;
   }
   if (key == GLFW_KEY_W) {

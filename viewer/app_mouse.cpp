@@ -245,6 +245,7 @@ void Session::wheel(const glm::vec2& at, const glm::vec2& steps) {
 }
 
 void Session::turnBy(double azimuth, double elevation) {
+  wantedView_.reset();
   state_.holdStill();
   if (walking_) {
     // The drawing follows the hand: one looks the other way.
@@ -256,6 +257,7 @@ void Session::turnBy(double azimuth, double elevation) {
 }
 
 void Session::moveBy(const glm::vec2& parts) {
+  wantedView_.reset();
   if (walking_) return;
   const Box sheet = layoutNow().sheet;
   state_.holdStill();
@@ -264,6 +266,7 @@ void Session::moveBy(const glm::vec2& parts) {
 }
 
 void Session::nearerBy(const glm::vec2& at, double factor) {
+  wantedView_.reset();
   if (walking_) {
     walking_->step(factor < 1 ? 0.4f : -0.4f, 0, meets());
     state_.easeTo(walking_->camera());

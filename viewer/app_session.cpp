@@ -126,6 +126,7 @@ void Session::takeJob(std::unique_ptr<ReadyJob> job) {
   pointSight_.forget();
   pieces_.reset();
   steppedTo_.reset();
+  wantedView_.reset();
   playback_.setStageCount(int(job_->model.programme.stages.size()));
   playBy(playback_.pace());
   renderer_->setScene(job_->scene);
@@ -135,9 +136,11 @@ void Session::takeJob(std::unique_ptr<ReadyJob> job) {
 
 void Session::firstLook() {
   drawing_ = {};  // what was drawn while the file was read had another layout: nothing steps aside
-  const int last = playback_.stageCount() - 1;
-  if (const StageView* own = job_->views.waitFor(playWhenLoaded_ ? 0 : last))
-    state_.goToStageView(*own, job_->scene, layoutNow());
+  // The first stage's view is known at once; the last one's only after all others, which a large
+  // job takes seconds for.
+  const StageView* first = playWhenLoaded_ ? job_->views.waitFor(0) : nullptr;
+  state_.goToStageView(first ? *first : finishedView(job_->model, job_->scene), job_->scene,
+                       layoutNow());
   state_.advance(1e9);
   if (playWhenLoaded_) {
     state_.followStages = true;
@@ -145,6 +148,21 @@ void Session::firstLook() {
     playback_.play();
   } else {
     playback_.goTo(playback_.stageCount());
+  }
+}
+
+void Session::goToOwnView() {
+  wantedView_ = frameNow().stage;
+  takeWantedView();
+}
+
+void Session::takeWantedView() {
+  if (!wantedView_ || !job_) return;
+  if (frameNow().stage != *wantedView_) {  // gone on meanwhile
+    wantedView_.reset();
+  } else if (const StageView* own = job_->views.at(*wantedView_)) {
+    wantedView_.reset();
+    state_.goToStageView(*own, job_->scene, layoutNow());
   }
 }
 
@@ -160,6 +178,7 @@ void Session::run() {
     const double wait = moving() || loader_.busy() ? 0 : WatchFile::kEvery;
     if (window_.waitFor(wait)) framesDue_ = 3;
     takeLoaded();
+    takeWantedView();
     const double now = window_.now();
     const double passed = std::min(now - last, 0.25);
     last = now;
@@ -344,6 +363,7 @@ void Session::drawSheet(const Frame& frame) {
   if (presenting_.on()) return;
   drawSheets(sheets_, input);
   if (const auto pace = std::exchange(sheets_.wantedPace, std::nullopt)) playBy(*pace);
+  if (std::exchange(sheets_.wantsOwnView, false)) goToOwnView();
   followSaved();
   if (job_ && levelEdit_.open()) {
     const RodScale scale = rodScaleOf(job_->model, frame, layout);

@@ -119,6 +119,9 @@ class Session {
   bool beginOnFurniture(const glm::vec2& at);
   void continueDrag(const glm::vec2& at);
   void endDrag(const glm::vec2& at);
+  // To the stage's own view: now, or as soon as it is chosen.
+  void goToOwnView();
+  void takeWantedView();
   void setLevelAt(float y);
   void click(const glm::vec2& at);
   // Stands the instrument there by hand.
@@ -150,6 +153,7 @@ class Session {
   std::unique_ptr<Renderer> renderer_;
   Playback playback_;
   std::shared_ptr<const PieceTimes> pieces_;  // null until asked for
+  std::optional<int> wantedView_;             // the stage whose view is gone to once it is known
   std::optional<double> steppedTo_;           // the time that a step by piece has led to
   ViewState state_;
   Presenting presenting_;

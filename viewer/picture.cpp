@@ -38,19 +38,25 @@ bool any(const Overlays& o) {
          o.clientWords;
 }
 
+int stageAt(const model::Model& model, double time) {
+  const double last = std::max(0.0, double(model.programme.stages.size()) - 1);
+  return static_cast<int>(std::clamp(std::ceil(time) - 1, 0.0, last));
+}
+
 }  // namespace
 
 SheetLayout sheetOf(const model::Model& model, const PictureOptions& options) {
+  std::optional<size_t> stage;  // whose words stand on it
+  if (options.own) stage = static_cast<size_t>(stageAt(model, options.time));
   return sheetOf(model, options.overlays, static_cast<float>(options.width),
-                 static_cast<float>(options.height), letteringScale(options));
+                 static_cast<float>(options.height), letteringScale(options), 0, stage);
 }
 
 Frame frameOf(const model::Model& model, const Scene& scene, const PictureOptions& options) {
   Frame frame = options.frame;
   frame.time = options.time;
   frame.markCuts = options.overlays.cutUnits;
-  const double last = std::max(0.0, scene.stageCount - 1);
-  frame.stage = static_cast<int>(std::clamp(std::ceil(options.time) - 1, 0.0, last));
+  frame.stage = stageAt(model, options.time);
   const double aspect = static_cast<double>(options.width) / options.height;
   // A plan shows the site; everything else the building.
   const bool plan = options.view == "plan";
@@ -123,6 +129,7 @@ void Picturer::Impl::layOverlays(const Frame& frame, const PictureOptions& optio
   how.asBuilt = &*asBuilt;
   how.facts = &*facts;
   how.standing = options.standing;
+  how.roomByStage = options.own.has_value();
   ink->lay(options.width, options.height, [&] {
     drawOverlays(model, scene, frame, options.overlays, options.width, options.height, how);
   });

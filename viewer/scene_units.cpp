@@ -1,6 +1,7 @@
 #include "viewer/scene_units.h"
 
 #include <algorithm>
+#include <array>
 
 #include "viewer/leaf_table.h"
 
@@ -12,12 +13,45 @@ constexpr double kWidestJoint = 0.030;  // metres; a wider gap is an opening
 
 std::int32_t signedOf(std::uint32_t bits) { return static_cast<std::int32_t>(bits); }
 
+constexpr std::size_t kDepths = 8;  // that a leaf's units may have: see leaf_table.h
+
+// The units laid last in a course, of each depth: beside a thick wall's headers lie stretchers
+// before and behind.
+class LastLaid {
+ public:
+  // Where mortar lies between the unit and one laid before it.
+  std::uint32_t jointsOf(const model::MasonryUnit& u) {
+    if (used_ > 0 && course_ != u.z0) {
+      last_.fill(nullptr);
+      used_ = 0;
+    }
+    course_ = u.z0;
+    std::uint32_t joints = 0;
+    for (std::size_t depth = 0; depth < used_; ++depth) {
+      const model::MasonryUnit* before = last_[depth];
+      if (!before) continue;
+      if (u.s0 >= before->s1 && u.s0 - before->s1 < kWidestJoint) joints |= kJointAtStart;
+      if (before->s0 >= u.s1 && before->s0 - u.s1 < kWidestJoint) joints |= kJointAtEnd;
+    }
+    return joints;
+  }
+  void lay(const model::MasonryUnit& u, std::size_t depth) {
+    last_[depth] = &u;
+    used_ = std::max(used_, depth + 1);
+  }
+
+ private:
+  std::array<const model::MasonryUnit*, kDepths> last_{};
+  std::size_t used_ = 0;  // of them
+  double course_ = 0;     // its underside
+};
+
 }  // namespace
 
 void packUnits(const UnitsOf& of, std::span<const model::MasonryUnit> units,
                std::span<const std::uint8_t> depths, UnitInstance* out) {
   const float span = of.to - of.from;
-  const model::MasonryUnit* before = nullptr;
+  LastLaid laid;
   for (std::size_t i = 0; i < units.size(); ++i) {
     const model::MasonryUnit& u = units[i];
     const std::int32_t s0 = tenths(u.s0), z0 = tenths(u.z0);
@@ -29,11 +63,8 @@ void packUnits(const UnitsOf& of, std::span<const model::MasonryUnit> units,
                          static_cast<std::uint32_t>(depths[i]) << kDepthShift;
     what |= u.mitredStart ? kMitredStart : 0;
     what |= u.mitredEnd ? kMitredEnd : 0;
-    if (before && before->z0 == u.z0) {
-      if (u.s0 >= before->s1 && u.s0 - before->s1 < kWidestJoint) what |= kJointAtStart;
-      if (before->s0 >= u.s1 && before->s0 - u.s1 < kWidestJoint) what |= kJointAtEnd;
-    }
-    before = &u;
+    what |= laid.jointsOf(u);
+    laid.lay(u, depths[i]);
     out[i] = {(station & 0xfffffu) | length << 20,
               (level & 0x3ffffu) | height << 18 | (length >> 12) << 30, of.from + span * u.when,
               what};

@@ -109,6 +109,9 @@ class StageLook {
     return view;
   }
 
+  // False for stages that make nothing and lay nothing bare: no way to look shows more of it.
+  bool hasWork() const { return !work_.made.empty() || !bare_.empty(); }
+
   // The share of the work, by how large it looks, that nothing else hides.
   float seenIn(const StageView& view, size_t sights = kSights) const {
     constexpr float kAtIt = 0.02f;
@@ -208,6 +211,9 @@ class StageLook {
   // What is to be in the picture: the work, and as much round it as tells where on the site it is.
   void findBoxes() {
     constexpr float kRound = 0.6f, kShare = 0.6f;  // metres; of the building's size
+    // Of the work's own size, and metres: a small thing is not lost in a large building or among
+    // its garden walls.
+    constexpr float kTimes = 2.0f, kLeastRound = 6.0f;
     glm::vec3 low = scene_.buildingLow, high = scene_.buildingHigh;
     standing_ = -1e30f;
     for (const ElementRange& range : scene_.elements) {
@@ -216,14 +222,18 @@ class StageLook {
         continue;
       standing_ = std::max(standing_, range.high.z);
     }
-    if (work_.none()) {
+    if (work_.none()) {  // what stands by then, or before there is anything the place for it
       low_ = low, high_ = high;
+      if (standing_ > low.z) high_.z = std::clamp(standing_, std::min(low.z + 1, high.z), high.z);
       return;
     }
     low_ = work_.low - glm::vec3(kRound, kRound, 0);
     high_ = work_.high + glm::vec3(kRound, kRound, 0);
     for (int axis : {0, 1}) {
-      const float least = (high[axis] - low[axis]) * kShare, lacking = least - (high_ - low_)[axis];
+      const float own = (work_.high - work_.low)[axis];
+      const float least =
+          std::min((high[axis] - low[axis]) * kShare, std::max(own * kTimes, kLeastRound));
+      const float lacking = least - (high_ - low_)[axis];
       if (lacking <= 0) continue;
       // To both sides, but rather over the building than past it.
       float down = lacking / 2;
@@ -290,18 +300,24 @@ double worthOf(float seen) {
   return double(seen) - kLost * std::max(0.0, kNearlyAll - double(seen));
 }
 
+Camera clearCorner(const model::Model& model, const Scene& scene) {
+  return standardView(clearView(model), scene.buildingLow, scene.buildingHigh, 1.5)
+      .value_or(Camera{});
+}
+
 }  // namespace
 
 void eachStageView(const model::Model& model, const Scene& scene, const Picker& picker,
                    const std::function<bool(const StageView&)>& take) {
-  const auto corner =
-      standardView(clearView(model), scene.buildingLow, scene.buildingHigh, 1.5).value_or(Camera{});
+  const Camera corner = clearCorner(model, scene);
   std::optional<Way> before;
   const auto chosen = [&](size_t i) -> StageView {
     if (const auto kept = model.programme.stages[i].view)
       return shownView(model.job.programme.views[*kept], model, scene);
     const StageLook look(scene, picker, int(i));
-    const std::vector<Way> ways = waysToLook(corner.azimuth, before ? &*before : nullptr);
+    // Without work the building is looked at, from where it is seen clear of what stands round it.
+    const bool asBefore = before && look.hasWork();
+    const std::vector<Way> ways = waysToLook(corner.azimuth, asBefore ? &*before : nullptr);
     std::optional<StageView> best;
     double most = -1e30;
     for (const Way& way : ways) {
@@ -334,6 +350,18 @@ std::vector<StageView> stageViews(const model::Model& model, const Scene& scene,
     return true;
   });
   return views;
+}
+
+StageView finishedView(const model::Model& model, const Scene& scene) {
+  if (!model.programme.stages.empty()) {
+    if (const auto kept = model.programme.stages.back().view)
+      return shownView(model.job.programme.views[*kept], model, scene);
+  }
+  StageView whole;
+  whole.camera = clearCorner(model, scene);
+  whole.low = scene.buildingLow;
+  whole.high = scene.buildingHigh;
+  return whole;
 }
 
 Camera cameraOf(const StageView& view, const SheetLayout& layout) {

@@ -33,6 +33,10 @@ std::vector<StageView> stageViews(const model::Model& model, const Scene& scene,
 void eachStageView(const model::Model& model, const Scene& scene, const Picker& picker,
                    const std::function<bool(const StageView&)>& take);
 
+// The last stage's, before the others are known from which it follows: the job's own, or else the
+// whole building from where it is seen clear of what stands round it.
+StageView finishedView(const model::Model& model, const Scene& scene);
+
 // Where the camera stands to show it in the drawing area.
 Camera cameraOf(const StageView& view, const SheetLayout& layout);
 

@@ -215,6 +215,46 @@ constexpr std::array kWords{
         "Take your time on this walk: write down everything you see.", "Your house."},
 };
 
+// Cellar walls of blocks, by what they are of.
+constexpr Words kLeaves{
+    K::CellarForms, "The cellar walls, in blocks",
+    "Two walls of blocks are laid side by side with a gap between them, and steel in the gap.",
+    "Lorries with blocks and sand, a mixer, and a saw now and then. Then some quiet days while the "
+    "mortar hardens.",
+    "Two thin walls of blocks with a gap between them, in the open hole."};
+
+constexpr Words kFilledLeaves{
+    K::CellarWalls, "Filling the cellar walls",
+    "The gap between the blocks is filled with concrete, a part of the height at a time, all the "
+    "way round.",
+    "A concrete lorry and a small pump on more than one day, with quiet days between.",
+    "Cellar walls of blocks, full of concrete, still in the open hole."};
+
+constexpr Words kHollowBlocks{
+    K::CellarWalls, "The cellar walls, in blocks",
+    "Hollow blocks are laid row by row with steel in their holes, and the holes are filled with "
+    "concrete as the walls rise.",
+    "Lorries with blocks and sand, a mixer or a small pump, and a saw now and then.",
+    "Cellar walls of filled blocks, still in the open hole."};
+
+// Null where the usual words hold.
+const Words* ofBlocks(StageKind kind, const Job& job) {
+  if (!job.cellar) return nullptr;
+  const CellarWallKind walls = job.cellar->kind;
+  if (walls == CellarWallKind::FilledCavity && kind == K::CellarForms) return &kLeaves;
+  if (walls == CellarWallKind::FilledCavity && kind == K::CellarWalls) return &kFilledLeaves;
+  if (walls == CellarWallKind::HollowBlock && kind == K::CellarWalls) return &kHollowBlocks;
+  return nullptr;
+}
+
+// Null for the job's own stages.
+const Words* wordsOf(StageKind kind, const Job& job) {
+  if (const Words* words = ofBlocks(kind, job)) return words;
+  const auto words = std::find_if(kWords.begin(), kWords.end(),
+                                  [&](const Words& each) { return each.kind == kind; });
+  return words == kWords.end() ? nullptr : &*words;
+}
+
 std::string withFilled(std::string text, const std::string& what, const std::string& with) {
   for (size_t at; (at = text.find(what)) != std::string::npos;) text.replace(at, what.size(), with);
   return text;
@@ -244,9 +284,8 @@ std::string storeyWords(const Model& model, int storey) {
 
 ClientStage clientStage(const Model& model, size_t index) {
   const Stage& stage = model.programme.stages[index];
-  const auto words = std::find_if(kWords.begin(), kWords.end(),
-                                  [&](const Words& each) { return each.kind == stage.key.kind; });
-  if (words == kWords.end())
+  const Words* words = wordsOf(stage.key.kind, model.job);
+  if (!words)
     return {stage.name, stage.what, "Ask the builder what this brings with it.", stage.atEnd};
   std::string title = withFilled(words->title, "{storey}", storeyWords(model, stage.key.storey));
   title = withFilled(title, "{lifts}", std::to_string(liftsOf(model, stage.key.storey)));

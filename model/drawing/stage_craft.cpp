@@ -3,6 +3,7 @@
 namespace model {
 
 const StageCraft* craftOf(StageKind kind, const Job& job) {
+  if (const StageCraft* craft = cellarCraft(kind, job)) return craft;
   if (const StageCraft* craft = groundCraft(kind, job)) return craft;
   if (const StageCraft* craft = wallCraft(kind, job)) return craft;
   return finishCraft(kind, job);

@@ -29,6 +29,8 @@ const StageCraft* craftOf(StageKind kind, const Job& job);
 std::vector<const char*> linesOf(const std::array<const char*, kCraftLines>& lines);
 
 // The tables, each in a file of its own. Private to this folder; null for other stages.
+const StageCraft* cellarCraft(StageKind kind,
+                              const Job& job);  // of blocks; goes before the ground's
 const StageCraft* groundCraft(StageKind kind, const Job& job);
 const StageCraft* wallCraft(StageKind kind, const Job& job);
 const StageCraft* finishCraft(StageKind kind, const Job& job);

@@ -26,7 +26,11 @@ std::vector<StripPlan> starterStrips(const Job& job, const SettingOut& settingOu
       const auto held = static_cast<int>(std::count_if(ties.begin(), ties.end(), [&](double bed) {
         return bed > bottom - 1e-6 && bed < top - 1e-6;
       }));
-      if (!strip.lengths.empty() && strip.lengths.back().stage.storey == lift.storey) {
+      // What the last ties leave over goes with the length under it: nobody fixes a strip again
+      // for a few millimetres that hold nothing.
+      if (held == 0 && strip.lengths.empty()) continue;
+      if (!strip.lengths.empty() &&
+          (held == 0 || strip.lengths.back().stage.storey == lift.storey)) {
         strip.lengths.back().top = top;
         strip.lengths.back().ties += held;
       } else {

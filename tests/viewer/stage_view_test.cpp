@@ -9,6 +9,7 @@
 #include "tests/support/demo_job.h"
 #include "tests/support/drawn_work.h"
 #include "tests/support/random_job.h"
+#include "viewer/commands/clear_view.h"
 #include "viewer/stage_work.h"
 #include "viewer/view_state.h"
 
@@ -110,6 +111,42 @@ TEST(StageViews, HaveTheWorkInTheFrame) {
           << model.programme.stages[i].id;
     }
   }
+}
+
+TEST(StageViews, ComeNearToSmallWorkHoweverFarTheGardenWallsReach) {
+  model::Job job = cellarHouse();
+  model::GardenWall wall;
+  wall.line = {{-4, -6}, {17, -6}};
+  job.gardenWalls.push_back(wall);
+  const model::Model model = model::buildModel(job);
+  const Scene scene = buildScene(model);
+  const auto views = stageViews(model, scene, Picker(scene));
+  for (size_t i = 0; i < views.size(); ++i) {
+    const StageWork work = stageWork(scene, int(i));
+    if (work.none()) continue;
+    for (const int axis : {0, 1})
+      EXPECT_LE((views[i].high - views[i].low)[axis],
+                std::max(6.0f, 2 * (work.high - work.low)[axis] + 1.2f) + 0.01f)
+          << model.programme.stages[i].id;
+  }
+}
+
+TEST(StageViews, LookAtTheBuildingFromItsClearCornerWhereNothingIsMade) {
+  const model::Model model = model::buildModel(cellarHouse());
+  const Scene scene = buildScene(model);
+  const auto views = stageViews(model, scene, Picker(scene));
+  const auto clear = standardView(clearView(model), scene.buildingLow, scene.buildingHigh, 1.5);
+  ASSERT_TRUE(clear);
+  int without = 0;
+  for (size_t i = 0; i < views.size(); ++i) {
+    if (!stageWork(scene, int(i)).none()) continue;
+    ++without;
+    EXPECT_NEAR(std::remainder(views[i].camera.azimuth - clear->azimuth, 6.283185307179586), 0,
+                1e-6)
+        << model.programme.stages[i].id;
+    EXPECT_FALSE(views[i].section.on);
+  }
+  EXPECT_GT(without, 0);
 }
 
 TEST(StageViews, SeldomTurnFromStageToStage) {

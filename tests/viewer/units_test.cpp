@@ -2,6 +2,7 @@
 #include <epoxy/gl.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -11,6 +12,7 @@
 #include "viewer/gl/renderer.h"
 #include "viewer/picking.h"
 #include "viewer/piece_words.h"
+#include "viewer/scene_units.h"
 #include "viewer/unit_words.h"
 
 namespace {
@@ -205,6 +207,42 @@ TEST(UnitWords, CountWhatStands) {
 }
 
 // No pace costs more than a uniform: the scene's own times are played.
+// A brick thick, in Flemish bond: headers right through, stretchers before and behind.
+TEST(PackedUnits, HaveMortarTowardsTheLastInTheirCourseInEveryRowOfAThickWall) {
+  struct Row {
+    double s0, s1;
+    std::uint8_t depth;
+  };
+  const std::vector<Row> rows{{0, 0.1025, 0},    {0.1125, 0.3275, 1}, {0.1125, 0.3275, 2},
+                              {0.3375, 0.44, 0}, {0.45, 0.665, 1},    {0.45, 0.665, 2},
+                              {0.675, 0.7775, 0}};
+  std::vector<model::MasonryUnit> units;
+  std::vector<std::uint8_t> depths;
+  for (const int course : {0, 1}) {
+    for (const Row& row : rows) {
+      model::MasonryUnit unit;
+      unit.s0 = row.s0, unit.s1 = row.s1;
+      unit.z0 = 0.075 * course, unit.z1 = unit.z0 + 0.065;
+      units.push_back(unit);
+      depths.push_back(row.depth);
+    }
+  }
+  std::vector<viewer::UnitInstance> packed(units.size());
+  viewer::packUnits({}, units, depths, packed.data());
+  for (size_t i = 0; i < units.size(); ++i) {
+    EXPECT_EQ((packed[i].what & viewer::kJointAtStart) != 0, i % rows.size() != 0) << i;
+    EXPECT_EQ(packed[i].what & viewer::kJointAtEnd, 0u) << i;
+  }
+  // From the other end.
+  std::reverse(units.begin(), units.end());
+  std::reverse(depths.begin(), depths.end());
+  viewer::packUnits({}, units, depths, packed.data());
+  for (size_t i = 0; i < units.size(); ++i) {
+    EXPECT_EQ((packed[i].what & viewer::kJointAtEnd) != 0, i % rows.size() != 0) << i;
+    EXPECT_EQ(packed[i].what & viewer::kJointAtStart, 0u) << i;
+  }
+}
+
 TEST_F(Units, PlayedByPieceUploadNothing) {
   const viewer::PieceTimes pieces(scene_);
   const auto uploaded = renderer_->stats().bytesUploaded;

@@ -44,20 +44,22 @@ std::vector<CaptionPart> captionParts(const model::Stage& stage) {
   return all;
 }
 
-float tallestCaption(const model::Model& model, float width, float unit) {
-  const auto& stages = model.programme.stages;
-  float tallest = kHeading * 1.3f + kText * 1.22f;
-  for (size_t i = firstTallStage(model); i < stages.size(); ++i) {
-    float height = kHeading * 1.3f;
-    // The line that names the course.
-    if (!model.works.units.empty()) height += kText * 1.22f + 4;
-    for (const CaptionPart& part : captionParts(stages[i])) {
-      const float indent = part.mark == CaptionPart::Mark::None ? 0 : kIndent;
-      height += linesOf(part.text, width / unit - indent) * kText * 1.22f + 4;
-    }
-    tallest = std::max(tallest, height);
+float captionHeightOf(const model::Model& model, size_t stage, float width, float unit) {
+  float height = kHeading * 1.3f;
+  // The line that names the course.
+  if (!model.works.units.empty()) height += kText * 1.22f + 4;
+  for (const CaptionPart& part : captionParts(model.programme.stages[stage])) {
+    const float indent = part.mark == CaptionPart::Mark::None ? 0 : kIndent;
+    height += linesOf(part.text, width / unit - indent) * kText * 1.22f + 4;
   }
-  return tallest * unit;
+  return height * unit;
+}
+
+float tallestCaption(const model::Model& model, float width, float unit) {
+  float tallest = (kHeading * 1.3f + kText * 1.22f) * unit;
+  for (size_t i = firstTallStage(model); i < model.programme.stages.size(); ++i)
+    tallest = std::max(tallest, captionHeightOf(model, i, width, unit));
+  return tallest;
 }
 
 }  // namespace viewer

@@ -24,4 +24,7 @@ std::vector<CaptionPart> captionParts(const model::Stage& stage);
 // stages may be taller: they stand over air.
 float tallestCaption(const model::Model& model, float width, float unit);
 
+// The same of one stage alone, by its place in the programme.
+float captionHeightOf(const model::Model& model, size_t stage, float width, float unit);
+
 }  // namespace viewer

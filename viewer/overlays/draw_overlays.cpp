@@ -100,8 +100,10 @@ void drawOverlays(const model::Model& model, const Scene& scene, const Frame& fr
   Worked own;
   const OverlayOptions with = own.complete(model, scene, overlays, options);
   Pen pen(options.list ? options.list : ImGui::GetBackgroundDrawList(), options.record);
+  std::optional<size_t> wordsOf;
+  if (options.roomByStage) wordsOf = size_t(std::max(frame.stage, 0));
   const SheetLayout layout =
-      sheetOf(model, overlays, float(width), float(height), pen.unit(), options.pulledOut);
+      sheetOf(model, overlays, float(width), float(height), pen.unit(), options.pulledOut, wordsOf);
   const bool levels = overlays.levels && !layout.levelsGiveWay;
   OverlaySheet sheet{model, scene, frame, with, pen, layout, levels, overlays.rod,
                      {},    {},    {},    {},   {},  {},     {}};

@@ -31,6 +31,7 @@ struct OverlayOptions {
   const model::AsBuilt* asBuilt = nullptr;     // the same, of readings
   const JobFacts* facts = nullptr;             // the same, of the rest
   std::optional<size_t> readingSet;            // of Job::readings; else the latest of every point
+  bool roomByStage = false;       // the drawing has what the words of this one stage leave
   float pulledOut = 0;            // pixels that a sheet of the window stands in from the left
   bool viewIsButton = false;      // the title block shows that its view can be clicked
   bool fieldsAreButtons = false;  // and that job, datum and bench mark can be typed into

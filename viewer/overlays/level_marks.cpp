@@ -15,6 +15,7 @@ namespace {
 constexpr float kMark = 17;  // units that the mark takes before the value
 constexpr float kStepLeft = 34;
 constexpr float kStep = 46;      // over which a leader goes from a text's height to the true one
+constexpr double kSteep = 1.0;   // radians up
 constexpr float kFromPaper = 5;  // from the column's edge to its leaders
 
 // The corners of the plan that stand furthest to one side on the sheet.
@@ -58,8 +59,24 @@ struct Drawing {
   RodScale rod;
   std::vector<float> made;  // of each mark: see sharesMade
   bool besideBuilding = false;
+  bool fromAbove = false;                 // so steeply that all heights fall nearly on one point
   std::optional<model::Instrument> from;  // then readings stand where courses do
 };
+
+// True when ties from the marks to a corner would run into one broad bar: in plan, and near it.
+bool heightsFallTogether(const Drawing& d) {
+  constexpr float kApart = 3.5f;  // units from tie to tie, on average
+  const OverlaySheet& sheet = d.sheet;
+  if (isPlan(sheet.frame.camera)) return true;
+  // From low down, and far off, heights lie close as well, but in their order beside the walls.
+  if (sheet.frame.camera.elevation < kSteep) return false;
+  const auto& corner = d.sides.right;
+  if (!corner || d.marks.size() < 2) return false;
+  const auto highest = sheet.onSheet({corner->x, corner->y, float(d.marks.front().level)});
+  const auto lowest = sheet.onSheet({corner->x, corner->y, float(d.marks.back().level)});
+  if (!highest || !lowest) return false;
+  return lowest->y - highest->y < kApart * sheet.pen.unit() * float(d.marks.size() - 1);
+}
 
 // From the text to the building, at the true height.
 void tieToBuilding(const Drawing& d, const LevelLine& line) {
@@ -195,7 +212,7 @@ std::vector<LevelItem> itemsOf(const Drawing& d) {
     item.opening = mark.priority == 0;
     item.yRight = item.yLeft = d.rod.yAt(mark.level);
     const auto heightAt = [&](const std::optional<glm::vec2>& corner, float& y) {
-      if (!d.besideBuilding || !corner || isPlan(sheet.frame.camera)) return;
+      if (!d.besideBuilding || !corner || d.fromAbove) return;
       const auto at = sheet.onSheet({corner->x, corner->y, float(mark.level)});
       if (at) y = at->y;
     };
@@ -227,7 +244,9 @@ void drawLevelMarks(OverlaySheet& sheet) {
             rodScaleOf(sheet.model, sheet.frame, sheet.layout),
             sharesMade(sheet, marks),
             sheet.levelsShown,
+            false,
             instrument};
+  d.fromAbove = heightsFallTogether(d);
   const auto items = itemsOf(d);
   const MeasureLevel measure = [&](const std::string& text, bool bold) {
     return d.pen.size(text, bold ? Cut::Bold : Cut::Text).x;
@@ -236,10 +255,9 @@ void drawLevelMarks(OverlaySheet& sheet) {
   d.widths = levelColumnWidths(items, sheet.layout, mark, measure);
   const auto lines = layOutLevels(items, sheet.layout, d.widths, measure);
   for (const bool left : {false, true}) layPaper(d, lines, left);
-  const bool plan = isPlan(sheet.frame.camera);  // there all heights fall on one point
   const bool tied = sheet.layout.levelPlan.perLine == 1;
   for (const LevelLine& line : lines) {
-    if (d.besideBuilding && !plan && tied) tieToBuilding(d, line);
+    if (d.besideBuilding && !d.fromAbove && tied) tieToBuilding(d, line);
     if (sheet.rodShown && !line.left && tied) tieToRod(d, line);
     drawLine(d, items[line.item], line);
   }

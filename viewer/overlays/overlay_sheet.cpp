@@ -61,7 +61,7 @@ bool crowded(float width, float height, float unit, float pulledOut, const Sheet
 }  // namespace
 
 SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,
-                    float unit, float pulledOut) {
+                    float unit, float pulledOut, std::optional<size_t> stage) {
   SheetParts parts;
   parts.captions = overlays.captions;
   parts.titleBlock = overlays.titleBlock;
@@ -72,7 +72,11 @@ SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float w
     parts.heights = countHeights(model.settingOut.schedule, false);
     parts.withLifts = countHeights(model.settingOut.schedule, true);
   }
-  parts.captionHeight = [&](float wide) { return tallestCaption(model, wide, unit); };
+  parts.captionHeight = [&](float wide) {
+    return stage && *stage < model.programme.stages.size()
+               ? captionHeightOf(model, *stage, wide, unit)
+               : tallestCaption(model, wide, unit);
+  };
   SheetLayout with = layOutSheet(width, height, unit, pulledOut, parts);
   if (overlays.clientWords)
     with.drawing.bottom =

@@ -104,13 +104,14 @@ void drawSettingOut(OverlaySheet& sheet, const model::SetOutLines& lines);
 // A part of it: the permission's and agreements' limits.
 void drawLimits(OverlaySheet& sheet, const model::SetOutLines& lines);
 
-// The sheet of a job with these overlays.
 // Where the words for a client stand: along the foot of the sheet.
 Box clientBox(const Box& sheet);
 void drawClientWords(OverlaySheet& sheet);
 
+// The sheet of a job with these overlays. Words get the room that the longest of any stage need, so
+// that the building keeps its place; with `stage` only what those of that one need.
 SheetLayout sheetOf(const model::Model& model, const Overlays& overlays, float width, float height,
-                    float unit, float pulledOut = 0);
+                    float unit, float pulledOut = 0, std::optional<size_t> stage = {});
 
 // The levels that are named, lowest first: all of them beside the building, but lifts only where
 // there is room; for the rod alone, where it only lists, lifts and those of sills and heads are

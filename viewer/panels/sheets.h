@@ -53,11 +53,12 @@ class SheetsState {
 
   char filter[96] = "";
   bool byStage = false;
-  bool loading = false;     // what to load out is shown in place of quantities
-  int course = 1;           // as gauge rods number them
-  size_t courseCorner = 0;  // where that course is looked for
-  bool noCourse = false;    // there was none
-  std::string viewNotice;   // what came of keeping a stage's view
+  bool loading = false;       // what to load out is shown in place of quantities
+  int course = 1;             // as gauge rods number them
+  size_t courseCorner = 0;    // where that course is looked for
+  bool noCourse = false;      // there was none
+  bool wantsOwnView = false;  // asked for on the sheet of views
+  std::string viewNotice;     // what came of keeping a stage's view
   DatesEntry dates;
   ReadingEntry entry;
   TypingFocus readingFocus;

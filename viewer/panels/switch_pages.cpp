@@ -88,8 +88,7 @@ void stageViewPart(SheetsState& sheets, SheetsInput& input) {
   const size_t stage = size_t(input.frame.stage);
   if (ImGui::Selectable("V   The view that suits this stage")) {
     sheets.viewNotice.clear();
-    input.state.goToStageView(*input.job->views.waitFor(input.frame.stage), input.job->scene,
-                              input.layout);
+    sheets.wantsOwnView = true;
   }
   ImGui::Checkbox("Follow the stages' own views", &input.state.followStages);
   if (!canChange(input.path)) return;

@@ -91,6 +91,28 @@ TEST(ClientBooklet, ExplainsItselfWithoutTheTradesWords) {
   }
 }
 
+TEST(ClientBooklet, SpeaksOfPanelsOnlyWhereTheCellarIsCastBetweenThem) {
+  for (const CellarWallKind kind :
+       {CellarWallKind::Concrete, CellarWallKind::FilledCavity, CellarWallKind::HollowBlock}) {
+    Job job = demoJob("orchard-house");
+    job.cellar->kind = kind;
+    const Model model = buildModel(job);
+    bool panels = false, blocks = false;
+    for (size_t i = 0; i < model.programme.stages.size(); ++i) {
+      const StageKind stage = model.programme.stages[i].key.kind;
+      if (stage != StageKind::CellarForms && stage != StageKind::CellarWalls) continue;
+      const ClientStage words = clientStage(model, i);
+      const std::string all = words.title + words.what + words.notice + words.atEnd;
+      panels = panels || has(all, "anels") || has(all, "Mould");
+      blocks = blocks || has(all, "blocks");
+      for (const char* jargon : {"leaf", "leaves ", "course ", "lift ", "cores"})
+        EXPECT_FALSE(has(all, jargon)) << all;
+    }
+    EXPECT_EQ(panels, kind == CellarWallKind::Concrete);
+    EXPECT_EQ(blocks, kind != CellarWallKind::Concrete);
+  }
+}
+
 TEST(ClientBooklet, NamesTheStepsOfAStoreysWalls) {
   const Model model = buildModel(demoJob("orchard-house"));
   EXPECT_EQ(clientStage(model, *model.programme.find("run-in-ground-2")).title,

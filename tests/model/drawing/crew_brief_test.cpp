@@ -6,6 +6,7 @@
 #include <rapidcheck/gtest.h>
 
 #include "model/decimal_text.h"
+#include "model/drawing/stage_craft.h"
 #include "model/level_text.h"
 #include "model/programme/level_made.h"
 #include "tests/model/drawing/booklet_sample.h"
@@ -180,6 +181,26 @@ TEST(CrewBrief, KeepsAPicturesProportions) {
         drawCrewBrief(model, anyPictures(model, width, height), {0, ""}, letters());
     const Area area = drawing.sheets.at(0).pictures.at(0).area;
     EXPECT_NEAR(area.width() / area.height(), double(width) / height, 1e-9);
+  }
+}
+
+TEST(CrewBrief, NeedsFormsOnlyForCellarWallsThatAreCastBetweenThem) {
+  for (const CellarWallKind walls :
+       {CellarWallKind::Concrete, CellarWallKind::FilledCavity, CellarWallKind::HollowBlock}) {
+    Job job;
+    job.cellar.emplace().kind = walls;
+    std::string all;
+    for (const StageKind stage : {StageKind::CellarForms, StageKind::CellarWalls}) {
+      if (stage == StageKind::CellarForms && walls == CellarWallKind::HollowBlock) continue;
+      const StageCraft* craft = craftOf(stage, job);
+      ASSERT_TRUE(craft);
+      all += std::string(craft->tools) + craft->plant;
+      for (const auto& lines : {craft->order, craft->watch})
+        for (const char* line : linesOf(lines)) all += line;
+    }
+    const bool cast = walls == CellarWallKind::Concrete;
+    EXPECT_EQ(all.find("orms") != std::string::npos, cast) << all;
+    EXPECT_EQ(all.find("lock") != std::string::npos, !cast) << all;
   }
 }
 

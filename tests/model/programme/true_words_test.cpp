@@ -63,6 +63,33 @@ TEST(TrueWords, LeanConcreteBesideTheCellarIsNoBlinding) {
   EXPECT_FALSE(says(text, "cellar")) << text;
 }
 
+// A house between two others, joined to the one at two corners and to the other at one.
+TEST(TrueWords, WhatHoldsForEveryJunctionIsSaidOnce) {
+  Job job = oblong();
+  StandingBuilding west, east;
+  west.name = "House";
+  west.outline = {{-6, -2}, {0, -2}, {0, 8}, {-6, 8}};
+  east.name = "Barn";
+  east.outline = {{8, 3}, {12, 3}, {12, 9}, {8, 9}};
+  west.height = east.height = 5;
+  job.site.buildings = {west, east};
+  job.junctions = {{"A-B", "A", "House", JunctionKind::Toothed},
+                   {"C-D", "D", "House", JunctionKind::Toothed},
+                   {"C-D", "C", "Barn", JunctionKind::StarterTies}};
+  const std::string text = said(buildModel(job), StageKind::RaiseCorners);
+  const auto times = [&](const std::string& part) {
+    int count = 0;
+    for (size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1))
+      ++count;
+    return count;
+  };
+  EXPECT_EQ(times("The designer says whether it is right there"), 1) << text;
+  EXPECT_EQ(times("are cut into"), 1) << text;
+  EXPECT_EQ(times("solid in mortar and pinned at the top"), 1) << text;
+  EXPECT_TRUE(says(text, "Pockets at corners A and D are cut into \"House\"")) << text;
+  EXPECT_TRUE(says(text, "maker's fixings, at corner C.")) << text;
+}
+
 TEST(TrueWords, PinsAreSetOverSlabsWhereThereAreAny) {
   Job job = withCellar();
   Model m = buildModel(job);

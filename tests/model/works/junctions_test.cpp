@@ -197,4 +197,17 @@ TEST(Junctions, AreTakenOff) {
   EXPECT_NEAR(amount(extension(JunctionKind::StarterTies), "Starter strips"), 2.3, 0.3);
 }
 
+TEST(Junctions, AreFixedNoStripThatHoldsNothing) {
+  Job job = extension(JunctionKind::StarterTies);
+  job.storeys.push_back({"First floor", 2.7});
+  job.walls.top = 5.1;
+  // Tops of the old house from a hair over the ground floor's walls to a course over them.
+  for (double over = 0; over < 0.3; over += 0.001) {
+    job.site.buildings[0].height = 2.55 + over;
+    for (const StripPlan& strip : starterStrips(job, deriveSettingOut(job)))
+      for (const StripPlan::Length& length : strip.lengths)
+        EXPECT_GT(length.ties, 0) << job.site.buildings[0].height;
+  }
+}
+
 }  // namespace

@@ -1,6 +1,7 @@
 // The building keeps a useful part of the sheet whatever stands round it.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "tests/support/demo_job.h"
@@ -23,6 +24,16 @@ class SheetRoom : public testing::Test {
 TEST_F(SheetRoom, WithoutLevelsThereIsNoColumn) {
   EXPECT_EQ(layout(false, 0).levels.width(), 0);
   EXPECT_GT(layout(false, 0).drawing.width(), layout(true, 0).drawing.width() + 300);
+}
+
+TEST_F(SheetRoom, AStageWithFewWordsLeavesMoreWhereOnlyItsOwnCount) {
+  Overlays overlays;
+  overlays.captions = true;
+  const float all = sheetOf(model_, overlays, 1280, 720, 1).drawing.top;
+  float least = 1e9f;
+  for (size_t i = 0; i < model_.programme.stages.size(); ++i)
+    least = std::min(least, sheetOf(model_, overlays, 1280, 720, 1, 0, i).drawing.top);
+  EXPECT_LT(least, all - 20);
 }
 
 TEST_F(SheetRoom, ASheetLeavesHalfTheWindowAndMakesTheColumnGiveWay) {
