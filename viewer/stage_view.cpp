@@ -329,8 +329,8 @@ void eachStageView(const model::Model& model, const Scene& scene, const Picker& 
       if (worthOf(std::min(1.0f, look.seenIn(*view, kGlance) + kOut)) - way.cost <= most) continue;
       view->seen = look.seenIn(*view);
       constexpr double kInTheWay = 0.5;
-      const double worth =
-          worthOf(view->seen) - way.cost - kInTheWay * double(look.inTheWay(*view));
+      const double worth = worthOf(view->seen) - way.cost -
+                           (look.hasWork() ? kInTheWay * double(look.inTheWay(*view)) : 0);
       if (worth <= most) continue;
       most = worth;
       best = view;
