@@ -173,23 +173,23 @@ class StageLook {
       use(ray, distance, double(point.area * facing / (distance * distance)));
     }
     if (work_.made.empty()) return;
-    constexpr double aspect = double(kWide) / kHigh;
+    constexpr double kAspect = double(kWide) / kHigh;
     glm::vec2 from(1e9f), to(-1e9f);
     for (int corner = 0; corner < 8; ++corner) {
       const auto at = camera.project(
           {corner & 1 ? work_.high.x : work_.low.x, corner & 2 ? work_.high.y : work_.low.y,
            corner & 4 ? work_.high.z : work_.low.z},
-          aspect);
+          kAspect);
       if (!at) return;
       from = glm::min(from, glm::vec2(*at));
       to = glm::max(to, glm::vec2(*at));
     }
-    const double height = 2 * std::tan(camera.fieldOfView / 2), width = height * aspect;
+    const double height = 2 * std::tan(camera.fieldOfView / 2), width = height * kAspect;
     const glm::vec2 frame = to - from;
     std::vector<std::pair<Ray, float>> sights;
     int tried = 0;
     for (; tried < int(most * kRaysASight) && sights.size() < most; ++tried) {
-      const Ray ray = camera.rayThrough(from + frame * spread(size_t(tried)), aspect);
+      const Ray ray = camera.rayThrough(from + frame * spread(size_t(tried)), kAspect);
       const TriangleHit self = own_.nearest(ray, any);
       if (self.along >= 0) sights.emplace_back(ray, self.along);
     }
