@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 #include <numbers>
+#include <tuple>
 
 #include <glm/common.hpp>
 #include <glm/geometric.hpp>
@@ -115,20 +117,19 @@ class StageLook {
   // The share of the work, by how large it looks, that nothing else hides.
   float seenIn(const StageView& view, size_t sights = kSights) const {
     constexpr float kAtIt = 0.02f;
-    const Camera camera = cameraOf(view, layout_);
     Frame frame;
     frame.time = stage_ + 1;
     frame.stage = stage_;
     frame.section = view.section;
     frame.seeThrough = view.seeThrough;
     double all = 0, seen = 0;
-    forEachPiece(camera, sights, [&](const Ray& ray, float along, double size) {
+    for (const auto& [ray, along, size] : piecesFrom(view, sights)) {
       all += size;
       const glm::vec4 at(ray.from + ray.direction * along, 1);
-      if (view.section.on && glm::dot(view.section.plane, at) > 0) return;
+      if (view.section.on && glm::dot(view.section.plane, at) > 0) continue;
       const auto met = picker_.pick(ray, frame);
       if (!met || met->along >= along - kAtIt || isOwn_[met->element]) seen += size;
-    });
+    }
     return all > 0 ? float(seen / all) : 1.0f;
   }
 
@@ -156,10 +157,23 @@ class StageLook {
   static constexpr size_t kSights = 250;     // rays that meet what was made
   static constexpr size_t kRaysASight = 24;  // at most, to find so many
 
-  // Small pieces of the work as it would look with nothing else about, with the ray from the eye
-  // and about how large each looks.
-  template <typename Use>
-  void forEachPiece(const Camera& camera, size_t most, const Use& use) const {
+  // A small piece of the work as it would look with nothing else about.
+  struct Piece {
+    Ray ray;      // from the eye
+    float along;  // to where it is
+    double size;  // about how large it looks
+  };
+
+  // Views that differ in their cut or in what is seen through often stand in the same place.
+  const std::vector<Piece>& piecesFrom(const StageView& view, size_t most) const {
+    const auto [at, isNew] = pieces_.try_emplace(
+        {view.camera.azimuth, view.camera.elevation, view.high.z, most}, std::vector<Piece>());
+    if (isNew) at->second = pieces(cameraOf(view, layout_), most);
+    return at->second;
+  }
+
+  std::vector<Piece> pieces(const Camera& camera, size_t most) const {
+    std::vector<Piece> pieces;
     constexpr float kEdgeOn = 0.02f;
     const auto any = [](const TriangleHit&) { return true; };
     for (const WorkPoint& point : bare_) {
@@ -170,9 +184,9 @@ class StageLook {
       if (facing < kEdgeOn) continue;
       const TriangleHit self = own_.nearest(ray, any);
       if (self.along >= 0 && self.along < distance) continue;
-      use(ray, distance, double(point.area * facing / (distance * distance)));
+      pieces.push_back({ray, distance, double(point.area * facing / (distance * distance))});
     }
-    if (work_.made.empty()) return;
+    if (work_.made.empty()) return pieces;
     constexpr double kAspect = double(kWide) / kHigh;
     glm::vec2 from(1e9f), to(-1e9f);
     for (int corner = 0; corner < 8; ++corner) {
@@ -180,7 +194,7 @@ class StageLook {
           {corner & 1 ? work_.high.x : work_.low.x, corner & 2 ? work_.high.y : work_.low.y,
            corner & 4 ? work_.high.z : work_.low.z},
           kAspect);
-      if (!at) return;
+      if (!at) return pieces;
       from = glm::min(from, glm::vec2(*at));
       to = glm::max(to, glm::vec2(*at));
     }
@@ -194,7 +208,8 @@ class StageLook {
       if (self.along >= 0) sights.emplace_back(ray, self.along);
     }
     const double size = double(frame.x) * width * double(frame.y) * height / tried;
-    for (const auto& [ray, along] : sights) use(ray, along, size);
+    for (const auto& [ray, along] : sights) pieces.push_back({ray, along, size});
+    return pieces;
   }
 
   static std::vector<std::uint32_t> indicesOf(const Scene& scene,
@@ -284,6 +299,7 @@ class StageLook {
   const Picker& picker_;
   int stage_;
   StageWork work_;
+  mutable std::map<std::tuple<double, double, float, size_t>, std::vector<Piece>> pieces_;
   std::vector<WorkPoint> bare_;
   std::vector<std::uint32_t> ownIndices_;
   TriangleTree own_;

@@ -100,16 +100,30 @@ TriangleHit TriangleTree::nearest(const Ray& ray,
   best.along = -1;
   if (nodes_.empty()) return best;
   const glm::vec3 inverse = 1.0f / ray.direction;
-  std::vector<std::uint32_t> waiting{0};
-  while (!waiting.empty()) {
-    const std::uint32_t index = waiting.back();
-    waiting.pop_back();
+  struct Waiting {
+    std::uint32_t node;
+    float in;  // where the ray enters it
+  };
+  // Halves of halves: there are never more of them than a count of triangles has bits.
+  std::array<Waiting, 64> waiting;
+  size_t count = 0;
+  const auto wait = [&](std::uint32_t index, const std::optional<float>& in) {
+    if (in) waiting[count++] = {index, *in};
+  };
+  const auto enter = [&](std::uint32_t index) {
+    return enters(ray, inverse, nodes_[index].low, nodes_[index].high);
+  };
+  wait(0, enter(0));
+  while (count > 0) {
+    const auto [index, in] = waiting[--count];
+    if (best.along >= 0 && in > best.along) continue;
     const Node& node = nodes_[index];
-    const auto in = enters(ray, inverse, node.low, node.high);
-    if (!in || (best.along >= 0 && *in > best.along)) continue;
     if (node.count == 0) {
-      waiting.push_back(node.first);
-      waiting.push_back(index + 1);
+      // The nearer one is looked into first: what it hits often rules the other out.
+      const auto a = enter(index + 1), b = enter(node.first);
+      const bool second = a && b && *b < *a;
+      wait(second ? index + 1 : node.first, second ? a : b);
+      wait(second ? node.first : index + 1, second ? b : a);
       continue;
     }
     for (std::uint32_t i = node.first; i < node.first + node.count; ++i) {
