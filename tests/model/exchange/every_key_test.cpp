@@ -176,7 +176,7 @@ std::vector<Job> jobs() {
     joined.site.buildings.push_back(house);
     joined.cavityBarriers = {{"A-B", "A", 2.1, std::nullopt, 0.1},
                              {"D-A", "D", std::nullopt, 1.05, 0.1}};
-    joined.dampCourseSteps = {{"A-B", "A", 1.2, 2.2, 2}};
+    joined.dampCourseSteps = {{"A-B", "B", 1.2, 2.2, 2}};
     joined.junctions.push_back({"B-C", "C", "House", kind});
   }
   for (const CellarWallKind kind : {CellarWallKind::FilledCavity, CellarWallKind::HollowBlock}) {
