@@ -15,9 +15,9 @@ struct PictureCommand {
   std::string view = "south-west";
   std::string size = "1280x720";
   std::string show = "none";
-  std::string section;  // empty: none
-  std::string level;    // empty: no level plane
-  std::string setUp;    // empty: none
+  std::string section;     // empty: none
+  std::string level;       // empty: no level plane
+  std::string setUp;       // empty: none
   std::string seeThrough;  // "ground", "others" or empty
   bool outlines = false;
 };
