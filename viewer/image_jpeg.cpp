@@ -20,18 +20,18 @@ namespace {
 // Frees what the library keeps, whether or not it came to the end.
 struct Compressor {
   jpeg_error_mgr errors{};
-  jpeg_compress_struct library{};
+  jpeg_compress_struct state{};
   unsigned char* bytes = nullptr;
   unsigned long size = 0;
 
   Compressor() {
-    library.err = jpeg_std_error(&errors);
+    state.err = jpeg_std_error(&errors);
     errors.error_exit = fail;
-    jpeg_create_compress(&library);
-    jpeg_mem_dest(&library, &bytes, &size);
+    jpeg_create_compress(&state);
+    jpeg_mem_dest(&state, &bytes, &size);
   }
   ~Compressor() {
-    jpeg_destroy_compress(&library);
+    jpeg_destroy_compress(&state);
     std::free(bytes);
   }
   Compressor(const Compressor&) = delete;
@@ -42,24 +42,24 @@ struct Compressor {
 
 model::Jpeg jpegOf(const Image& image, int quality) {
   Compressor compressor;
-  jpeg_compress_struct& library = compressor.library;
-  library.image_width = static_cast<JDIMENSION>(image.width);
-  library.image_height = static_cast<JDIMENSION>(image.height);
-  library.input_components = 3;
-  library.in_color_space = JCS_RGB;
-  jpeg_set_defaults(&library);
-  jpeg_set_quality(&library, quality, TRUE);
-  library.optimize_coding = TRUE;
-  jpeg_start_compress(&library, TRUE);
+  jpeg_compress_struct& state = compressor.state;
+  state.image_width = static_cast<JDIMENSION>(image.width);
+  state.image_height = static_cast<JDIMENSION>(image.height);
+  state.input_components = 3;
+  state.in_color_space = JCS_RGB;
+  jpeg_set_defaults(&state);
+  jpeg_set_quality(&state, quality, TRUE);
+  state.optimize_coding = TRUE;
+  jpeg_start_compress(&state, TRUE);
   std::vector<JSAMPLE> row(static_cast<size_t>(image.width) * 3);
-  while (library.next_scanline < library.image_height) {
-    const std::uint8_t* from = &image.rgba[size_t{library.next_scanline} * row.size() / 3 * 4];
+  while (state.next_scanline < state.image_height) {
+    const std::uint8_t* from = &image.rgba[size_t{state.next_scanline} * row.size() / 3 * 4];
     for (size_t x = 0; x < row.size() / 3; ++x)
       for (size_t channel = 0; channel < 3; ++channel) row[3 * x + channel] = from[4 * x + channel];
     JSAMPROW rows[] = {row.data()};
-    jpeg_write_scanlines(&library, rows, 1);
+    jpeg_write_scanlines(&state, rows, 1);
   }
-  jpeg_finish_compress(&library);
+  jpeg_finish_compress(&state);
   return {std::string(reinterpret_cast<const char*>(compressor.bytes), compressor.size),
           image.width, image.height};
 }
