@@ -134,24 +134,6 @@ void drawReadings(ReportFlow& flow, const ReportData& data, const TextWidth& wid
   }
 }
 
-// Beside the title block: who decides, and how the marks read.
-void drawStatement(Drawing& drawing, const Area& area, const TextWidth& widthOf) {
-  const auto none = [&](Drawing&) { return TablePlace{0, area}; };
-  TablePlace place{0, {area.low + Vec2{0, 1}, area.high - Vec2{2, 1.5}}};
-  place = drawParagraph(drawing, "The designer decides.", place, none, {2.1, true}, 1.7, widthOf);
-  place = drawParagraph(
-      drawing,
-      "This report holds readings against the figures of the drawing and works out lengths. It "
-      "does not size or judge structure, and no answer in it is an approval.",
-      place, none, {1.8, false}, 1.7, widthOf);
-  place.area.high.y -= 1;
-  drawParagraph(drawing,
-                "\u25cf within; \u25c6 at the edge: four fifths of what is allowed or more; \u25b2 "
-                "out: high, outside or long; \u25bc out: "
-                "low, inside or short. Levels are above 0.000.",
-                place, none, {1.8, false}, 1.7, widthOf);
-}
-
 }  // namespace
 
 Drawing drawDesignerReport(const Job& job, const SettingOut& out, const AsBuilt& built,
@@ -168,7 +150,14 @@ Drawing drawDesignerReport(const Job& job, const SettingOut& out, const AsBuilt&
   drawReadings(flow, data, widthOf);
   flow.tables({raftersTable(data)});
   flow.tables({photographsTable(data)});
-  drawStatement(drawing, pages.besideTitle(), widthOf);
+  drawStatement(
+      drawing, pages,
+      "This report holds readings against the figures of the drawing and works out lengths. It "
+      "does not size or judge structure, and no answer in it is an approval.",
+      "\u25cf within; \u25c6 at the edge: four fifths of what is allowed or more; \u25b2 out: "
+      "high, "
+      "outside or long; \u25bc out: low, inside or short. Levels are above 0.000.",
+      widthOf);
   pages.finish(drawing, titleBlockOf(job, "Report to the designer", options.date), widthOf);
   return drawing;
 }

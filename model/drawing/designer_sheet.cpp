@@ -97,23 +97,6 @@ void drawQuestions(ReportFlow& flow, const DesignerSheetData& data, const TextWi
   }
 }
 
-// Beside the title block: who decides, and how the words read.
-void drawStatement(Drawing& drawing, const Area& area, const TextWidth& widthOf) {
-  const auto none = [&](Drawing&) { return TablePlace{0, area}; };
-  TablePlace place{0, {area.low + Vec2{0, 1}, area.high - Vec2{2, 1.5}}};
-  place = drawParagraph(drawing, "The designer decides.", place, none, {2.1, true}, 1.7, widthOf);
-  place = drawParagraph(
-      drawing,
-      "Given: on the drawing, as the job file has it on that line. Worked out: follows from other "
-      "numbers. Assumed: not given; what stands here is in common use and is a question.",
-      place, none, {1.8, false}, 1.7, widthOf);
-  place.area.high.y -= 1;
-  drawParagraph(drawing,
-                "\u25b2 out: high, outside or long; \u25bc out: low, inside or short. No answer in "
-                "it is an approval.",
-                place, none, {1.8, false}, 1.7, widthOf);
-}
-
 }  // namespace
 
 Drawing drawDesignerSheet(const Model& model, const AsBuilt& built, const DesignerSheetFacts& facts,
@@ -131,7 +114,13 @@ Drawing drawDesignerSheet(const Model& model, const AsBuilt& built, const Design
   drawQuestions(flow, data, widthOf);
   flow.tables({offReadingsTable(data)});
   flow.tables({changesTable({model.job, model.settingOut, built})});
-  drawStatement(drawing, pages.besideTitle(), widthOf);
+  drawStatement(
+      drawing, pages,
+      "Given: on the drawing, as the job file has it on that line. Worked out: follows from other "
+      "numbers. Assumed: not given; what stands here is in common use and is a question.",
+      "\u25b2 out: high, outside or long; \u25bc out: low, inside or short. No answer in it is an "
+      "approval.",
+      widthOf);
   TitleBlock block = titleBlockOf(model.job, "Designer's sheet", options.date);
   block.scale = "sheet at A4";
   pages.finish(drawing, block, widthOf);

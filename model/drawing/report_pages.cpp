@@ -50,6 +50,17 @@ void ReportPages::finish(Drawing& drawing, TitleBlock block, const TextWidth& wi
   }
 }
 
+void drawStatement(Drawing& drawing, const ReportPages& pages, const std::string& what,
+                   const std::string& marks, const TextWidth& widthOf) {
+  const Area area = pages.besideTitle();
+  const auto none = [&](Drawing&) { return TablePlace{0, area}; };
+  TablePlace place{0, {area.low + Vec2{0, 1}, area.high - Vec2{2, 1.5}}};
+  place = drawParagraph(drawing, "The designer decides.", place, none, {2.1, true}, 1.7, widthOf);
+  place = drawParagraph(drawing, what, place, none, {1.8, false}, 1.7, widthOf);
+  place.area.high.y -= 1;
+  drawParagraph(drawing, marks, place, none, {1.8, false}, 1.7, widthOf);
+}
+
 ReportFlow::ReportFlow(Drawing& drawing, ReportPages& pages, const TextWidth& widthOf)
     : drawing_(drawing), pages_(pages), widthOf_(widthOf) {
   place_ = onwards()(drawing_);

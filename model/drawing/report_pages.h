@@ -34,6 +34,11 @@ class ReportPages {
   double title_ = 0;  // width of its block
 };
 
+// Beside the title block of what goes to the designer: that they decide, what it is, and how its
+// marks read.
+void drawStatement(Drawing& drawing, const ReportPages& pages, const std::string& what,
+                   const std::string& marks, const TextWidth& widthOf);
+
 // Headings, paragraphs, tables and boxes one below another.
 class ReportFlow {
  public:
