@@ -58,6 +58,13 @@ struct Picker::Impl {
       return false;
     return !frame.section.on || heightOver(frame.section.plane, p) <= 0;
   }
+  bool shown(const TriangleHit& hit, const Ray& ray, const Frame& frame) const {
+    const Vertex& on = vertexOf(hit.triangle);
+    const ElementRange& range = scene.elements[on.element];
+    if (seenThrough(range, frame)) return false;
+    if (range.profile && !frame.profiles) return false;
+    return standsAt(range, frame.time) && stands(on, ray.from + ray.direction * hit.along, frame);
+  }
   Pick cutBefore(const TriangleHit& hit, const Ray& ray, const Frame& frame) const;
 
   const Scene& scene;
@@ -93,14 +100,8 @@ Picker::Picker(const Scene& scene) : impl_(std::make_unique<Impl>(scene)) {}
 Picker::~Picker() = default;
 
 std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
-  const TriangleHit hit = impl_->tree().nearest(ray, [&](const TriangleHit& h) {
-    const Vertex& on = impl_->vertexOf(h.triangle);
-    const ElementRange& range = impl_->scene.elements[on.element];
-    if (seenThrough(range, frame)) return false;
-    if (range.profile && !frame.profiles) return false;
-    return standsAt(range, frame.time) &&
-           impl_->stands(on, ray.from + ray.direction * h.along, frame);
-  });
+  const TriangleHit hit = impl_->tree().nearest(
+      ray, [&](const TriangleHit& h) { return impl_->shown(h, ray, frame); });
   if (hit.along < 0) return std::nullopt;
   if (hit.backFace) {
     Pick pick = impl_->cutBefore(hit, ray, frame);
@@ -111,6 +112,19 @@ std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
   const UnitHit unit = unitAt(impl_->scene, v.element, pick.point, v.normal, frame.time);
   if (unit.found()) pick.element = unit.element, pick.unit = unit.unit;
   return pick;
+}
+
+bool Picker::meetsBefore(const Ray& ray, float before, const Frame& frame) const {
+  if (frame.section.on) {
+    // What the section has cut is met where it was cut, and has no face there.
+    const float in = entry(ray, frame.section.plane);
+    if (in > 0 && in < before) {
+      const auto met = pick(ray, frame);
+      return met && met->along < before;
+    }
+  }
+  return impl_->tree().meetsBefore(
+      ray, before, [&](const TriangleHit& h) { return impl_->shown(h, ray, frame); });
 }
 
 Snap Picker::snap(const Pick& pick, float reach) const {

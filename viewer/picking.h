@@ -32,6 +32,9 @@ class Picker {
   ~Picker();
   // The nearest thing that stands at frame.time and is not cut away.
   std::optional<Pick> pick(const Ray& ray, const Frame& frame) const;
+  // Whether there is any such thing nearer than `before`, metres along the ray; but not where a
+  // thing that is just being made ends at the moment.
+  bool meetsBefore(const Ray& ray, float before, const Frame& frame) const;
   // The corner or edge of the picked element nearest to the point, within `reach` metres.
   Snap snap(const Pick& pick, float reach) const;
 

@@ -10,6 +10,7 @@
 #include "viewer/picking.h"
 #include "viewer/scene.h"
 #include "viewer/section.h"
+#include "viewer/stage_views_beside.h"
 #include "viewer/sun.h"
 #include "viewer/view_state.h"
 
@@ -101,7 +102,7 @@ struct Picturer::Impl {
   std::optional<model::SetOutLines> setOut;
   std::optional<model::AsBuilt> asBuilt;
   std::optional<JobFacts> facts;
-  std::optional<std::vector<StageView>> views;
+  std::optional<StageViewsBeside> views;
 
   const Picker& pick() {
     if (!picker) picker = std::make_unique<Picker>(scene);
@@ -148,9 +149,9 @@ std::optional<model::Problem> Picturer::lackingLetters() const {
 
 const Scene& Picturer::scene() const { return impl_->scene; }
 
-const std::vector<StageView>& Picturer::views() {
-  if (!impl_->views) impl_->views = stageViews(impl_->model, impl_->scene, impl_->pick());
-  return *impl_->views;
+const StageView& Picturer::viewOf(size_t stage) {
+  if (!impl_->views) impl_->views.emplace(impl_->model, impl_->scene, impl_->pick());
+  return *impl_->views->waitFor(static_cast<int>(stage));
 }
 
 Image Picturer::picture(const PictureOptions& options) {

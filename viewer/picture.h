@@ -61,8 +61,9 @@ class Picturer {
   ~Picturer();
   Image picture(const PictureOptions& options);
   const Scene& scene() const;
-  // The stages' own views; made when first asked for.
-  const std::vector<StageView>& views();
+  // A stage's own view. They are chosen from the first stage on, beside what is drawn, once one has
+  // been asked for. `stage` is an index into the programme.
+  const StageView& viewOf(size_t stage);
   // A warning, without a file, when letters of the job were lacking in the pictures made so far.
   std::optional<model::Problem> lackingLetters() const;
 

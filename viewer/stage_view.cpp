@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 #include <numbers>
+#include <numeric>
 #include <tuple>
 
 #include <glm/common.hpp>
@@ -41,8 +42,10 @@ std::vector<Way> waysToLook(double usual, const Way* before) {
   // Lower ones are plainer; from 80 degrees it is nearly a plan.
   constexpr std::array<Height, 6> kHeights{
       {{0.5, 0}, {0.7, 0.008}, {0.95, 0.016}, {0.3, 0.02}, {1.2, 0.035}, {1.4, 0.05}}};
-  constexpr double kQuarter = 0.03, kBack = 0.004, kOther = 0.006, kSquare = 0.012, kSection = 0.03,
+  constexpr double kQuarter = 0.03, kBack = 0.008, kOther = 0.006, kSquare = 0.012, kSection = 0.03,
                    kGround = 0.06, kOthers = 0.15;
+  // Turning home costs little, so that no stage is seen from where only an earlier one had to be.
+  constexpr double kHome = 0.004;
   std::vector<Way> ways;
   for (int eighth = 0; eighth < 8; ++eighth) {
     for (const Height& height : kHeights) {
@@ -59,7 +62,10 @@ std::vector<Way> waysToLook(double usual, const Way* before) {
           if (seeThrough == SeeThrough::Ground) way.cost += kGround;
           if (seeThrough == SeeThrough::Others) way.cost += kOthers;
           if (before) {
-            way.cost += kQuarter * turned(way.azimuth, before->azimuth) / (kPi / 2);
+            const double turn = turned(way.azimuth, before->azimuth);
+            const double home =
+                std::clamp(turned(before->azimuth, usual) - turned(way.azimuth, usual), 0.0, turn);
+            way.cost += (kQuarter * (turn - home) + kHome * home) / (kPi / 2);
             if (way.elevation != before->elevation) way.cost += kOther;
             if (way.cut != before->cut) way.cost += kOther;
             if (way.seeThrough != before->seeThrough) way.cost += kOther;
@@ -114,23 +120,29 @@ class StageLook {
   // False for stages that make nothing and lay nothing bare: no way to look shows more of it.
   bool hasWork() const { return !work_.made.empty() || !bare_.empty(); }
 
-  // The share of the work, by how large it looks, that nothing else hides.
-  float seenIn(const StageView& view, size_t sights = kSights) const {
+  // The share of the work, by how large it looks, that nothing else hides; nothing as soon as it
+  // cannot come to more than `least`.
+  std::optional<float> seenIn(const StageView& view, float least, size_t sights = kSights) const {
     constexpr float kAtIt = 0.02f;
     Frame frame;
     frame.time = stage_ + 1;
     frame.stage = stage_;
     frame.section = view.section;
     frame.seeThrough = view.seeThrough;
-    double all = 0, seen = 0;
-    for (const auto& [ray, along, size] : piecesFrom(view, sights)) {
-      all += size;
+    const std::vector<Piece>& pieces = piecesFrom(view, sights);
+    const double all =
+        std::accumulate(pieces.begin(), pieces.end(), 0.0,
+                        [](double sum, const Piece& piece) { return sum + piece.size; });
+    if (all <= 0) return 1.0f;
+    double hidden = 0;
+    for (const auto& [ray, along, size] : pieces) {
       const glm::vec4 at(ray.from + ray.direction * along, 1);
-      if (view.section.on && glm::dot(view.section.plane, at) > 0) continue;
-      const auto met = picker_.pick(ray, frame);
-      if (!met || met->along >= along - kAtIt || isOwn_[met->element]) seen += size;
+      const bool cutAway = view.section.on && glm::dot(view.section.plane, at) > 0;
+      if (!cutAway && !picker_.meetsBefore(ray, along - kAtIt, frame)) continue;
+      hidden += size;
+      if (float(1 - hidden / all) <= least) return std::nullopt;
     }
-    return all > 0 ? float(seen / all) : 1.0f;
+    return float(1 - hidden / all);
   }
 
   // The share of the picture that standing buildings take up before what it is to show.
@@ -311,9 +323,15 @@ class StageLook {
 };
 
 // Less than nearly all of the work costs more than any way to look.
+constexpr double kNearlyAll = 0.94, kLost = 4;
+
 double worthOf(float seen) {
-  constexpr double kNearlyAll = 0.94, kLost = 4;
   return double(seen) - kLost * std::max(0.0, kNearlyAll - double(seen));
+}
+
+// What has to be seen for as much worth.
+float seenFor(double worth) {
+  return float(worth >= kNearlyAll ? worth : (worth + kLost * kNearlyAll) / (1 + kLost));
 }
 
 Camera clearCorner(const model::Model& model, const Scene& scene) {
@@ -342,8 +360,11 @@ void eachStageView(const model::Model& model, const Scene& scene, const Picker& 
       if (!view) continue;
       constexpr size_t kGlance = 50;
       constexpr float kOut = 0.12f;  // how far a glance may be out
-      if (worthOf(std::min(1.0f, look.seenIn(*view, kGlance) + kOut)) - way.cost <= most) continue;
-      view->seen = look.seenIn(*view);
+      const float least = seenFor(most + way.cost);
+      if (!look.seenIn(*view, least - kOut, kGlance)) continue;
+      const auto seen = look.seenIn(*view, least);
+      if (!seen) continue;
+      view->seen = *seen;
       constexpr double kInTheWay = 0.5;
       const double worth = worthOf(view->seen) - way.cost -
                            (look.hasWork() ? kInTheWay * double(look.inTheWay(*view)) : 0);

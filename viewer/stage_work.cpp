@@ -84,8 +84,7 @@ bool open(const Picker& picker, const Frame& frame, const WorkPoint& point) {
   const glm::vec3 v = glm::cross(point.normal, u);
   for (const glm::vec2 aslant : {glm::vec2(0, 0), {1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
     const glm::vec3 way = glm::normalize(point.normal + u * aslant.x + v * aslant.y);
-    const auto met = picker.pick({point.at + point.normal * kOff, way}, frame);
-    if (!met || met->along > kRoom) return true;
+    if (!picker.meetsBefore({point.at + point.normal * kOff, way}, kRoom, frame)) return true;
   }
   return false;
 }
@@ -133,12 +132,14 @@ StageWork shownWork(const Scene& scene, const Picker& picker, int stage) {
   for (const std::uint32_t element : work.made) {
     const auto points = Strewn(scene, {element}, kLooks).points();
     if (points.empty()) continue;
-    const auto seen = std::count_if(points.begin(), points.end(), [&](const WorkPoint& point) {
-      return open(picker, end, point);
-    });
     const float area = points[0].area * float(points.size());
     all += area;
-    if (float(seen) < kBuiltIn * float(points.size())) continue;
+    int seen = 0;
+    const auto enough = std::find_if(points.begin(), points.end(), [&](const WorkPoint& point) {
+      seen += open(picker, end, point);
+      return float(seen) >= kBuiltIn * float(points.size());
+    });
+    if (enough == points.end()) continue;
     left += area;
     shown.push_back(element);
   }

@@ -12,13 +12,17 @@ namespace {
 
 constexpr std::uint32_t kLeaf = 6;
 
+// Without branches, for what is asked most often.
+inline float lesser(float a, float b) { return a < b ? a : b; }
+inline float greater(float a, float b) { return a > b ? a : b; }
+
 // Distance at which the ray enters the box, or nothing.
-std::optional<float> enters(const Ray& ray, const glm::vec3& inverse, const glm::vec3& low,
-                            const glm::vec3& high) {
+inline std::optional<float> enters(const Ray& ray, const glm::vec3& inverse, const glm::vec3& low,
+                                   const glm::vec3& high) {
   const glm::vec3 a = (low - ray.from) * inverse, b = (high - ray.from) * inverse;
-  const glm::vec3 near = glm::min(a, b), far = glm::max(a, b);
-  const float in = std::max({near.x, near.y, near.z, 0.0f});
-  const float out = std::min({far.x, far.y, far.z});
+  const float in = greater(greater(lesser(a.x, b.x), lesser(a.y, b.y)),
+                           greater(lesser(a.z, b.z), 0.0f));
+  const float out = lesser(lesser(greater(a.x, b.x), greater(a.y, b.y)), greater(a.z, b.z));
   return in <= out ? std::optional(in) : std::nullopt;
 }
 
@@ -137,6 +141,33 @@ TriangleHit TriangleTree::nearest(const Ray& ray,
     }
   }
   return best;
+}
+
+bool TriangleTree::meetsBefore(const Ray& ray, float before,
+                               const std::function<bool(const TriangleHit&)>& counts) const {
+  if (nodes_.empty()) return false;
+  const glm::vec3 inverse = 1.0f / ray.direction;
+  std::array<std::uint32_t, 64> waiting;
+  size_t count = 0;
+  waiting[count++] = 0;
+  while (count > 0) {
+    const std::uint32_t index = waiting[--count];
+    const Node& node = nodes_[index];
+    const auto in = enters(ray, inverse, node.low, node.high);
+    if (!in || *in >= before) continue;
+    if (node.count == 0) {
+      waiting[count++] = node.first;
+      waiting[count++] = index + 1;
+      continue;
+    }
+    for (std::uint32_t i = node.first; i < node.first + node.count; ++i) {
+      auto hit = meets(ray, corners(order_[i]));
+      if (!hit || hit->along >= before) continue;
+      hit->triangle = order_[i];
+      if (counts(*hit)) return true;
+    }
+  }
+  return false;
 }
 
 }  // namespace viewer

@@ -25,6 +25,9 @@ class TriangleTree {
                size_t stride);
   // The nearest hit that `counts`, or nothing: then `along` of the result is negative.
   TriangleHit nearest(const Ray& ray, const std::function<bool(const TriangleHit&)>& counts) const;
+  // Whether any hit that `counts` is nearer than `before`: much less work than finding the nearest.
+  bool meetsBefore(const Ray& ray, float before,
+                   const std::function<bool(const TriangleHit&)>& counts) const;
 
  private:
   struct Node {

@@ -39,7 +39,7 @@ class TableDrawer {
     if (!fresh_ && place_.area.height() < least) next(table, heights);
     head(table, false);
     for (size_t i = 0; i < table.rows.size(); ++i) {
-      if (place_.area.height() < heights[i] && !fresh_) {
+      if (place_.area.height() < roomFor(heights, i) && !fresh_) {
         rule(kPen035);
         next(table, heights);
         head(table, true);
@@ -135,6 +135,13 @@ class TableDrawer {
   double wholeHeight(const SheetTable& table, const std::vector<double>& heights) const {
     return headHeight(table) + noteHeight(table) +
            std::accumulate(heights.begin(), heights.end(), 0.0);
+  }
+
+  // What there must be to draw row i here: no few last rows go on alone.
+  static double roomFor(const std::vector<double>& heights, size_t i) {
+    constexpr size_t kLast = 3, kBefore = 2;
+    if (i < kBefore || i + kLast != heights.size()) return heights[i];
+    return std::accumulate(heights.begin() + long(i), heights.end(), 0.0);
   }
 
   Cells headings(const SheetTable& table) const {

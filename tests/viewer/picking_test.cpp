@@ -131,10 +131,37 @@ TEST_F(PickingTest, TheTreeAgreesWithTryingEveryTriangle) {
   EXPECT_GT(met, 500);
 }
 
+// Between the moments at which things grow, seen and cut in any way: what is met is before a little
+// more than its distance, and not before a little less.
+TEST_F(PickingTest, WhatIsMetIsMetBeforeItsDistanceAndNotSooner) {
+  std::mt19937 random(8);
+  std::uniform_real_distribution<float> spread(-8, 8);
+  int met = 0, missed = 0;
+  for (int i = 0; i < 4000; ++i) {
+    const glm::vec3 from(spread(random), spread(random), 9), to(spread(random), spread(random), -1);
+    const Ray ray{from, glm::normalize(to - from)};
+    frame_.time = i % 6;
+    frame_.section = {i % 3 == 0, {0, 0, 1, -spread(random) / 4}};
+    frame_.seeThrough = i % 2 == 0 ? viewer::SeeThrough::Nothing : viewer::SeeThrough::Ground;
+    const auto pick = picker_.pick(ray, frame_);
+    if (!pick) {
+      ++missed;
+      EXPECT_FALSE(picker_.meetsBefore(ray, 1e6f, frame_));
+      continue;
+    }
+    EXPECT_TRUE(picker_.meetsBefore(ray, pick->along + 1e-3f, frame_));
+    ++met;
+    EXPECT_FALSE(picker_.meetsBefore(ray, pick->along - 1e-3f, frame_));
+  }
+  EXPECT_GT(met, 1000);
+  EXPECT_GT(missed, 100);
+}
+
 TEST(Picking, AnEmptySceneHasNothingToPick) {
   const viewer::Scene scene;
   const viewer::Picker picker(scene);
   EXPECT_FALSE(picker.pick({{0, 0, 1}, {0, 0, -1}}, Frame{}));
+  EXPECT_FALSE(picker.meetsBefore({{0, 0, 1}, {0, 0, -1}}, 1e6f, Frame{}));
 }
 
 }  // namespace

@@ -57,7 +57,7 @@ std::optional<model::StagePictures> bookletPictures(const model::Model& model, P
     if (only && *only != i) continue;
     if (!goOn(i)) return std::nullopt;
     PictureOptions picture = bookletPicture(model, i, reader, widest);
-    picture.own = picturer.views()[i];
+    picture.own = picturer.viewOf(i);
     pictures[i] = jpegOf(picturer.picture(picture));
   }
   return pictures;

@@ -98,7 +98,10 @@ std::string shoot(Take& take, FilmFile& film, const StopOnRequest& stop) {
   constexpr size_t kFirstGuess = 25;  // frames, before the time left is told
   const Clock::time_point begun = Clock::now();
   const double step = take.pace.length() / static_cast<double>(take.frames);
-  const auto views = filmViews(take.picturer.views(), take.first, take.pace);
+  std::vector<StageView> own(take.first + take.pace.seconds().size());
+  for (size_t i = 0; take.ownViews && i < own.size() && !stop.asked(); ++i)
+    own[i] = take.picturer.viewOf(i);
+  const auto views = filmViews(own, take.first, take.pace);
   FilmCamera camera(take.picturer.scene(), sheetOf(take.model, take.picture));
   Progress progress(take.frames);
   for (size_t i = 0; i < take.frames && !stop.asked(); ++i) {

@@ -85,8 +85,8 @@ std::optional<std::string> readPlanes(const PictureCommand& command, const model
 
 // The view of the stage that the picture's moment is in.
 void takeOwnView(Picturer& picturer, const model::Model& model, PictureOptions& picture) {
-  if (picture.view != kStageView || picturer.views().empty()) return;
-  picture.own = picturer.views()[size_t(frameOf(model, picturer.scene(), picture).stage)];
+  if (picture.view != kStageView || model.programme.stages.empty()) return;
+  picture.own = picturer.viewOf(size_t(frameOf(model, picturer.scene(), picture).stage));
 }
 
 int saveAll(const std::vector<Shot>& shots, const model::Model& model, Picturer& picturer,

@@ -102,10 +102,10 @@ std::vector<Piece> picturePieces(const model::Model& model, Picturer& picturer,
   for (size_t i = 0; i < model.programme.stages.size(); ++i) {
     PictureOptions picture = base;
     picture.time = static_cast<double>(i) + 1;
-    if (picture.view == kStageView) picture.own = picturer.views()[i];
     if (!ownOverlays) picture.overlays = overlaysOf(model.programme.stages[i].key);
     pieces.push_back({stagePictureName(model.programme, i), model.programme.stages[i].name,
-                      [&picturer, picture](const std::string& path) {
+                      [&picturer, picture, i](const std::string& path) mutable {
+                        if (picture.view == kStageView) picture.own = picturer.viewOf(i);
                         return saveOut(path, pngBytes(picturer.picture(picture)));
                       }});
   }

@@ -103,6 +103,17 @@ TEST(SheetTables, GoOnWithTitleAndHeadingsOnTheNextSheet) {
   EXPECT_EQ(laid.drawing.sheets[1].texts[1].text, "level");
 }
 
+TEST(SheetTables, LeaveNoFewLastRowsAlone) {
+  for (size_t rows = 24; rows < 70; ++rows) {
+    const Laid laid = lay({plainTable(rows)});
+    const auto& texts = laid.drawing.sheets.back().texts;
+    EXPECT_GE(std::count_if(texts.begin(), texts.end(),
+                            [](const Text& text) { return text.text == "row"; }),
+              3)
+        << rows;
+  }
+}
+
 TEST(SheetTables, SplitARowThatIsHigherThanAPlace) {
   SheetTable table = plainTable(3);
   std::string words;
