@@ -25,11 +25,9 @@ bool OverlaySheet::hidden(const glm::vec3& local) const {
   const auto at = frame.camera.project(local, aspect());
   if (!at) return true;
   const Ray ray = frame.camera.rayThrough({at->x, at->y}, aspect());
-  const auto pick = options.picker->pick(ray, frame);
-  if (!pick) return false;
   // Points lie on faces of what they speak of: a hand's breadth is not hiding.
   constexpr float kHand = 0.12f;
-  return pick->along < glm::dot(local - ray.from, ray.direction) - kHand;
+  return options.picker->meetsBefore(ray, glm::dot(local - ray.from, ray.direction) - kHand, frame);
 }
 
 void OverlaySheet::spaceLine(const glm::vec3& a, const glm::vec3& b, unsigned rgb, float width,

@@ -25,10 +25,12 @@ void layOutRight(SheetLayout& s, float u, const SheetParts& parts) {
   s.levels = {parts.levels ? right - strip : right, margin, right, foot};
 }
 
-void layOutBottom(SheetLayout& s, float u) {
+void layOutBottom(SheetLayout& s, float u, const SheetParts& parts) {
   const float height = s.sheet.height(), margin = kMargin * u;
   const float tall = std::clamp(height * 0.12f, 60 * u, 66 * u);
-  s.tape = {margin + 20 * u, height - margin - tall, s.titleBlock.left - 30 * u, height - margin};
+  const bool beside = parts.titleBlock || parts.levels;
+  const float right = beside ? s.titleBlock.left - 30 * u : s.titleBlock.right;
+  s.tape = {margin + 20 * u, height - margin - tall, right, height - margin};
   s.tabs = {0, margin, 32 * u, s.tape.top - 26 * u};
 }
 
@@ -53,7 +55,7 @@ SheetLayout layOutSheet(float width, float height, float unit, float pulledOut,
   SheetLayout s;
   s.sheet = {0, 0, width, height};
   layOutRight(s, u, parts);
-  layOutBottom(s, u);
+  layOutBottom(s, u, parts);
   layOutCaptions(s, u, pulledOut, parts);
   const float right = s.levels.left - (parts.levels ? kLeader * u : 0);
   float foot = height - kMargin * u;

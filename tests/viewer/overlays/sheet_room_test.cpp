@@ -36,6 +36,20 @@ TEST_F(SheetRoom, AStageWithFewWordsLeavesMoreWhereOnlyItsOwnCount) {
   EXPECT_LT(least, all - 20);
 }
 
+TEST_F(SheetRoom, TheTapeIsAsLongAsNothingBesideItAllows) {
+  Overlays overlays;
+  overlays.captions = overlays.tape = true;
+  const SheetLayout alone = sheetOf(model_, overlays, 1920, 1080, 1);
+  EXPECT_GT(alone.tape.right, 1920 - 60);
+  overlays.titleBlock = true;
+  const SheetLayout beside = sheetOf(model_, overlays, 1920, 1080, 1);
+  EXPECT_LT(beside.tape.right, beside.titleBlock.left);
+  overlays.titleBlock = false;
+  overlays.rod = true;
+  const SheetLayout byRod = sheetOf(model_, overlays, 1920, 1080, 1);
+  EXPECT_LT(byRod.tape.right, byRod.rod.left);
+}
+
 TEST_F(SheetRoom, ASheetLeavesHalfTheWindowAndMakesTheColumnGiveWay) {
   for (const bool levels : {false, true}) {
     const SheetLayout open = layout(levels, kSheetWidth);
