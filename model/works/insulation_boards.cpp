@@ -164,10 +164,15 @@ class Boards {
   // A board of a gable, cut to the slope: the lower of the two faces rules.
   void underRafters(const Rect& board, const std::vector<Rect>& cuts, Solid& solid) {
     std::vector<double> places{board.s0, board.s1};
-    const auto note = [&](double s) {
-      if (s > board.s0 + kSliver && s < board.s1 - kSliver) places.push_back(s);
+    const auto note = [&](double s, double apart) {
+      if (std::none_of(places.begin(), places.end(),
+                       [&](double other) { return std::abs(other - s) < apart; }) &&
+          s > board.s0 && s < board.s1)
+        places.push_back(s);
     };
-    for (const FacePair& pair : slope_) note(pair.front.x), note(pair.back.x);
+    // However near to one another: between them a board would stand out over a slope that turns up.
+    for (const FacePair& pair : slope_)
+      for (const double s : {pair.front.x, pair.back.x}) note(s, 2e-6);
     std::sort(places.begin(), places.end());
     // Where the slope passes the board's bottom and top.
     const std::vector<double> kinks = places;
@@ -175,7 +180,7 @@ class Boards {
       const double a = slopeAt(kinks[i]), b = slopeAt(kinks[i + 1]);
       for (const double level : {board.z0 + kUnderSlope, board.z1})
         if ((a - level) * (b - level) < 0)
-          note(kinks[i] + (kinks[i + 1] - kinks[i]) * (level - a) / (b - a));
+          note(kinks[i] + (kinks[i + 1] - kinks[i]) * (level - a) / (b - a), kSliver);
     }
     std::sort(places.begin(), places.end());
     std::vector<Vec2> top;
@@ -184,7 +189,6 @@ class Boards {
       top.clear();
     };
     for (size_t i = 0; i < places.size(); ++i) {
-      if (i > 0 && places[i] - places[i - 1] < kSliver) continue;
       const double z = std::min(slopeAt(places[i]), board.z1);
       if (z < board.z0 + kUnderSlope - 1e-6)
         finish();
@@ -200,8 +204,15 @@ class Boards {
     whole.outer = {{top.front().x, board.z0}, {top.back().x, board.z0}};
     whole.outer.insert(whole.outer.end(), top.rbegin(), top.rend());
     Regions holes;
-    for (const Rect& r : cuts)
+    for (Rect r : cuts) {
+      // What ends with the board goes on past it: rounded by itself, its end would be now inside
+      // and now outside.
+      if (std::abs(r.s0 - board.s0) < kSliver) r.s0 -= kSliver;
+      if (std::abs(r.s1 - board.s1) < kSliver) r.s1 += kSliver;
+      if (std::abs(r.z0 - board.z0) < kSliver) r.z0 -= kSliver;
+      if (std::abs(r.z1 - board.z1) < kSliver) r.z1 += kSliver;
       holes.push_back({{{r.s0, r.z0}, {r.s1, r.z0}, {r.s1, r.z1}, {r.s0, r.z1}}, {}});
+    }
     solid.append(layer_.solid(holes.empty() ? Regions{whole} : subtract({whole}, holes)));
   }
 

@@ -225,7 +225,7 @@ INSTANTIATE_TEST_SUITE_P(Seeds, DrawnJob, testing::Range(0u, 8u));
 // sheets of a deep trench stood in the fill of a battered dig; a wall went on past its last pier by
 // a rounding error.
 INSTANTIATE_TEST_SUITE_P(SeedsThatFailed, DrawnJob,
-                         testing::Values(238u, 245u, 275130u, 677432u, 4591u));
+                         testing::Values(238u, 245u, 275130u, 677432u, 4591u, 344u, 414u, 474850u));
 
 // And others: the same each time, or new ones with STRINGCOURSE_SEED=random in the environment. A
 // failure names the seed of the job to look at: add it to the list above.
