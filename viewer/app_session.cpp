@@ -351,7 +351,7 @@ void Session::drawSheet(const Frame& frame) {
     drawOverlays(job_->model, job_->scene, frame, state_.overlays, int(layout.sheet.width()),
                  int(layout.sheet.height()), options);
     ImDrawList* list = ImGui::GetBackgroundDrawList();
-    if (frame.section.on) drawSectionHandle(list, job_->scene, frame, layout);
+    if (frame.section.on && !presenting_.on()) drawSectionHandle(list, job_->scene, frame, layout);
     if (state_.measuring) {
       const Snap snap = snapAt(mouse);
       drawMeasure(list, job_->scene, frame, layout, state_.measuredSnaps(), snap);
