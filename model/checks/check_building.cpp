@@ -74,6 +74,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkRoofOnSite(checking);
   checkTrenchDepths(checking);
   checkGroundUnderSteps(checking);
+  checkAirBricks(checking);
   checkDeepFill(checking);
   checkBareCellarWalls(checking);
   checkOpeningsOverDrops(checking);

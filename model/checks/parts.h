@@ -38,6 +38,7 @@ void checkProfileRoom(const Checking&);       // the same for profile boards
 void checkLimits(const Checking&);            // of a permission
 void checkTrenchDepths(const Checking&);
 void checkGroundUnderSteps(const Checking&);  // of the damp course
+void checkAirBricks(const Checking&);         // what they lead to, and the ground outside
 void checkDeepFill(const Checking&);          // under a slab
 void checkBareCellarWalls(const Checking&);   // out of the ground
 void checkOpeningsOverDrops(const Checking&);
