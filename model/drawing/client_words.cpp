@@ -280,6 +280,14 @@ std::string storeyWords(const Model& model, int storey) {
   return name;
 }
 
+// Is anything cut out of a building that stays?
+bool cutsIntoBuilding(const Model& model, const StageKey& stage) {
+  return std::any_of(
+      model.works.elements.begin(), model.works.elements.end(), [&](const Element& e) {
+        return e.kind == ElementKind::StandingBuilding && e.removed && e.removed->stage == stage;
+      });
+}
+
 }  // namespace
 
 ClientStage clientStage(const Model& model, size_t index) {
@@ -290,7 +298,12 @@ ClientStage clientStage(const Model& model, size_t index) {
   std::string title = withFilled(words->title, "{storey}", storeyWords(model, stage.key.storey));
   title = withFilled(title, "{lifts}", std::to_string(liftsOf(model, stage.key.storey)));
   title = withFilled(title, "{lift}", std::to_string(stage.key.lift));
-  return {title, words->what, words->notice, words->atEnd};
+  std::string notice = words->notice;
+  if (stage.key.kind == K::RaiseCorners && cutsIntoBuilding(model, stage.key))
+    notice +=
+        " Holes are cut into the wall of the building that stands, to join the new one to it: "
+        "noise, and dust on both sides of it.";
+  return {title, words->what, notice, words->atEnd};
 }
 
 }  // namespace model

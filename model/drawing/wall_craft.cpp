@@ -24,7 +24,7 @@ constexpr std::array kWalls{
                {"Rod up to the level of this lift; agree every course mark with it.",
                 "Corner A first, then the others in the order of the pegs.",
                 "Each course: gauge, level, plumb both faces, range along the rake.",
-                "Step back half a brick a course; no toothing.",
+                "Step back half a brick a course; leave no end toothed.",
                 "Both leaves at the corners, ties in; cover at night."},
                {"A corner that is 3 out at course 6 is 10 out at the top: take it down.",
                 "Plumb the face, then the return, then the face again.",

@@ -86,8 +86,8 @@ StageTexts junctionWork(const Job& job, const SettingOut& out) {
   for (const StripPlan& strip : starterStrips(job, out))
     for (const StripPlan::Length& length : strip.lengths)
       texts[length.stage] += " At corner " + letterOf(out, strip.plan) +
-                             " fix the starter strip first, plumb, to " +
-                             job.junctions[strip.plan.junction].building + " from " +
+                             " fix the starter strip first, plumb, to \"" +
+                             job.junctions[strip.plan.junction].building + "\" from " +
                              levelText(length.bottom) + " to " + levelText(length.top) + ", for " +
                              std::to_string(length.ties) + " ties in the beds of the outer leaf.";
   std::map<StageKey, Cuts> cuts;
@@ -97,7 +97,7 @@ StageTexts junctionWork(const Job& job, const SettingOut& out) {
     for (const auto& [stage, count] : pocketsIn(cut)) {
       cuts[stage].sentences.push_back(
           " At corner " + letterOf(out, cut.plan) + " cut " + std::to_string(count) +
-          (count == 1 ? " pocket" : " pockets") + " into " + junction.building + " first");
+          (count == 1 ? " pocket" : " pockets") + " into \"" + junction.building + "\" first");
       cuts[stage].depths.push_back(junction.pocket);
     }
   }

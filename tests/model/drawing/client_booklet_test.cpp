@@ -42,6 +42,26 @@ RC_GTEST_PROP(ClientBooklet, OfAnyJobIsTidyAndHasAPageForEachStage, ()) {
     RC_ASSERT(pageOf(drawing, model, i) != nullptr);
 }
 
+TEST(ClientBooklet, SaysWhereHolesAreCutIntoTheHouseThatStands) {
+  for (const JunctionKind kind : {JunctionKind::Toothed, JunctionKind::StarterTies}) {
+    Job job;
+    job.outline = {{0, 0}, {6.74, 0}, {6.74, 4.49}, {0, 4.49}};
+    StandingBuilding& house = job.site.buildings.emplace_back();
+    house.name = "House";
+    house.outline = {{-1, 4.49}, {6.74, 4.49}, {6.74, 10}, {-1, 10}};
+    house.height = 1.5;  // no higher than the first lift
+    job.junctions.push_back({"B-C", "C", "House", kind});
+    const Model model = buildModel(job);
+    for (size_t i = 0; i < model.programme.stages.size(); ++i) {
+      const StageKey& key = model.programme.stages[i].key;
+      const bool cut =
+          kind == JunctionKind::Toothed && key.kind == StageKind::RaiseCorners && key.lift == 1;
+      EXPECT_EQ(has(clientStage(model, i).notice, "Holes are cut into the wall"), cut)
+          << model.programme.stages[i].name;
+    }
+  }
+}
+
 TEST(ClientBooklet, SaysWhatIsToBeDecidedByWhenInFrontAndOnThePage) {
   Job job = boxJob();
   StageOverride other;
