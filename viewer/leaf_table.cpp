@@ -8,6 +8,7 @@
 
 #include <glm/geometric.hpp>
 
+#include "viewer/leaf_meetings.h"
 #include "viewer/unit_instance.h"
 
 namespace viewer {
@@ -17,7 +18,6 @@ namespace {
 // Whole tenths of a millimetre throughout.
 constexpr std::int32_t kWidestJoint = 300;  // a wider gap is an opening
 constexpr std::int32_t kThickestBed = 400;  // a first bed, or one that makes up a height
-constexpr std::int32_t kFirstBed = 250;     // over the concrete, where nothing tells it
 constexpr std::int32_t kSame = 10;          // a millimetre
 constexpr std::int32_t kBeyondJoint = 140;  // a cell is so much shorter than the shortest unit
 constexpr double kCollar = 0.012;           // metres of mortar behind a unit that is not the face
@@ -34,6 +34,7 @@ struct Leaf {
   std::vector<std::array<std::int32_t, 2>> depths;
   std::int32_t front = 0, back = 0;
   std::int32_t s0 = 0, s1 = 0, z0 = 0;  // of its units
+  std::int32_t foot = 0;                // underside of the first bed
 };
 
 struct Column {
@@ -100,6 +101,8 @@ void Builder::collect() {
     const model::Element& element = works_.elements[e];
     if (element.unitCount == 0) continue;
     Leaf& leaf = leaves_[element.frame];
+    const std::int32_t underside = tenths(element.underside);
+    leaf.foot = leaf.refs.empty() ? underside : std::min(leaf.foot, underside);
     const std::uint32_t seed = leafSeed(element.frame);
     for (std::size_t i = element.firstUnit; i < element.firstUnit + element.unitCount; ++i) {
       const model::MasonryUnit& unit = works_.units[i];
@@ -344,7 +347,8 @@ void Builder::write(std::size_t frame) {
     most = std::max(most, thick);
     if (times > often) often = times, bed = thick;
   }
-  most = std::max(most, kFirstBed);
+  const std::int32_t firstBed = std::clamp(leaf.z0 - leaf.foot, 0, kThickestBed);
+  most = std::max(most, firstBed);
   std::int32_t shortestRow = 1 << 20;
   for (std::size_t i = 1; i < bands.size(); ++i)
     shortestRow = std::min(shortestRow, bands[i].z0 - bands[i - 1].z0);
@@ -368,7 +372,7 @@ void Builder::write(std::size_t frame) {
 
   const auto levelCells = static_cast<std::uint32_t>(table_.texels.size());
   const auto bedOf = [&](std::size_t i) {
-    if (i == 0) return most;
+    if (i == 0) return firstBed;
     const std::int32_t gap = bands[i].z0 - bands[i - 1].z1;
     return gap < 0 || gap > kThickestBed ? 0 : gap;
   };
@@ -421,6 +425,7 @@ LeafTable Builder::build() {
   turnCorners();
   for (std::size_t f = 0; f < leaves_.size(); ++f)
     if (!leaves_[f].refs.empty()) write(f);
+  for (const auto& joint : jointsBetweenLeaves(works_)) table_.joints.push_back(joint);
   std::sort(table_.neighbours.begin(), table_.neighbours.end());
   table_.neighbours.erase(std::unique(table_.neighbours.begin(), table_.neighbours.end()),
                           table_.neighbours.end());
