@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "model/bond/toothing.h"
+#include "model/bond/wall_corbel.h"
 #include "model/walls/leaf_plan.h"
 
 namespace model {
@@ -59,6 +60,8 @@ class WallCounter {
     std::vector<LaidPiece> laid = layCourse(bond_, wall_, above, here);
     for (const Toothing& toothing : toothings_)
       toothPieces(job_, bond_, toothing, above, out_.walls[wall_].length, laid);
+    for (const CorbelPlan& corbel : plan_.corbels)
+      shapeCorbelCourse(out_, bond_, wall_, corbel, above, laid);
     if (laid.empty()) {
       jointsUnder_.clear();
       return;

@@ -8,6 +8,7 @@
 #include "model/bond/course_bands.h"
 #include "model/bond/leaf_units.h"
 #include "model/bond/toothing.h"
+#include "model/bond/wall_corbel.h"
 #include "model/settingout/gable_edges.h"
 #include "model/walls/gable_profile.h"
 
@@ -93,11 +94,14 @@ class LeafLayer {
                   : layBlocks(bonds_.inner, plan_.wall, number, open);
   }
 
-  // A course of its whole height, with what of it goes into a standing wall.
+  // A course of its whole height, with what of it goes into a standing wall or stands out at a
+  // corner.
   std::vector<LaidPiece> toothed(const CourseBand& band, const std::vector<Span>& open) const {
     std::vector<LaidPiece> pieces = piecesOf(band.number, open);
     for (const Toothing& toothing : toothings_)
       toothPieces(job_, bonds_.outer, toothing, band.number, out_.walls[plan_.wall].length, pieces);
+    for (const CorbelPlan& corbel : plan_.corbels)
+      shapeCorbelCourse(out_, bonds_.outer, plan_.wall, corbel, band.number, pieces);
     return pieces;
   }
 

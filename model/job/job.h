@@ -238,6 +238,7 @@ struct Job {
   std::vector<AirBrick> airBricks;
   std::vector<CavityBarrier> cavityBarriers;
   std::vector<DampCourseStep> dampCourseSteps;
+  std::vector<Corbel> corbels;
   std::vector<WallJunction> junctions;
   std::vector<GardenWall> gardenWalls;
   LayingRates laying;

@@ -22,6 +22,7 @@ std::vector<KeySpec> openingKeys();
 std::vector<KeySpec> airBrickKeys();
 std::vector<KeySpec> cavityBarrierKeys();
 std::vector<KeySpec> dampCourseStepKeys();
+std::vector<KeySpec> corbelKeys();
 std::vector<KeySpec> junctionKeys();
 std::vector<KeySpec> movementJointKeys();
 std::vector<KeySpec> gardenWallKeys();

@@ -90,6 +90,25 @@ std::vector<KeySpec> dampCourseStepKeys() {
   };
 }
 
+std::vector<KeySpec> corbelKeys() {
+  return {
+      {"corbel", "wall", ValueKind::Text,
+       [](Job& job, size_t i) -> Slot { return &job.corbels[i].wall; }, 0, 0, "\"A-B\"",
+       "The wall it is on", nullptr, nullptr, true},
+      {"corbel", "level", ValueKind::Level,
+       [](Job& job, size_t i) -> Slot { return &job.corbels[i].level; }, -500, 9000, "2.250",
+       "Level of the underside of the first course that stands out; it is the course at or under "
+       "that",
+       nullptr, nullptr, true},
+      {"corbel", "courses", ValueKind::Count,
+       [](Job& job, size_t i) -> Slot { return &job.corbels[i].courses; }, 1, 6, "2",
+       "How many courses stand out", "1"},
+      {"corbel", "step", ValueKind::Length,
+       [](Job& job, size_t i) -> Slot { return &job.corbels[i].step; }, 0.005, 0.075, "15",
+       "How far each of them stands out past the one below", "20"},
+  };
+}
+
 std::vector<KeySpec> junctionKeys() {
   return {
       {"junction", "wall", ValueKind::Text,

@@ -59,8 +59,8 @@ constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings"
                kTolerance[] = "tolerance", kQuestion[] = "question",
                kMovementJoint[] = "movement_joint", kAirBrick[] = "air_brick",
                kGardenWall[] = "garden_wall", kCavityBarrier[] = "cavity_barrier",
-               kDampCourseStep[] = "damp_course_step", kJunction[] = "junction",
-               kDates[] = "programme.dates", kMonth[] = "programme.month",
+               kDampCourseStep[] = "damp_course_step", kCorbel[] = "corbel",
+               kJunction[] = "junction", kDates[] = "programme.dates", kMonth[] = "programme.month",
                kStage[] = "programme.stage", kSplit[] = "programme.split", kOwn[] = "programme.own",
                kLink[] = "programme.link", kDelivery[] = "programme.delivery",
                kView[] = "programme.view";
@@ -188,6 +188,13 @@ const std::vector<TableSpec>& tableTable() {
           "of "
           "the outer leaf; repeat the section for each. A strip goes up either end of it, and a "
           "cavity tray rises from it to the inner leaf, whose damp course goes on below."),
+      listed<kCorbel, &Job::corbels>(
+          100, nullptr, "corbel", "corbels",
+          "Courses of the outer leaf of a wall that each stand out past the one below, from end to "
+          "end, over which the wall goes on in its own face; repeat the section for each. They "
+          "turn "
+          "a square corner where the next wall has the same, else they stop a brick short of it. "
+          "How far bricks may stand out is for the designer to say."),
       listed<kJunction, &Job::junctions>(
           50, nullptr, "junction", "junctions",
           "How the end of a wall is joined to a building that stands there already; repeat the "

@@ -112,6 +112,15 @@ struct DampCourseStep {
   int courses = 1;  // whole courses over the damp course
 };
 
+// Courses of the outer leaf that each stand out past the one below. Over them the wall goes on in
+// its own face.
+struct Corbel {
+  std::string wall;
+  double level = 0;     // of the underside of the first; it is the course at or under this
+  int courses = 1;      // that stand out
+  double step = 0.020;  // how far each of them does, past the one below
+};
+
 // How a new wall is joined to a building that stands there already.
 enum class JunctionKind {
   StarterTies,  // ties from a strip that is fixed to the old wall, in the bed joints of the new

@@ -86,6 +86,7 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateDampCourseSteps(v, plan, levels);
   validateRoof(v, plan, levels);
   validateSite(v, plan);
+  validateCorbels(v, plan, levels);
   validateJunctions(v, plan, levels);
   validateGardenWalls(v, plan);
   validateSiteWork(v, plan);

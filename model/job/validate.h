@@ -96,6 +96,9 @@ void validateCavityBarriers(const Validation& v, const std::optional<PlanFacts>&
 // Openings are known to lie in their walls.
 void validateDampCourseSteps(const Validation& v, const std::optional<PlanFacts>& plan,
                              const LevelFacts& levels);
+// After validateRoof() and validateSite(): openings, gables and buildings are known to be sound.
+void validateCorbels(const Validation& v, const std::optional<PlanFacts>& plan,
+                     const LevelFacts& levels);
 // After validateSite(), by which buildings are known to be sound.
 void validateJunctions(const Validation& v, const std::optional<PlanFacts>& plan,
                        const LevelFacts& levels);

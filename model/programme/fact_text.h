@@ -33,6 +33,10 @@ using StageTexts = std::map<StageKey, std::string>;
 StageTexts junctionWork(const Job& job, const SettingOut& settingOut);
 StageTexts junctionCautions(const Job& job, const SettingOut& settingOut);
 
+// The same where courses of house walls stand out.
+StageTexts corbelWork(const Job& job, const SettingOut& settingOut);
+StageTexts corbelCautions(const Job& job, const SettingOut& settingOut);
+
 // Facts of the ground, the cellar and the foundations; of garden walls; of the ground floor, roof
 // and openings.
 void addGroundFacts(const Job& job, const SettingOut& settingOut, const Works& works, Facts& facts);

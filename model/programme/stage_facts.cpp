@@ -173,6 +173,10 @@ StageTraits traitsOf(const Job& job, const SettingOut& settingOut, const Works& 
       traits.alsoMindIn[e.placed.stage] =
           "Cavity barriers fit tight to both leaves and to each other, with nothing behind them "
           "left open, and are seen and photographed before they are hidden.";
+  for (const auto& [stage, text] : corbelCautions(job, settingOut)) {
+    std::string& here = traits.alsoMindIn[stage];
+    here += (here.empty() ? "" : " ") + text;
+  }
   return traits;
 }
 
@@ -192,6 +196,7 @@ StageFacts::StageFacts(const Job& job, const SettingOut& settingOut, const Works
     if (e.kind == ElementKind::Lintel) lintels_[e.placed.stage].push_back(e.underside);
   scaffoldLifts_ = scaffoldLifts(works);
   joined_ = junctionWork(job, settingOut);
+  for (const auto& [stage, text] : corbelWork(job, settingOut)) joined_[stage] += text;
   for (const Element& e : works.elements) {
     if (e.kind == ElementKind::CavityBarrier) barriers_.insert(e.placed.stage);
     if (e.kind == ElementKind::CavityTray && e.id.find("/long cavity tray/") != std::string::npos)

@@ -130,7 +130,7 @@ constexpr std::array kWallWords{
     StageWords{
         K::RunIn, "run-in", "Run in the walls, lift {lift}, {storey}",
         "Line from corner to corner, course by course up to {run-in-to}. Both leaves together"
-        "{as-they-rise}.{rising-lintels}{odd-bearing} Cover the tops at night.",
+        "{as-they-rise}.{joined}{rising-lintels}{odd-bearing} Cover the tops at night.",
         "{leaves-at-top}."},
     StageWords{K::Lintels, "lintels", "Set the lintels, {storey}",
                "Check the bearing course right round, then bed the lintels at {lintels} with full "

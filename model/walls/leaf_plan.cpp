@@ -256,6 +256,7 @@ LeafPlan leafPlan(const Job& job, const SettingOut& settingOut, size_t wall, Lea
   if (side == LeafSide::Outer) {
     plan.gaps = movementJointsIn(job, settingOut, wall);
     plan.dampSteps = dampStepsIn(job, settingOut, wall);
+    plan.corbels = corbelsOn(job, settingOut, wall);
   }
   planLintels(job, settingOut, plan);
   if (side == LeafSide::Inner)

@@ -7,6 +7,7 @@
 #include "model/job/job.h"
 #include "model/settingout/setting_out.h"
 #include "model/settingout/stage_key.h"
+#include "model/walls/corbels.h"
 #include "model/walls/damp_course_steps.h"
 #include "model/walls/movement_joints.h"
 #include "model/walls/wall_layer.h"
@@ -61,6 +62,7 @@ struct LeafPlan {
   std::vector<VentPlan> vents;
   std::vector<MovementGap> gaps;        // in the outer leaf
   std::vector<DampStepPlan> dampSteps;  // in the outer leaf
+  std::vector<CorbelPlan> corbels;      // of the outer leaf
 
   // All of these but the gaps, which are as high as the leaf, and the steps, which are thin.
   std::vector<Rect> cuts() const;

@@ -14,6 +14,7 @@
 #include "model/works/append_works.h"
 #include "model/works/cavity_closers.h"
 #include "model/works/cavity_parts.h"
+#include "model/works/corbel_courses.h"
 #include "model/works/gable_rise.h"
 #include "model/works/joint_filler.h"
 #include "model/works/leaf_parts.h"
@@ -51,6 +52,7 @@ class LeafBuilder {
   void build() {
     if (plan_.layer.empty()) return;
     parts_.emplace(layLeaf(job_, settingOut_, bonds_, plan_), plan_.layer, works_);
+    corbels_ = corbelCourses(settingOut_, plan_, *parts_, works_);
     cuts_ = plan_.cuts();
     for (const DampStepPlan& step : plan_.dampSteps)
       for (const Rect& strip : step.strips()) cuts_.push_back(strip);
@@ -69,18 +71,38 @@ class LeafBuilder {
   // back.
   void put(const std::string& part, const std::string& name, Solid solid, const Placement& placed,
            const UnitsHeld& holds, bool forth = true) {
+    put(part, name, std::move(solid), plan_.layer.thickness(), placed, *parts_, holds, forth);
+  }
+
+  void put(const std::string& part, const std::string& name, Solid solid, double thickness,
+           const Placement& placed, LeafParts& parts, const UnitsHeld& holds, bool forth) {
     const bool brick = plan_.side == LeafSide::Outer;
     Element element;
     element.id = layerId(wall_, nameOf(plan_.side)) + "/" + part;
     element.name = layerName(wall_, nameOf(plan_.side)) + ", " + name;
     element.kind = brick ? ElementKind::OuterLeaf : ElementKind::InnerLeaf;
     element.material = brick ? Material::Brick : Material::Block;
-    element.quantity = {volume(solid) / plan_.layer.thickness(), Unit::SquareMetre};
+    element.quantity = {volume(solid) / thickness, Unit::SquareMetre};
     element.solid = std::move(solid);
     element.placed = placed;
     element.wall = wall_.name;
     if (element.solid.empty()) return;
-    parts_->add(std::move(element), holds, forth);
+    parts.add(std::move(element), holds, forth);
+  }
+
+  // A part of a lift: what of some rectangles is not cut out, with what of it goes into a standing
+  // wall, and then what of it stands out.
+  void putPart(const std::string& part, const std::string& name, const std::vector<Rect>& rects,
+               const std::vector<Rect>& without, Solid teeth, const Placement& placed,
+               const UnitsHeld& holds, bool forth = true) {
+    std::vector<Rect> inLine = without;
+    for (const CorbelCourse& corbel : corbels_) inLine.push_back(corbel.rect());
+    Solid solid = plan_.layer.solid(fromRectangles(rects, inLine));
+    solid.append(teeth);
+    put(part, name, std::move(solid), placed, holds, forth);
+    for (CorbelCourse& corbel : corbels_)
+      put(part + "/" + corbel.id(), name + ", " + corbel.name(), corbel.solid(rects, without),
+          corbel.thickness(), placed, corbel.parts(), holds, forth);
   }
 
   // Movement joints too, from the foot to the top.
@@ -119,30 +141,28 @@ class LeafBuilder {
       corners_.insert(corners_.end(), corner.begin(), corner.end());
       const std::string name =
           "corner " + settingOut_.corners[atStart ? wall_.from : wall_.to].letter;
-      Solid solid = plan_.layer.solid(fromRectangles(corner, cuts));
-      solid.append(teeth(atStart, bottom, top, corner, true));
       notTeeth.push_back(corner);
-      put(liftId(job_, lift) + "/" + name, liftName(job_, lift) + ", " + name + cut,
-          std::move(solid),
-          upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
-          unitsIn(parts_->openEnded(corner, atStart)), atStart);
+      putPart(liftId(job_, lift) + "/" + name, liftName(job_, lift) + ", " + name + cut, corner,
+              cuts, teeth(atStart, bottom, top, corner, true),
+              upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
+              unitsIn(parts_->openEnded(corner, atStart)), atStart);
     }
     const auto reveals = rackedReveals(parts_->laid(), plan_, corners, bottom, top, module_);
     notRun.insert(notRun.end(), reveals.begin(), reveals.end());
     corners_.insert(corners_.end(), reveals.begin(), reveals.end());
-    put(liftId(job_, lift) + "/reveals", liftName(job_, lift) + ", reveals" + cut,
-        plan_.layer.solid(fromRectangles(reveals, cuts)),
-        upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
-        unitsIn(reveals));
+    putPart(liftId(job_, lift) + "/reveals", liftName(job_, lift) + ", reveals" + cut, reveals,
+            cuts, {},
+            upward({StageKind::RaiseCorners, lift.storey, lift.number}, lift.bottom, lift.top),
+            unitsIn(reveals));
     std::vector<Rect> run = madeUp;
     run.push_back({plan_.layer.from, bottom, plan_.layer.to, top});
-    Solid between = plan_.layer.solid(fromRectangles(run, notRun));
+    Solid inRun;
     for (const bool atStart : {true, false})
-      between.append(teeth(atStart, bottom, top, notTeeth[atStart ? 0 : 1], false));
-    put(liftId(job_, lift) + "/run", liftName(job_, lift) + ", between the corners" + cut,
-        std::move(between),
-        upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top),
-        unitsIn(parts_->openEnded(run, true, true)));
+      inRun.append(teeth(atStart, bottom, top, notTeeth[atStart ? 0 : 1], false));
+    putPart(liftId(job_, lift) + "/run", liftName(job_, lift) + ", between the corners" + cut, run,
+            notRun, std::move(inRun),
+            upward({StageKind::RunIn, lift.storey, lift.number}, lift.bottom, lift.top),
+            unitsIn(parts_->openEnded(run, true, true)));
     madeUpBefore_.insert(madeUpBefore_.end(), madeUp.begin(), madeUp.end());
   }
 
@@ -200,6 +220,7 @@ class LeafBuilder {
   Works& works_;
   const double module_;  // a unit and its joint
   std::optional<LeafParts> parts_;
+  std::list<CorbelCourse> corbels_;
   std::vector<Rect> cuts_;  // out of the solids: weep holes too, which no unit is laid round
   std::vector<WeepHole> weepHoles_;
   std::vector<Toothing> toothings_;

@@ -27,6 +27,17 @@ LeafParts::LeafParts(LaidLeaf laid, const WallLayer& layer, Works& works)
   works_.frames.push_back(laid_.frame);
 }
 
+std::vector<MasonryUnit> LeafParts::setAside(size_t band, double from, double to) {
+  std::vector<MasonryUnit> units;
+  for (size_t i = laid_.firstOf[band]; i < laid_.firstOf[band + 1]; ++i) {
+    const MasonryUnit& unit = laid_.units[i];
+    if (unit.s0 < from - 1e-6 || unit.s1 > to + 1e-6) continue;
+    taken_[i] = true;
+    units.push_back(unit);
+  }
+  return units;
+}
+
 void LeafParts::add(Element part, const UnitsHeld& holds, bool forth) {
   if (part.solid.empty()) return;
   part.frame = frame_;

@@ -31,6 +31,9 @@ class LeafParts {
   LeafParts(LaidLeaf laid, const WallLayer& layer, Works& works);
 
   const LaidLeaf& laid() const { return laid_; }
+  // Leaves out of every part the units of one band that lie between two stations: gives them, in
+  // order.
+  std::vector<MasonryUnit> setAside(size_t band, double from, double to);
   // Adds the part with the units that it holds and no part before it, course after course, each
   // laid while the part grows past it. `forth`: along the wall, not back.
   void add(Element part, const UnitsHeld& holds, bool forth = true);

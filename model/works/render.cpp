@@ -5,6 +5,7 @@
 
 #include <glm/geometric.hpp>
 
+#include "model/bond/wall_corbel.h"
 #include "model/walls/gable_profile.h"
 #include "model/walls/leaf_plan.h"
 #include "model/walls/wall_names.h"
@@ -31,7 +32,17 @@ class WallRender {
         settingOut_(settingOut),
         wall_(wall),
         line_(settingOut.walls[wall]),
-        layer_(layerOf(settingOut, wall, -job.walls.render, 0)) {}
+        layer_(layerOf(settingOut, wall, -job.walls.render, 0)) {
+    if (layer_.empty()) return;
+    const LeafPlan leaf = leafPlan(job, settingOut, wall, LeafSide::Outer);
+    for (const SillPlan& sill : leaf.sills) bare_.push_back(sill.rect);
+    for (const VentPlan& vent : leaf.vents) bare_.push_back(vent.rect);
+    if (leaf.corbels.empty()) return;
+    const LaidLeaf laid = layLeaf(job, settingOut, deriveLeafBonds(job, settingOut), leaf);
+    for (const CorbelPlan& corbel : leaf.corbels)
+      for (size_t band = 0; band < laid.bands.size(); ++band)
+        if (const auto rect = corbelRect(corbel, laid, band)) bare_.push_back(*rect);
+  }
 
   void build(Works& works) const {
     if (layer_.empty()) return;
@@ -130,9 +141,7 @@ class WallRender {
     if (stretch.from > layer_.from) part.from = part.startFront = part.startBack = stretch.from;
     if (stretch.to < layer_.to) part.to = part.endFront = part.endBack = stretch.to;
     std::vector<Rect> openings = openingsIn(settingOut_, part, wall_);
-    const LeafPlan leaf = leafPlan(job_, settingOut_, wall_, LeafSide::Outer);
-    for (const SillPlan& sill : leaf.sills) openings.push_back(sill.rect);
-    for (const VentPlan& vent : leaf.vents) openings.push_back(vent.rect);
+    openings.insert(openings.end(), bare_.begin(), bare_.end());
     if (line_.eaves == EavesKind::Gable) {
       const auto slope = gableLineOn(job_, settingOut_, part);
       if (lowestOf(slope) < stretch.bottom + kShortest) return {};
@@ -188,6 +197,7 @@ class WallRender {
   size_t wall_;
   const WallLine& line_;
   WallLayer layer_;
+  std::vector<Rect> bare_;  // sills, air bricks, courses that stand out
 };
 
 }  // namespace

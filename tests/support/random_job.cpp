@@ -404,6 +404,21 @@ void drawDampStep(Dice& dice, Job& job) {
   tryWith(job, [&](Job& j) { j.dampCourseSteps.push_back(step); });
 }
 
+// Courses that stand out from one wall, from two that meet, or all round.
+void drawCorbels(Dice& dice, Job& job) {
+  const size_t n = job.outline.size();
+  const size_t first = static_cast<size_t>(dice.between(0, static_cast<int>(n) - 1));
+  const size_t count = dice.pick<size_t>({1, 2, n});
+  model::Corbel corbel;
+  corbel.courses = dice.pick<int>({1, 1, 2, 3});
+  corbel.step = toMm(dice.real(0.008, 0.034) / corbel.courses);
+  corbel.level = toMm(job.storeys.back().floor + dice.real(0.1, 2.4));
+  for (size_t i = 0; i < count; ++i) {
+    corbel.wall = model::nameOfWall((first + i) % n, n);
+    tryWith(job, [&](Job& j) { j.corbels.push_back(corbel); });
+  }
+}
+
 // A low old house along one of the walls, and the wall beside that joined to it. Its roof stays
 // under the new eaves.
 void drawJunction(Dice& dice, Job& job) {
@@ -500,6 +515,7 @@ Job drawJob(unsigned seed) {
   if (dice.chance(40)) drawJunction(dice, job);
   if (dice.chance(30)) drawBarrierRound(dice, job);
   for (int i = dice.between(0, 6); i > 0; --i) drawDampStep(dice, job);
+  if (dice.chance(50)) drawCorbels(dice, job);
   return job;
 }
 

@@ -177,6 +177,7 @@ std::vector<Job> jobs() {
     joined.cavityBarriers = {{"A-B", "A", 2.1, std::nullopt, 0.1},
                              {"D-A", "D", std::nullopt, 1.05, 0.1}};
     joined.dampCourseSteps = {{"A-B", "B", 1.2, 2.2, 2}};
+    joined.corbels = {{"A-B", 1.8, 2, 0.010}, {"D-A", 1.8, 2, 0.010}};
     joined.junctions.push_back({"B-C", "C", "House", kind});
   }
   for (const CellarWallKind kind : {CellarWallKind::FilledCavity, CellarWallKind::HollowBlock}) {

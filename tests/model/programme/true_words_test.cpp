@@ -88,6 +88,29 @@ TEST(TrueWords, WhatHoldsForEveryJunctionIsSaidOnce) {
   EXPECT_EQ(times("solid in mortar and pinned at the top"), 1) << text;
   EXPECT_TRUE(says(text, "Pockets at corners A and D are cut into \"House\"")) << text;
   EXPECT_TRUE(says(text, "maker's fixings, at corner C.")) << text;
+  EXPECT_TRUE(says(text, "pockets into \"House\" first")) << text;
+  EXPECT_TRUE(says(text, "fix the starter strip first, plumb, to \"Barn\" from")) << text;
+}
+
+TEST(TrueWords, CoursesThatStandOutAreNamedWhereTheyAreLaid) {
+  Job job = oblong();
+  for (const char* wall : {"A-B", "B-C"}) job.corbels.push_back({wall, 1.8, 2, 0.015});
+  job.corbels.push_back({"C-D", 0.6, 1, 0.02});
+  const Model m = buildModel(job);
+  int high = 0, low = 0;
+  for (const Stage& stage : m.programme.stages) {
+    const bool walls =
+        stage.key.kind == StageKind::RaiseCorners || stage.key.kind == StageKind::RunIn;
+    const bool two =
+        says(stage.what, "Courses 25 to 26 on A-B and B-C stand out, each 15 past the one below.");
+    const bool one = says(stage.what, "Course 9 on C-D stands out 20 past the face.");
+    high += two;
+    low += one;
+    EXPECT_EQ(says(stage.caution, "tip while they are green"), two || one) << stage.name;
+    EXPECT_TRUE(walls || !(two || one)) << stage.name;
+  }
+  EXPECT_EQ(high, 2);
+  EXPECT_EQ(low, 2);
 }
 
 TEST(TrueWords, PinsAreSetOverSlabsWhereThereAreAny) {
