@@ -81,6 +81,7 @@ Problems checkBuilding(const Job& job, const SettingOut& settingOut, const std::
   checkOpeningsFacingBuildings(checking);
   checkEavesOverOpenings(checking);
   checkEavesOverGround(checking);
+  checkStairs(checking);
   checkSetUps(checking);
   return problems;
 }

@@ -45,6 +45,7 @@ void checkOpeningsOverDrops(const Checking&);
 void checkOpeningsFacingBuildings(const Checking&);
 void checkEavesOverOpenings(const Checking&);
 void checkEavesOverGround(const Checking&);
+void checkStairs(const Checking&);      // steepness, headroom, guarding, room at both ends
 void checkRoofOnSite(const Checking&);  // eaves over the boundary or another building
 
 void checkSetUps(const Checking&);  // each instrument on what it stands on

@@ -150,6 +150,28 @@ struct UpperFloor {
   double ceiling = 0.0125;  // under the joists
 };
 
+// ---- stairs -----------------------------------------------------------------
+
+enum class RiserKind { Closed, Open };
+enum class TrimmingKind { Single, Double };
+
+// One straight flight of timber from a floor to the next one up. Sizes are the drawing's.
+struct Stair {
+  std::string name = "Stair";
+  std::string from;    // the floor that its foot stands on: a storey's name or kCellarFloor; empty:
+                       // the ground floor
+  Vec2 foot{0, 0};     // the middle of the first riser's face
+  std::string up;      // "C-B": it climbs the way that one walks along that wall from C to B
+  double width = 0.8;  // clear between the strings
+  int risers = 13;
+  double going = 0.225;
+  RiserKind riserKind = RiserKind::Closed;
+  std::optional<double> well;  // its length on plan, back from the floor at the top; default: what
+                               // leaves kHeadroom (model/job/stair_flight.h) over the pitch line
+  double guard = 0.900;        // height of the guarding, over the pitch line and over the floor
+  TrimmingKind trimming = TrimmingKind::Single;  // the joists round the well, one or two thick
+};
+
 // ---- foundations and cellar -------------------------------------------------
 
 enum class FoundationKind { Strip, TrenchFill };
@@ -241,6 +263,7 @@ struct Job {
   std::vector<Corbel> corbels;
   std::vector<WallJunction> junctions;
   std::vector<GardenWall> gardenWalls;
+  std::vector<Stair> stairs;
   LayingRates laying;
   Roof roof;
   ProgrammeInput programme;

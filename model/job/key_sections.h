@@ -19,6 +19,7 @@ std::vector<KeySpec> foundationKeys();
 std::vector<KeySpec> cellarKeys();
 std::vector<KeySpec> floorKeys();
 std::vector<KeySpec> openingKeys();
+std::vector<KeySpec> stairKeys();
 std::vector<KeySpec> airBrickKeys();
 std::vector<KeySpec> cavityBarrierKeys();
 std::vector<KeySpec> dampCourseStepKeys();

@@ -9,14 +9,16 @@ namespace model {
 const std::vector<KeySpec>& keyTable() {
   static const std::vector<KeySpec> table = [] {
     std::vector<KeySpec> all;
-    for (const auto& section :
-         {jobKeys(),           siteKeys(),          surveyKeys(),     groundKeys(),
-          outlineKeys(),       storeyKeys(),        wallKeys(),       builtInKeys(),
-          foundationKeys(),    cellarKeys(),        floorKeys(),      openingKeys(),
-          movementJointKeys(), cavityBarrierKeys(), airBrickKeys(),   dampCourseStepKeys(),
-          corbelKeys(),        junctionKeys(),      gardenWallKeys(), roofKeys(),
-          layingKeys(),        programmeKeys(),     stageKeys(),      stageViewKeys(),
-          settingOutKeys(),    setUpKeys(),         readingKeys()}) {
+    for (const auto& section : {jobKeys(),       siteKeys(),           surveyKeys(),
+                                groundKeys(),    outlineKeys(),        storeyKeys(),
+                                wallKeys(),      builtInKeys(),        foundationKeys(),
+                                cellarKeys(),    floorKeys(),          openingKeys(),
+                                stairKeys(),     movementJointKeys(),  cavityBarrierKeys(),
+                                airBrickKeys(),  dampCourseStepKeys(), corbelKeys(),
+                                junctionKeys(),  gardenWallKeys(),     roofKeys(),
+                                layingKeys(),    programmeKeys(),      stageKeys(),
+                                stageViewKeys(), settingOutKeys(),     setUpKeys(),
+                                readingKeys()}) {
       all.insert(all.end(), section.begin(), section.end());
     }
     return all;

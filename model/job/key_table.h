@@ -35,7 +35,7 @@ using Slot =
                  Vec2*, Outline*, BuildingKind*, OpeningKind*, FoundationKind*, GroundFloorKind*,
                  EavesKind*, LimitKind*, BondKind*, BlockBondKind*, BrickFormat*, BlockFormat*,
                  CellarWallKind*, JunctionKind*, LinkKind*, LagKind*, ViewProjection*, CutAway*,
-                 SeeThrough*>;
+                 SeeThrough*, RiserKind*, TrimmingKind*>;
 
 struct KeySpec {
   const char* table;  // "walls", "site.building"

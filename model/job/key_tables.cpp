@@ -60,10 +60,10 @@ constexpr char kLimit[] = "limit", kSetUp[] = "set_up", kReadings[] = "readings"
                kMovementJoint[] = "movement_joint", kAirBrick[] = "air_brick",
                kGardenWall[] = "garden_wall", kCavityBarrier[] = "cavity_barrier",
                kDampCourseStep[] = "damp_course_step", kCorbel[] = "corbel",
-               kJunction[] = "junction", kDates[] = "programme.dates", kMonth[] = "programme.month",
-               kStage[] = "programme.stage", kSplit[] = "programme.split", kOwn[] = "programme.own",
-               kLink[] = "programme.link", kDelivery[] = "programme.delivery",
-               kView[] = "programme.view";
+               kJunction[] = "junction", kStair[] = "stair", kDates[] = "programme.dates",
+               kMonth[] = "programme.month", kStage[] = "programme.stage",
+               kSplit[] = "programme.split", kOwn[] = "programme.own", kLink[] = "programme.link",
+               kDelivery[] = "programme.delivery", kView[] = "programme.view";
 
 }  // namespace
 
@@ -168,6 +168,10 @@ const std::vector<TableSpec>& tableTable() {
        [](const Job& a, size_t i, const Job& b, size_t j) {
          return sameRow(a, i, b, j, "opening");
        }},
+      listed<kStair, &Job::stairs>(12, "name", "stair", "stairs",
+                                   "A straight flight of timber from one floor to the next; repeat "
+                                   "the section for each. The "
+                                   "well over it is trimmed in the floor that it lands on."),
       listed<kGardenWall, &Job::gardenWalls>(50, "name", "garden wall", "gardenWalls",
                                              "A solid wall that stands by itself; repeat the "
                                              "section for each. How thick, how high and "

@@ -80,6 +80,7 @@ Problems validateReadable(const Job& job, const std::string& file, const KeyPlac
   validateFoundations(v, plan, levels);
   validateCellar(v, plan, levels);
   validateOpenings(v, plan, levels);
+  validateStairs(v, plan, levels);
   validateMovementJoints(v, plan);
   validateAirBricks(v, plan, levels);
   validateCavityBarriers(v, plan, levels);

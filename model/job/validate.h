@@ -86,6 +86,9 @@ void validateCellarDig(const Validation& v, const Polygon& cellar);
 void validateTrenches(const Validation& v, const PlanFacts& plan);
 void validateOpenings(const Validation& v, const std::optional<PlanFacts>& plan,
                       const LevelFacts& levels);
+// After validateOpenings() and validateCellar().
+void validateStairs(const Validation& v, const std::optional<PlanFacts>& plan,
+                    const LevelFacts& levels);
 void validateMovementJoints(const Validation& v, const std::optional<PlanFacts>& plan);
 // Openings are known to lie in their walls.
 void validateAirBricks(const Validation& v, const std::optional<PlanFacts>& plan,

@@ -16,7 +16,8 @@ bool perLift(StageKind kind) {
 }
 
 bool perStorey(StageKind kind) {
-  return perLift(kind) || kind == StageKind::Lintels || kind == StageKind::UpperFloor;
+  return perLift(kind) || kind == StageKind::Lintels || kind == StageKind::UpperFloor ||
+         kind == StageKind::Stairs;
 }
 
 bool byScaffolders(StageKind kind) {

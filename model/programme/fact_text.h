@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -36,6 +37,9 @@ StageTexts junctionCautions(const Job& job, const SettingOut& settingOut);
 // The same where courses of house walls stand out.
 StageTexts corbelWork(const Job& job, const SettingOut& settingOut);
 StageTexts corbelCautions(const Job& job, const SettingOut& settingOut);
+// Of a stair in its own stage, and of its well in that of the floor; nothing for another name.
+std::optional<std::string> stairFact(const std::string& name, const StageKey& key, const Job& job,
+                                     const SettingOut& settingOut);
 
 // Facts of the ground, the cellar and the foundations; of garden walls; of the ground floor, roof
 // and openings.

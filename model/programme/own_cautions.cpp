@@ -128,6 +128,17 @@ void mindParapets(const Job& job, const SettingOut& out, StageTraits& traits) {
       inSeries(names) + "). Props stay until that is done; nothing is stacked on it.";
 }
 
+// The hole is there as soon as its edges are.
+void mindWells(const SettingOut& out, StageTraits& traits) {
+  for (const StairFlight& flight : out.stairs) {
+    const StageKey stage = flight.inTimber() ? StageKey{K::UpperFloor, static_cast<int>(flight.to)}
+                                             : StageKey{K::FloorOverCellar};
+    traits.wells[stage] =
+        "The stairwell is boarded over as soon as its edges are there: boards that cannot slip, "
+        "marked, and left until the stair goes in.";
+  }
+}
+
 }  // namespace
 
 std::string bareSidesInWords(const Job& job, const SettingOut& out) {
@@ -151,6 +162,7 @@ void addOwnCautions(const Job& job, const SettingOut& out, StageTraits& traits) 
   mindLintels(job, out, traits);
   mindParapets(job, out, traits);
   mindGardenWalls(job, traits);
+  mindWells(out, traits);
   traits.alsoMindIn = junctionCautions(job, out);
 }
 

@@ -104,6 +104,11 @@ const char* reminder(StageKind kind) {
       return "Strike in order, from the top, with a fenced zone below.";
     case K::FloorFinish:
       return "Screed and insulation dust: cover skin and eyes. Keep air moving while it dries.";
+    case K::Stairs:
+      return "An open well is a fall: its boards come off last thing before the flight goes in, "
+             "nobody is over or under it meanwhile, and rails stand round it until the guarding is "
+             "fixed. A flight is heavy: hands enough to lift it, and nobody on it before it is "
+             "fixed.";
     case K::GardenFoundations:
       return "Services first: dig by hand near them. Nobody in a trench that has not been looked "
              "at "
@@ -175,6 +180,8 @@ std::string reminderFor(const StageKey& key, const StageTraits& traits) {
     return "Glass is heavy and cuts: gloves, two people to a big pane.";
   if (key.kind == K::Render && !traits.scaffold)
     return "Wet render burns: gloves, goggles, wash it off. Not in frost, driving rain or hot sun.";
+  if (const auto well = traits.wells.find(key); well != traits.wells.end())
+    return std::string(reminder(key.kind)) + " " + well->second;
   const std::string scaffold = isOfWalls(key) ? scaffoldFor(key, traits) : "";
   if (!scaffold.empty())
     return "Only from the scaffold handed over for " + scaffold +

@@ -44,6 +44,8 @@ constexpr Output kOutputs[] = {
     {E::RoofCovering, Unit::CubicMetre, 1.5},
     {E::Joist, Unit::CubicMetre, 0.8},
     {E::Deck, Unit::CubicMetre, 0.8},
+    {E::StairTread, Unit::Each, 16},
+    {E::Handrail, Unit::Metre, 10},  // with its newels and balusters
     {E::WallPlate, Unit::CubicMetre, 0.15},
     {E::Lintel, Unit::Each, 16},
     {E::Window, Unit::Each, 5},

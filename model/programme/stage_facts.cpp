@@ -232,6 +232,7 @@ std::string StageFacts::factOf(const std::string& name, const StageKey& key) con
     const auto joined = joined_.find(key);
     return joined == joined_.end() ? "" : joined->second;
   }
+  if (const auto words = stairFact(name, key, job_, settingOut_)) return *words;
   if (name == "structural-floor") return at(settingOut_.levels.structuralFloor);
   if (name == "joist-bearing") return at(settingOut_.levels.joistBearing);
   const auto lintels = lintels_.find(key);

@@ -82,6 +82,8 @@ Kinds before(StageKind kind) {
       return {K::RoofCovering, K::WindowsAndDoors, K::Render};
     case K::FloorFinish:
       return {K::WindowsAndDoors};
+    case K::Stairs:  // out of the weather; one stands on the finished floor, or on the one below
+      return {K::Stairs, K::FloorFinish, K::WindowsAndDoors, K::UpperFloor};
     case K::GardenFoundations:
       return {K::StrikeScaffold, K::Render};
     case K::GardenWalls:
@@ -89,7 +91,7 @@ Kinds before(StageKind kind) {
     case K::OutsideWorks:
       return {K::StrikeScaffold, K::Render, K::GardenWalls};
     case K::Completion:
-      return {K::FloorFinish, K::OutsideWorks};
+      return {K::FloorFinish, K::Stairs, K::OutsideWorks};
     case K::Own:  // where the job puts it
       return {};
     case K::ScaffoldLift:

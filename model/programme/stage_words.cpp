@@ -88,8 +88,8 @@ constexpr std::array kGroundWords{
                "outward, stopping {cavity-fill}.",
                "The cavity is filled below ground and clear above."},
     StageWords{K::FloorOverCellar, "floor-over-cellar", "Lay the floor over the cellar",
-               "Land the floor on the cellar walls, its underside at {cellar-wall-top}. Fence or "
-               "cover every hole in it.",
+               "Land the floor on the cellar walls, its underside at {cellar-wall-top}"
+               "{hole-for-stair}. Fence or cover every hole in it.",
                "The cellar has its lid: the walls are held at head and foot."},
     StageWords{
         K::CellarBackfill, "backfill-cellar", "Fill in round the cellar",
@@ -136,10 +136,11 @@ constexpr std::array kWallWords{
                "Check the bearing course right round, then bed the lintels at {lintels} with full "
                "bearings{trays}.",
                "Openings are bridged at {lintels}."},
-    StageWords{K::UpperFloor, "floor", "Joists and deck, {storey}",
-               "Bear the joists at {joist-bearing}, strap them to the walls and deck over: top of "
-               "deck {structural-floor}.",
-               "A floor to stand on at {structural-floor}."},
+    StageWords{
+        K::UpperFloor, "floor", "Joists and deck, {storey}",
+        "Bear the joists at {joist-bearing}, strap them to the walls{trimmed} and deck over: "
+        "top of deck {structural-floor}.{boarded}",
+        "A floor to stand on at {structural-floor}{well-closed}."},
     StageWords{K::ScaffoldRoof, "scaffold-roof", "Scaffold for the roof",
                "Scaffolders bring boards and rails to the eaves at {eaves}, {gable-scaffold}and "
                "hand it over in writing.",
@@ -183,6 +184,12 @@ constexpr std::array kWallWords{
     StageWords{K::FloorFinish, "floor-finish", "{finish-floors} the floors",
                "Lay the {floor-layers} up to the finished floor: {finished-floors}.",
                "Finished floor at {finished-floors}."},
+    StageWords{
+        K::Stairs, "stairs", "Stair up to {storey}",
+        "Take the boards off the well and fix {stair}: strings plumb and to the pitch, then "
+        "{stair-steps}, newels, handrails and guarding, {stair-guard} high. Measure the rise "
+        "between both floors before anything is cut.",
+        "The stair stands from {stair-levels}, guarded where it is open and round the well."},
     StageWords{K::GardenFoundations, "garden-foundations", "Garden wall foundations",
                "Set out {garden-walls} square off the building. Dig to formation at "
                "{garden-formations}, have the bottom looked at, and pour in one go to top of "

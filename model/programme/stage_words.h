@@ -28,6 +28,7 @@ struct StageTraits {
   std::string alsoMindOnWalls;        // the same for walls that are out of reach of the ground
   std::optional<StageKey> highWalls;  // the first lift that is
   std::map<StageKey, std::string> alsoMindIn;  // the same for one stage
+  std::map<StageKey, std::string> wells;       // of stages that leave a stairwell in a floor
 };
 StageTraits traitsOf(const Job& job, const SettingOut& settingOut, const Works& works);
 

@@ -17,6 +17,7 @@ void deriveRoof(const Job& job, SettingOut& out);      // eavesOutline, roof
 void deriveLevels(const Job& job, SettingOut& out);    // terrain, levels, commonHead
 void deriveRuns(const Job& job, SettingOut& out);      // cellarOutline, foundations
 void deriveLifts(const Job& job, SettingOut& out);     // lifts
+void deriveStairs(const Job& job, SettingOut& out);    // stairs
 void deriveSchedule(const Job& job, SettingOut& out);  // schedule
 
 // Where trench fill with its top at `top` ends when the job leaves its thickness open: in good

@@ -38,6 +38,7 @@ SettingOut deriveSettingOut(const Job& job) {
   deriveLevels(job, out);
   deriveRuns(job, out);
   deriveLifts(job, out);
+  deriveStairs(job, out);
   deriveSchedule(job, out);
   return out;
 }

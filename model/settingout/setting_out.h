@@ -11,6 +11,7 @@
 #include "model/geometry/skeleton.h"
 #include "model/geometry/solid.h"
 #include "model/job/job.h"
+#include "model/job/stair_flight.h"
 #include "model/settingout/terrain.h"
 #include "model/settingout/wall_faces.h"
 
@@ -121,6 +122,7 @@ struct SettingOut {
   Levels levels;
   std::vector<ScheduledLevel> schedule;  // highest first
   std::vector<BuiltOpening> openings;    // in job order
+  std::vector<StairFlight> stairs;       // in job order
   std::vector<FoundationRun> foundations;
   std::vector<Lift> lifts;  // from the damp course to the plate, bottom first
   Polygon cellarOutline;    // anticlockwise; empty when there is no cellar

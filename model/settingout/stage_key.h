@@ -47,6 +47,7 @@ enum class StageKind {
   Render,
   StrikeScaffold,
   FloorFinish,  // insulation and screed
+  Stairs,       // storey: the stair that lands on that storey's floor
   GardenFoundations,
   GardenWalls,
   OutsideWorks,

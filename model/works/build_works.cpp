@@ -21,7 +21,7 @@ constexpr auto kParts = std::to_array<Build>({
     buildLintels,           buildUpperFloors,       buildWallPlates,
     buildRafters,           buildFasciaBoards,      buildRoofCovering,
     buildWindowsAndDoors,   buildPadstonesAndSills, buildRender,
-    buildParapets,          buildGardenWalls,
+    buildParapets,          buildGardenWalls,       buildStairs,
 });
 
 }  // namespace

@@ -72,8 +72,14 @@ enum class ElementKind {
   VentSleeve,    // from an air brick through the cavity
   GardenWall,    // solid brickwork that stands by itself, and its piers
   Coping,        // on a garden wall, and the caps of its piers
-  Joist,
+  Joist,         // trimmers too
   Deck,
+  StairString,
+  StairTread,
+  StairRiser,
+  Newel,
+  Handrail,
+  Baluster,
   WallPlate,
   Rafter,
   FasciaBoard,
@@ -89,6 +95,7 @@ enum class ElementKind {
   Formwork,
   Scaffold,
   EdgeProtection,
+  WellCover,  // boards over a stairwell until its stair is in
 };
 
 enum class Material {

@@ -81,6 +81,18 @@ const char* nameOf(ElementKind kind) {
       return "joist";
     case ElementKind::Deck:
       return "floor deck";
+    case ElementKind::StairString:
+      return "string";
+    case ElementKind::StairTread:
+      return "tread";
+    case ElementKind::StairRiser:
+      return "riser";
+    case ElementKind::Newel:
+      return "newel";
+    case ElementKind::Handrail:
+      return "handrail";
+    case ElementKind::Baluster:
+      return "baluster";
     case ElementKind::WallPlate:
       return "wall plate";
     case ElementKind::Rafter:
@@ -109,6 +121,8 @@ const char* nameOf(ElementKind kind) {
       return "scaffold";
     case ElementKind::EdgeProtection:
       return "edge protection";
+    case ElementKind::WellCover:
+      return "boards over the well";
   }
   return "";
 }
@@ -178,6 +192,7 @@ bool isTemporary(ElementKind kind) {
     case ElementKind::Formwork:
     case ElementKind::Scaffold:
     case ElementKind::EdgeProtection:
+    case ElementKind::WellCover:
       return true;
     default:
       return false;

@@ -6,6 +6,7 @@
 
 #include "model/works/edge_protection.h"
 #include "model/works/parts.h"
+#include "model/works/stair_well.h"
 
 namespace model {
 
@@ -92,7 +93,10 @@ Placement groundFloorLaid(const Job& job, const SettingOut& settingOut) {
 void buildGroundFloor(const Job& job, const SettingOut& settingOut, Works& works) {
   const Levels& levels = settingOut.levels;
   const Polygon inside = settingOut.ring(settingOut.faceDistances.innerFace);
-  const Regions whole{{inside, {}}};
+  // Stairs from the cellar come up through all of it.
+  Regions whole{{inside, {}}};
+  for (const StairFlight* flight : flightsTo(settingOut, 0))
+    whole = subtract(whole, {{wellCut(job, settingOut, *flight), {}}});
   const Regions rest = groundSlabArea(settingOut);
   Regions overCellar;
   if (!settingOut.cellarOutline.empty())

@@ -27,6 +27,7 @@ void buildRender(const Job&, const SettingOut&, Works&);       // on the outer l
 void buildGardenWalls(const Job&, const SettingOut&, Works&);  // their piers and copings too
 void buildParapets(const Job&, const SettingOut&, Works&);     // their ends, kneelers and copings
 void buildUpperFloors(const Job&, const SettingOut&, Works&);
+void buildStairs(const Job&, const SettingOut&, Works&);  // with the boards over their wells
 void buildWallPlates(const Job&, const SettingOut&, Works&);
 void buildRafters(const Job&, const SettingOut&, Works&);
 void buildFasciaBoards(const Job&, const SettingOut&, Works&);  // and barge boards

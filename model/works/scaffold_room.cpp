@@ -47,9 +47,9 @@ bool apart(const Polygon& a, const Polygon& b) {
 }
 
 // A piece of ground beside one wall, between two distances from its face.
-class Beside {
+class GroundBeside {
  public:
-  Beside(const WallLine& wall, const WallLayer& band) : wall_(wall), band_(band) {}
+  GroundBeside(const WallLine& wall, const WallLayer& band) : wall_(wall), band_(band) {}
 
   Polygon whole() const {
     return placed({{band_.startFront, far()},
@@ -164,7 +164,7 @@ class RoomFinder {
     const WallLayer layer = band(wall, near_), tubes = band(wall, tubesFrom());
     if (layer.to - layer.from < kShortest) return;
     const WallLine& line = out_.walls[wall];
-    const Beside all(line, layer), onlyTubes(line, tubes);
+    const GroundBeside all(line, layer), onlyTubes(line, tubes);
     if (inTheWay(all.whole(), onlyTubes.whole()).empty()) {
       room_.lengths.push_back({wall, layer.from, layer.to, true, true});
       taken_.push_back(all.whole());
@@ -180,7 +180,7 @@ class RoomFinder {
       room_.lengths.push_back({wall, part.from, part.to, part.from == layer.from && roundStart,
                                part.to == layer.to && roundEnd});
       const WallLayer own = scaffoldLayer(out_, room_.lengths.back(), near_, needed());
-      taken_.push_back(Beside(line, own).whole());
+      taken_.push_back(GroundBeside(line, own).whole());
     }
     addGap(wall, done, std::min(line.length, layer.to));
   }
@@ -205,7 +205,7 @@ class RoomFinder {
     const WallLine& line = out_.walls[wall];
     const WallLayer layer = band(wall, near_);
     // Opposite this wall another of the same building may have its scaffold: look past that.
-    const Polygon strip = Beside(line, layer).straight(from, to, 2 * needed());
+    const Polygon strip = GroundBeside(line, layer).straight(from, to, 2 * needed());
     ScaffoldGap gap{wall, from, to, 2 * needed(), needed(), ""};
     const auto nearer = [&](const Regions& regions, const std::string& name) {
       for (const Region& region : regions) {
@@ -246,7 +246,7 @@ WallLayer scaffoldLayer(const SettingOut& settingOut, const ScaffoldLength& leng
 Polygon scaffoldBand(const Job& job, const SettingOut& settingOut, const ScaffoldLength& length) {
   const double far = scaffoldRows(job).outer + kOutside;
   const WallLayer layer = scaffoldLayer(settingOut, length, nearestTo(job), far);
-  return Beside(settingOut.walls[length.wall], layer).whole();
+  return GroundBeside(settingOut.walls[length.wall], layer).whole();
 }
 
 ScaffoldRoom scaffoldRoom(const Job& job, const SettingOut& settingOut) {

@@ -1,10 +1,16 @@
-// Upper floors: joists over the shorter span from inner face to inner face, and the deck on them.
+// Upper floors: joists over the shorter span from inner face to inner face, trimmed round the wells
+// of stairs, and the deck on them.
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <string>
+#include <vector>
 
 #include <glm/geometric.hpp>
 
 #include "model/works/parts.h"
+#include "model/works/stair_well.h"
+#include "model/works/trimming.h"
 
 namespace model {
 
@@ -14,19 +20,6 @@ constexpr double kClearOfWall = 0.050;  // first joist from the wall; common pra
 constexpr double kClearOfRoof = 0.010;
 constexpr double kLeastPart = 0.6;    // of a joist's width, to be worth laying
 constexpr double kJoistsShare = 0.7;  // of the stage; the deck has the rest
-
-struct Span {
-  double low = 1e300, high = -1e300;
-};
-
-Span spanAlong(const Polygon& polygon, const Vec2& direction) {
-  Span span;
-  for (const Vec2& p : polygon) {
-    span.low = std::min(span.low, glm::dot(p, direction));
-    span.high = std::max(span.high, glm::dot(p, direction));
-  }
-  return span;
-}
 
 // The inner faces, moved in under the roof where the floor is high in it; empty when no room is
 // left.
@@ -82,8 +75,11 @@ class FloorBuilder {
     deck.name = job_.storeys[storey_].name + ", deck";
     deck.kind = ElementKind::Deck;
     deck.material = Material::Plywood;
-    deck.solid = prism(Region{area, {}}, top - job_.upperFloor.deck, top);
-    deck.quantity = {signedArea(area), Unit::SquareMetre};
+    Regions decked{{area, {}}};
+    for (const StairFlight* flight : flightsTo(out_, storey_))
+      decked = subtract(decked, {{wellCut(job_, out_, *flight), {}}});
+    deck.solid = prism(decked, top - job_.upperFloor.deck, top);
+    deck.quantity = {model::area(decked), Unit::SquareMetre};
     const Span span = spanAlong(area, {1, 0});
     deck.placed = Placement{{StageKind::UpperFloor, static_cast<int>(storey_)},
                             kJoistsShare,
@@ -95,32 +91,71 @@ class FloorBuilder {
   }
 
  private:
+  // What is laid along one line.
+  struct Line {
+    Regions pieces;
+    Vec2 way{1, 0};  // along it
+    const char* what = "joist";
+  };
+
   void joists(const Polygon& area) {
     const Vec2 u = acrossJoists(out_, area), v{-u.y, u.x};
+    std::vector<Trimming> wells;
+    for (const StairFlight* flight : flightsTo(out_, storey_))
+      wells.push_back(trimmingOf(area, *flight, u, v));
+    std::vector<double> at = joistLines(spanAlong(area, u), job_.upperFloor);
+    for (const Trimming& well : wells) keepSpacing(at, well);
+    std::vector<Line> first, trimmers, cut;
+    for (const double line : at) {
+      const Regions whole = intersect({{strip(u, v, line, area), {}}}, {{area, {}}});
+      Regions left = whole;
+      for (const Trimming& well : wells)
+        left = well.without(left, line, job_.upperFloor.joistWidth);
+      const bool meets = model::area(left) < model::area(whole) - 1e-9;
+      (meets ? cut : first).push_back({left, v, "joist"});
+    }
+    for (const Trimming& well : wells) {
+      for (const Regions& piece : well.joists) first.push_back({piece, v, "trimming joist"});
+      for (const Regions& piece : well.trimmers) trimmers.push_back({piece, u, "trimmer"});
+    }
+    first.insert(first.end(), trimmers.begin(), trimmers.end());
+    first.insert(first.end(), cut.begin(), cut.end());
+    for (size_t i = 0; i < first.size(); ++i)
+      lay(first[i], kJoistsShare * static_cast<double>(i) / static_cast<double>(first.size()));
+  }
+
+  Polygon strip(const Vec2& u, const Vec2& v, double line, const Polygon& area) const {
+    const double half = job_.upperFloor.joistWidth / 2;
     const Span length = spanAlong(area, v);
-    const auto lines = joistLines(spanAlong(area, u), job_.upperFloor);
-    int number = 0;
-    for (size_t i = 0; i < lines.size(); ++i) {
-      const double half = job_.upperFloor.joistWidth / 2;
-      const auto at = [&](double along, double square) { return u * along + v * square; };
-      const Polygon strip{at(lines[i] - half, length.low - 1), at(lines[i] + half, length.low - 1),
-                          at(lines[i] + half, length.high + 1),
-                          at(lines[i] - half, length.high + 1)};
-      const double begin =
-          kJoistsShare * static_cast<double>(i) / static_cast<double>(lines.size());
-      for (const Region& piece : intersect({{strip, {}}}, {{area, {}}})) {
-        const Span span = spanAlong(piece.outer, v);
-        const double run = span.high - span.low;
-        if (model::area(piece) < kLeastPart * run * job_.upperFloor.joistWidth) continue;
-        joist(piece, run, ++number, begin);
-      }
+    return boxOnPlan(u, v, {line - half, line + half}, {length.low - 1, length.high + 1});
+  }
+
+  void lay(const Line& line, double begin) {
+    for (const Region& piece : line.pieces) {
+      const Span span = spanAlong(piece.outer, line.way);
+      const double run = span.high - span.low;
+      if (model::area(piece) < kLeastPart * run * job_.upperFloor.joistWidth) continue;
+      joist(piece, run, line.what, begin);
     }
   }
 
-  void joist(const Region& piece, double length, int number, double begin) {
+  Trimming trimmingOf(const Polygon& area, const StairFlight& flight, const Vec2& u,
+                      const Vec2& v) const {
+    return Trimming(job_.upperFloor, area, wellCut(job_, out_, flight), u, v,
+                    job_.stairs[flight.jobIndex].trimming == TrimmingKind::Double ? 2 : 1);
+  }
+
+  // Where trimming joists take the place of others the next are not to lie further away.
+  void keepSpacing(std::vector<double>& lines, const Trimming& well) const {
+    for (const double more : well.between(lines, job_.upperFloor))
+      lines.insert(std::lower_bound(lines.begin(), lines.end(), more), more);
+  }
+
+  void joist(const Region& piece, double length, const std::string& what, double begin) {
+    const std::string numbered = what + " " + std::to_string(++numbers_[what]);
     Element element;
-    element.id = id_ + "/joist " + std::to_string(number);
-    element.name = job_.storeys[storey_].name + ", joist " + std::to_string(number);
+    element.id = id_ + "/" + numbered;
+    element.name = job_.storeys[storey_].name + ", " + numbered;
     element.kind = ElementKind::Joist;
     element.material = Material::Timber;
     const double bottom = out_.levels.joistBearing[storey_];
@@ -135,6 +170,7 @@ class FloorBuilder {
   size_t storey_;
   Works& works_;
   std::string id_;
+  std::map<std::string, int> numbers_;  // of each kind of timber, as they are laid
 };
 
 }  // namespace

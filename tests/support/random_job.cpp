@@ -7,6 +7,7 @@
 #include "model/geometry/polygon.h"
 #include "model/job/job_names.h"
 #include "model/job/read_job.h"
+#include "model/job/stair_flight.h"
 #include "model/job/unit_formats.h"
 #include "tests/support/dice.h"
 #include "tests/support/drawn_plan.h"
@@ -469,6 +470,52 @@ void drawJunction(Dice& dice, Job& job) {
   });
 }
 
+// Anywhere inside, any way along a wall; some against a wall. Most places have no room: others are
+// tried.
+void drawStair(Dice& dice, Job& job, const std::string& from, double total) {
+  const Extent plan = extentOf(job.outline);
+  for (int tried = 0; tried < 40; ++tried) {
+    const size_t count = job.stairs.size();
+    model::Stair stair;
+    stair.name = "Stair from " + from;
+    stair.from = from;
+    stair.risers = static_cast<int>(std::lround(total / dice.pick<double>({0.185, 0.2, 0.215})));
+    stair.going = dice.pick<double>({0.22, 0.235, 0.25});
+    stair.width = dice.pick<double>({0.7, 0.8, 0.86, 1.0});
+    if (dice.chance(30)) stair.riserKind = model::RiserKind::Open;
+    if (dice.chance(40)) stair.trimming = model::TrimmingKind::Double;
+    if (dice.chance(20)) stair.guard = dice.pick<double>({0.95, 1.1});
+    if (dice.chance(20)) stair.well = dice.length(2200, 4000, 50);
+    const auto wall =
+        static_cast<size_t>(dice.between(0, static_cast<int>(job.outline.size()) - 1));
+    const Vec2 a = job.outline[wall], b = job.outline[(wall + 1) % job.outline.size()];
+    const std::string name = model::nameOfWall(wall, job.outline.size());
+    const size_t dash = name.find('-');
+    const bool back = dice.chance(50);
+    stair.up = back ? name.substr(dash + 1) + "-" + name.substr(0, dash) : name;
+    stair.foot = {toMm(dice.real(plan.low.x, plan.high.x)),
+                  toMm(dice.real(plan.low.y, plan.high.y))};
+    if (dice.chance(60)) {
+      const double length = std::sqrt((b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y));
+      const Vec2 along = (b - a) / length;
+      const double turn = model::signedArea(job.outline) < 0 ? -1 : 1;
+      const double off = (from == model::kCellarFloor ? job.cellar->wall : job.walls.total()) +
+                         stair.width / 2 + model::kStringThick + dice.real(0, 0.03);
+      stair.foot = a + along * dice.real(0, length) + Vec2{-along.y, along.x} * (turn * off);
+    }
+    tryWith(job, [&](Job& j) { j.stairs.push_back(stair); });
+    if (job.stairs.size() > count) return;
+  }
+}
+
+void drawStairs(Dice& dice, Job& job) {
+  if (job.cellar && dice.chance(60))
+    drawStair(dice, job, model::kCellarFloor, job.storeys[0].floor - job.cellar->floor);
+  for (size_t i = 0; i + 1 < job.storeys.size(); ++i)
+    if (dice.chance(75))
+      drawStair(dice, job, job.storeys[i].name, job.storeys[i + 1].floor - job.storeys[i].floor);
+}
+
 Job drawJob(unsigned seed) {
   Dice dice(seed);
   Job job;
@@ -516,6 +563,7 @@ Job drawJob(unsigned seed) {
   if (dice.chance(30)) drawBarrierRound(dice, job);
   for (int i = dice.between(0, 6); i > 0; --i) drawDampStep(dice, job);
   if (dice.chance(50)) drawCorbels(dice, job);
+  drawStairs(dice, job);
   return job;
 }
 
@@ -525,7 +573,8 @@ Job seededJob(unsigned seed) {
   Job job = drawJob(seed);
   // What was drawn fits together nearly always; when it does not, things are left out one by one
   // until it does.
-  const std::vector<std::function<void(Job&)>> leaveOut{[](Job& j) { j.gardenWalls.clear(); },
+  const std::vector<std::function<void(Job&)>> leaveOut{[](Job& j) { j.stairs.clear(); },
+                                                        [](Job& j) { j.gardenWalls.clear(); },
                                                         [](Job& j) { j.airBricks.clear(); },
                                                         [](Job& j) { j.roof.edges.clear(); },
                                                         [](Job& j) { j.foundations.steps.clear(); },

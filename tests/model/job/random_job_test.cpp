@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <set>
+
 #include "model/job/key_table.h"
 #include "model/job/read_job.h"
 
@@ -26,7 +29,8 @@ TEST(RandomJob, TheSameSeedGivesTheSameJob) {
 
 TEST(RandomJob, EveryKindOfThingTurnsUpOften) {
   int cellars = 0, partCellars = 0, steps = 0, gables = 0, storeys = 0, openings = 0, buildings = 0,
-      slopes = 0, trenchFill = 0, suspended = 0, marks = 0, limits = 0, setUps = 0, plain = 0;
+      slopes = 0, trenchFill = 0, suspended = 0, marks = 0, limits = 0, setUps = 0, stairs = 0,
+      cellarStairs = 0, plain = 0;
   std::set<size_t> corners;
   for (unsigned seed = 0; seed < kSeeds; ++seed) {
     const model::Job job = test_support::seededJob(seed);
@@ -43,11 +47,16 @@ TEST(RandomJob, EveryKindOfThingTurnsUpOften) {
     marks += !job.site.marks.empty();
     limits += !job.limits.empty();
     setUps += !job.setUps.empty();
+    stairs += std::any_of(job.stairs.begin(), job.stairs.end(),
+                          [](const auto& stair) { return stair.from != model::kCellarFloor; });
+    cellarStairs += std::any_of(job.stairs.begin(), job.stairs.end(), [](const auto& stair) {
+      return stair.from == model::kCellarFloor;
+    });
     plain += seed > 0 && job.name == "Job 0";
     corners.insert(job.outline.size());
   }
   for (const int count : {cellars, partCellars, steps, gables, storeys, openings, buildings, slopes,
-                          trenchFill, suspended, marks, limits, setUps}) {
+                          trenchFill, suspended, marks, limits, setUps, stairs, cellarStairs}) {
     EXPECT_GT(count, 50);
   }
   EXPECT_GE(corners.size(), 6u);

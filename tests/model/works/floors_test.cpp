@@ -64,7 +64,9 @@ TEST(GroundFloor, ASuspendedFloorIsBeams) {
 }
 
 TEST(GroundFloor, OverTheCellarBeamsBearOnItsWallsAndTheRestIsSlab) {
-  const Floors floors(test_support::demoJob("orchard-house"));
+  Job job = test_support::demoJob("orchard-house");
+  job.stairs.clear();  // which leave holes
+  const Floors floors(job);
   const auto beams = floors.ofKind(ElementKind::BeamFloor);
   const auto slab = floors.ofKind(ElementKind::GroundSlab);
   ASSERT_EQ(beams.size(), 1u);
