@@ -61,6 +61,7 @@ std::optional<size_t> stageOfKey(const Programme& programme, const std::string& 
   if (begins("ground_floor")) return firstOf(programme, {K::Oversite, K::GroundSlab});
   if (begins("upper_floor")) return firstOf(programme, {K::RaiseCorners});
   if (begins("roof")) return firstOf(programme, {K::RaiseCorners, K::WallPlate});
+  if (begins("stair")) return firstOf(programme, {K::FloorOverCellar, K::UpperFloor, K::Stairs});
   if (begins("opening") || begins("movement_joint") || begins("air_brick"))
     return firstOf(programme, {K::WallsBelowDampCourse, K::RaiseCorners});
   return firstOf(programme, {K::SettingOut});

@@ -36,6 +36,7 @@ class LeftOut {
     ground();
     walls();
     floors();
+    stairs();
     openings();
     roof();
     return std::move(questions_);
@@ -77,6 +78,10 @@ class LeftOut {
     const std::string path = GivenKeys::pathOf(key), rule = data_.given.whenAbsent(key);
     std::string text;
     if (path == "walls.damp_course") text = levelText(levels.dampCourse);
+    if (path.starts_with("stair[") && path.ends_with("].well"))
+      for (const StairFlight& flight : data_.model.settingOut.stairs)
+        if (GivenKeys::pathOf({"stair", "well", flight.jobIndex}) == path)
+          text = lengthText(flight.wellTo - flight.wellFrom);
     if (path == "walls.top") text = levelText(levels.wallTop);
     if (path == "foundations.top") text = levelText(levels.foundationTop);
     if (path == "foundations.thickness" && run != runs.end())
@@ -234,6 +239,19 @@ class LeftOut {
           {{"upper_floor", "ceiling"}, "ceiling"}},
          "where joists bear, heights of rooms",
          wallsBegin()});
+  }
+
+  void stairs() {
+    for (const StairFlight& flight : data_.model.settingOut.stairs) {
+      const size_t i = flight.jobIndex;
+      ask({flight.name.empty() ? "Stair" : flight.name.c_str(),
+           {{{"stair", "treads", i}, "closed or open treads"},
+            {{"stair", "well", i}, "length of the well"},
+            {{"stair", "trimming", i}, "joists round the well"},
+            {{"stair", "guard", i}, "height of guarding"}},
+           "joists, and the flight that is ordered",
+           first({flight.inTimber() ? K::UpperFloor : K::FloorOverCellar})});
+    }
   }
 
   // One question for all openings that lack the same. `value`: of one of them.

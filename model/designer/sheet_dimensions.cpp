@@ -27,6 +27,7 @@ class Dimensions {
     foundations();
     cellar();
     floors();
+    stairs();
     roof();
     return std::move(rows_);
   }
@@ -135,6 +136,27 @@ class Dimensions {
     upper("joists, width", "joist_width");
     upper("joists, centre to centre", "spacing");
     upper("ceiling", "ceiling");
+  }
+
+  void stairs() {
+    for (const StairFlight& flight : out_.stairs) {
+      const size_t i = flight.jobIndex;
+      const std::string name = flight.name.empty() ? "stair " + std::to_string(i + 1) : flight.name;
+      const auto each = [&](const char* what, const char* of) {
+        key("stairs", name + ", " + what, {"stair", of, i});
+      };
+      each("clear width", "width");
+      each("risers", "risers");
+      const KeyRef risers{"stair", "risers", i};
+      put("stairs", name + ", rise of each", millimetres(flight.rise),
+          workedOut("both finished floors and the number of risers", {risers}));
+      each("going", "going");
+      each("treads", "treads");
+      put("stairs", name + ", length of the well", millimetres(flight.wellTo - flight.wellFrom),
+          sourceOf(data_, {"stair", "well", i}, asked_));
+      each("joists round the well", "trimming");
+      each("height of guarding", "guard");
+    }
   }
 
   void roof() {

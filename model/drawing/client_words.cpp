@@ -195,6 +195,13 @@ constexpr std::array kWords{
           "Insulation, and over it the smooth layer that your floor covering lies on.",
           "Rooms cannot be used for days or weeks while it dries; keep windows as the crew asks.",
           "Floors at their final height, less your covering."},
+    Words{
+        K::Stairs, "The stair",
+        "The stair is brought in, set between its two floors and fixed, with its handrails and the "
+        "guarding round the opening above.",
+        "A large piece carried through the house, some sawing and drilling. Until the handrails "
+        "are on nobody but the crew goes up.",
+        "A stair to walk up, with its steps covered against scratches."},
     Words{K::GardenFoundations, "Foundations of the garden walls",
           "Small trenches are dug along the line of the garden walls and filled with concrete.",
           "A small digger and a concrete load. Your neighbour may want to see the line first.",

@@ -23,6 +23,7 @@ void countGardenWalls(const TakeoffInput&, Tally&);  // brickwork, coping
 void countParapets(const TakeoffInput&, Tally&);     // copings, kneelers, what keeps them dry
 void countLintels(const TakeoffInput&, Tally&);
 void countFloors(const TakeoffInput&, Tally&);
+void countStairs(const TakeoffInput&, Tally&);
 void countRoof(const TakeoffInput&, Tally&);
 void countOpenings(const TakeoffInput&, Tally&);  // windows and doors
 void countTemporary(const TakeoffInput&, Tally&);

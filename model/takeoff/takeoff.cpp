@@ -16,6 +16,7 @@ Takeoff deriveTakeoff(const Job& job, const SettingOut& settingOut, const Works&
   countLintels(input, tally);
   countGardenWalls(input, tally);
   countFloors(input, tally);
+  countStairs(input, tally);
   countRoof(input, tally);
   countOpenings(input, tally);
   countTemporary(input, tally);

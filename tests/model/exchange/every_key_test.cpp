@@ -141,6 +141,7 @@ std::vector<Job> jobs() {
   open.walls.top.reset();
   open.walls.dampCourse.reset();
   open.cellar.reset();
+  open.stairs.pop_back();     // from it
   open.setUps.clear();        // and marks that no set-up names
   open.settingOut.tape = 12;  // shorter than the longest diagonal
   Job& deep = all.emplace_back(open);
@@ -187,6 +188,14 @@ std::vector<Job> jobs() {
     blocks.cellar->kind = kind;
     blocks.cellar->wall = 0.390;
   }
+  // Storeys whose names the texts to try have.
+  Job& stacked = all.emplace_back();
+  stacked.outline = {{0, 0}, {9, 0}, {9, 6}, {0, 6}};
+  stacked.storeys = {{"A", 0}, {"B", 2.7}, {"3", 5.4}};
+  Stair& flight = stacked.stairs.emplace_back();
+  flight.foot = {2, 3};
+  flight.up = "A-B";
+  flight.risers = 14;
   // Piers in no brick size, and an upper window 90 beside the one below it.
   Job& askew = all.emplace_back();
   askew.outline = {{0, 0}, {9.03, 0}, {9.03, 6.05}, {0, 6.05}};
