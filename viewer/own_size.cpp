@@ -166,6 +166,11 @@ SizeAxes axesOf(ElementKind kind) {
     case ElementKind::Rafter:
     case ElementKind::FasciaBoard:
     case ElementKind::BargeBoard:
+    case ElementKind::StairString:
+    case ElementKind::StairTread:
+    case ElementKind::StairRiser:
+    case ElementKind::Newel:
+    case ElementKind::Handrail:
     case ElementKind::Peg:
     case ElementKind::LevelPin:
       return SizeAxes::Bar;

@@ -16,6 +16,7 @@ constexpr float kBody = 0.28f;  // from the middle to what is touched
 constexpr float kUp = 0.62f, kDown = 0.62f;
 constexpr float kOutside = 3.2f;  // from the door at the start
 constexpr double kSteepest = 1.35;
+constexpr float kOverSteps = 1.15f;  // over the steps that one goes up to next
 
 glm::vec3 levelWay(double azimuth) {
   return {float(std::sin(azimuth)), float(std::cos(azimuth)), 0};
@@ -34,7 +35,8 @@ glm::vec3 outOf(const model::Model& model, const model::Element& element) {
 
 }  // namespace
 
-Walking::Walking(const model::Model& model, const Scene& scene) : model_(&model), scene_(&scene) {
+Walking::Walking(const model::Model& model, const Scene& scene)
+    : model_(&model), scene_(&scene), stairs_(model, scene) {
   // "wall A-B/Kitchen window/frame": its parts share all but the last word of their ids.
   const auto& elements = model.works.elements;
   std::map<std::string, size_t> known;
@@ -80,19 +82,37 @@ void Walking::begin(const Meets& meets) {
   elevation_ = 0;
 }
 
+void Walking::putAt(const glm::vec3& feet, const model::Vec2& way) {
+  feet_ = feet;
+  azimuth_ = azimuthOf({float(way.x), float(way.y), 0});
+  elevation_ = 0;
+}
+
 bool Walking::barred(const glm::vec3& from, const glm::vec3& way, float length,
                      const Meets& meets) const {
-  // At the chest, and at the knee over what is stepped on. Behind a door the way goes on.
-  for (const float height : {kEye - 0.35f, kUp + 0.12f}) {
-    glm::vec3 at = from + glm::vec3(0, 0, height);
-    float left = length;
-    for (int doors = 0; doors < 12 && left > 0; ++doors) {
-      const auto pick = meets({at, way});
-      if (!pick || pick->along > left) break;
-      if (!isDoor(pick->element)) return true;
-      at += way * (pick->along + 0.005f);
-      left -= pick->along + 0.005f;
-    }
+  // At the chest, and at the knee over what is stepped on.
+  std::vector<float> heights{kEye - 0.35f, kUp + 0.12f};
+  std::vector<float> aside{0};
+  if (stairs_.near(from)) {
+    heights.push_back(kEye);  // steps overhead
+    if (stairs_.isAlong(from, way)) heights[1] = kOverSteps;
+    aside = {-0.06f, -0.03f, 0, 0.03f, 0.06f};  // no way between balusters
+  }
+  const glm::vec3 across{way.y, -way.x, 0};
+  for (const float height : heights)
+    for (const float off : aside)
+      if (barredAt(from + glm::vec3(0, 0, height) + across * off, way, length, meets)) return true;
+  return false;
+}
+
+// Behind a door the way goes on.
+bool Walking::barredAt(glm::vec3 at, const glm::vec3& way, float length, const Meets& meets) const {
+  for (int doors = 0; doors < 12 && length > 0; ++doors) {
+    const auto pick = meets({at, way});
+    if (!pick || pick->along > length) return false;
+    if (!isDoor(pick->element)) return true;
+    at += way * (pick->along + 0.005f);
+    length -= pick->along + 0.005f;
   }
   return false;
 }
@@ -107,13 +127,20 @@ bool Walking::step(float forward, float right, const Meets& meets) {
   const glm::vec3 to = feet_ + by;
   const auto floor = floorUnder(to + glm::vec3(0, 0, kUp + 0.05f), meets);
   if (!floor || *floor > feet_.z + kUp || *floor < feet_.z - kDown) return false;
-  feet_ = {to.x, to.y, *floor};
+  feet_ = {to.x, to.y, stairs_.level({to.x, to.y, *floor}, meets).value_or(*floor)};
   return true;
 }
 
 void Walking::look(double right, double up) {
   azimuth_ = std::remainder(azimuth_ + right, 2 * std::numbers::pi);
   elevation_ = std::clamp(elevation_ - up, -kSteepest, kSteepest);
+}
+
+bool Walking::standsAt(const glm::vec3& at, float level, const Meets& meets) {
+  const auto floor = floorUnder({at.x, at.y, level + 1.0f}, meets);
+  if (!floor || std::abs(*floor - level) > 0.35f) return false;
+  feet_ = {at.x, at.y, *floor};
+  return true;
 }
 
 bool Walking::climb(int by, const Meets& meets) {
@@ -125,10 +152,10 @@ bool Walking::climb(int by, const Meets& meets) {
   constexpr float kApart = 1.5f;  // of two floors, at least
   for (const float level : floors) {
     if ((by > 0) != (level > feet_.z) || std::abs(level - feet_.z) < kApart) continue;
-    const auto floor = floorUnder({feet_.x, feet_.y, level + 1.0f}, meets);
-    if (!floor || std::abs(*floor - level) > 0.35f) return false;
-    feet_.z = *floor;
-    return true;
+    if (standsAt(feet_, level, meets)) return true;
+    for (const glm::vec3& end : stairs_.endsAt(level))
+      if (standsAt(end, level, meets)) return true;
+    return false;
   }
   return false;
 }

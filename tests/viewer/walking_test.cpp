@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+#include <numbers>
+
 #include <glm/geometric.hpp>
 
 #include "model/geometry/polygon.h"
@@ -93,6 +96,70 @@ TEST(Walking, OneGoesUpToTheFirstFloorAndDownAgain) {
   EXPECT_FALSE(walking.climb(1, house().meets())) << "there is no second floor";
   ASSERT_TRUE(walking.climb(-1, house().meets()));
   EXPECT_NEAR(walking.feet().z, ground, 1e-3);
+}
+
+// Set down where a flight begins or ends, and turned to go up (or down) it.
+Walking before(const model::StairFlight& flight, double s, bool up, double aside = 0) {
+  Walking walking(house().model, house().scene);
+  walking.begin(house().meets());
+  const double level = up ? flight.stands : flight.toFloor;
+  const model::Vec3 at{flight.at(s, aside), level};
+  walking.putAt(house().scene.local(at), up ? flight.along : -flight.along);
+  return walking;
+}
+
+TEST(Walking, OneGoesUpEveryStairAndDownItWithoutAJolt) {
+  for (const model::StairFlight& flight : house().model.settingOut.stairs) {
+    SCOPED_TRACE(flight.name);
+    for (const bool up : {true, false}) {
+      const double run = flight.run();
+      Walking walking = before(flight, up ? -0.4 : run + 0.6, up);
+      float last = walking.camera().eye().z;
+      for (int i = 0; i < int(std::ceil((run + 1.0) / 0.1)); ++i) {
+        ASSERT_TRUE(walking.step(0.1f, 0, house().meets())) << i << " at " << walking.feet().z;
+        const float eye = walking.camera().eye().z;
+        const float by = up ? eye - last : last - eye;
+        EXPECT_GT(by, -1e-3f) << i;
+        EXPECT_LT(by, 0.2f) << i << ": steeper than the stair at its steepest, no step at once";
+        last = eye;
+      }
+      EXPECT_NEAR(walking.feet().z, up ? flight.lands : flight.stands, 0.01);
+    }
+  }
+}
+
+TEST(Walking, TheGuardingKeepsOneFromTheWellAndOnTheFlight) {
+  const model::StairFlight& flight = house().model.settingOut.stairs[0];
+  // On the floor above, towards the well from its end and from beside it.
+  Walking end = before(flight, flight.wellFrom - 0.8, false);
+  const auto startOf = [](const Walking& walking) { return walking.feet().z; };
+  const float floor = startOf(end);
+  end.look(std::numbers::pi, 0);
+  for (int i = 0; i < 20; ++i) end.step(0.1f, 0, house().meets());
+  EXPECT_NEAR(end.feet().z, floor, 1e-3);
+  const model::Vec3 there = house().scene.world(end.feet());
+  EXPECT_FALSE(model::contains(flight.well(), {there.x, there.y}));
+  // Half way up, to either side.
+  for (const float right : {-0.05f, 0.05f}) {
+    Walking half = before(flight, -0.3, true);
+    for (int i = 0; i < 18; ++i) ASSERT_TRUE(half.step(0.1f, 0, house().meets()));
+    const float level = half.feet().z;
+    for (int i = 0; i < 30; ++i) half.step(0, right, house().meets());
+    EXPECT_NEAR(half.feet().z, level, 0.01);
+    const model::Vec2 at(house().scene.world(half.feet()));
+    EXPECT_LT(std::abs(glm::dot(at - flight.foot, flight.left)), flight.width / 2);
+  }
+}
+
+TEST(Walking, WhileBoardsLieOverTheWellOneWalksOverIt) {
+  House boarded;
+  boarded.time = double(*boarded.model.programme.indexOf({model::StageKind::Stairs, 1}));
+  const model::StairFlight& flight = boarded.model.settingOut.stairs[0];
+  Walking walking(boarded.model, boarded.scene);
+  const double middle = (flight.wellFrom + flight.wellTo) / 2;
+  walking.putAt(boarded.scene.local({flight.at(middle, 1.2), flight.toFloor}), -flight.left);
+  for (int i = 0; i < 24; ++i) ASSERT_TRUE(walking.step(0.1f, 0, boarded.meets())) << i;
+  EXPECT_NEAR(walking.feet().z, flight.lands, 0.01);
 }
 
 TEST(Walking, OneLooksRoundFromWhereOneStands) {
