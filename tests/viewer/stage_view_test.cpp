@@ -58,13 +58,20 @@ class DrawnStageViews : public ::testing::Test {
   std::unique_ptr<Renderer> renderer_;
 };
 
-TEST_F(DrawnStageViews, ShowNineTenthsOfTheWorkOfEveryStageOfTheDemoJobs) {
-  for (const std::string& name : test_support::demoNames()) {
-    if (std::getenv("STRINGCOURSE_TELL")) std::printf("--- %s\n", name.c_str());
-    for (const Seen& seen : seenOf(test_support::demoJob(name), *renderer_, *offscreen_))
-      EXPECT_GE(seen.share, 0.9) << name << ", " << seen.stage << ", " << seen.pixels << " pixels";
-  }
+class DrawnStageViewsOfDemo : public DrawnStageViews,
+                              public ::testing::WithParamInterface<std::string> {};
+
+TEST_P(DrawnStageViewsOfDemo, ShowNineTenthsOfTheWorkOfEveryStage) {
+  for (const Seen& seen : seenOf(test_support::demoJob(GetParam()), *renderer_, *offscreen_))
+    EXPECT_GE(seen.share, 0.9) << seen.stage << ", " << seen.pixels << " pixels";
 }
+
+INSTANTIATE_TEST_SUITE_P(Demos, DrawnStageViewsOfDemo,
+                         ::testing::ValuesIn(test_support::demoNames()), [](const auto& info) {
+                           std::string name = info.param;
+                           std::replace(name.begin(), name.end(), '-', '_');
+                           return name;
+                         });
 
 // Of eight drawn jobs; of one where sanitizers make it slow.
 #ifdef __SANITIZE_ADDRESS__
