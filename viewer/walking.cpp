@@ -139,7 +139,7 @@ void Walking::look(double right, double up) {
 bool Walking::standsAt(const glm::vec3& at, float level, const Meets& meets) {
   const auto floor = floorUnder({at.x, at.y, level + 1.0f}, meets);
   if (!floor || std::abs(*floor - level) > 0.35f) return false;
-  feet_ = {at.x, at.y, *floor};
+  feet_ = {at.x, at.y, stairs_.level({at.x, at.y, *floor}, meets).value_or(*floor)};
   return true;
 }
 

@@ -190,6 +190,7 @@ TEST(WriteJob, EveryCommentSurvivesAChangeOfEveryNumber) {
       for (model::Vec2& corner : building.outline) corner *= 1.5;
     }
     for (model::Vec2& corner : job.site.boundary) corner *= 1.5;
+    for (model::Stair& stair : job.stairs) stair.foot *= 1.5;
     job.walls.insulation = 0.09;
     job.ground.bulking = 1.25;
     job.ordnanceDatum = 62;
