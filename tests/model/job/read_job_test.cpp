@@ -43,11 +43,16 @@ std::string onlyProblem(const std::string& text) {
   return result.problems.empty() ? "" : model::format(result.problems[0]);
 }
 
-TEST(ReadJob, EveryDemoJobReadsWithoutAnyProblem) {
+TEST(ReadJob, EveryDemoJobReadsWithoutAnyErrorOrSurprise) {
   for (const std::string& name : test_support::demoNames()) {
     const auto result = model::readJobFile(pathOf(name));
     EXPECT_TRUE(result.job.has_value()) << name;
-    for (const auto& problem : result.problems) ADD_FAILURE() << model::format(problem);
+    for (const auto& problem : result.problems) {
+      // One is built on to what stands, and its concrete is cut off there.
+      const bool builtOn = name == "row-end" && problem.severity == model::Severity::Warning &&
+                           problem.what.find("the foundations reach") == 0;
+      EXPECT_TRUE(builtOn) << model::format(problem);
+    }
   }
 }
 
