@@ -145,6 +145,9 @@ void countTemporary(const TakeoffInput& in, Tally& tally) {
     } else if (e.kind == ElementKind::ProfileBoard) {
       tally.add({"Profile boards", Unit::Each, 0, 1, "one at each end of every line"}, 1,
                 e.placed.stage);
+    } else if (e.kind == ElementKind::WellCover) {
+      tally.add({"Boards over stairwells", Unit::SquareMetre, 0, 1, "the holes"}, e.quantity.amount,
+                e.placed.stage);
     } else if (e.kind == ElementKind::Formwork && e.quantity.unit == Unit::SquareMetre) {
       tally.add({"Wall forms", Unit::SquareMetre, 0, 1, "both faces"}, e.quantity.amount,
                 e.placed.stage);

@@ -27,6 +27,7 @@ struct Timber {
 constexpr Timber kTimbers[] = {
     {ElementKind::StairString, "Stair strings", Unit::Metre, "along the slope"},
     {ElementKind::StairTread, "Stair treads", Unit::Each, "as drawn, the top nosing apart"},
+    {ElementKind::StairTread, "Top nosings of stairs", Unit::Metre, "across the stair"},
     {ElementKind::StairRiser, "Stair risers", Unit::Each, "as drawn"},
     {ElementKind::Newel, "Newels", Unit::Metre, "true lengths"},
     {ElementKind::Handrail, "Handrails", Unit::Metre, "true lengths"},

@@ -58,6 +58,7 @@ void expectOneFigure(const Job& job, const std::string& which) {
     double amount = 0;
     for (const Element& e : works.elements) amount += e.quantity.amount;
     SettingOut out = model.settingOut;
+    out.stairs.clear();  // each has a row as a whole
     const bool frames = key.second == Unit::Each &&
                         (key.first == ElementKind::Window || key.first == ElementKind::Door);
     std::erase_if(out.openings, [&](const BuiltOpening& o) {
