@@ -67,8 +67,8 @@ TEST_P(DrawnStageViewsOfDemo, ShowNineTenthsOfTheWorkOfEveryStage) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Demos, DrawnStageViewsOfDemo,
-                         ::testing::ValuesIn(test_support::demoNames()), [](const auto& info) {
-                           std::string name = info.param;
+                         ::testing::ValuesIn(test_support::demoNames()), [](const auto& demo) {
+                           std::string name = demo.param;
                            std::replace(name.begin(), name.end(), '-', '_');
                            return name;
                          });
