@@ -287,12 +287,14 @@ std::string storeyWords(const Model& model, int storey) {
   return name;
 }
 
-// Is anything cut out of a building that stays?
+// Are pockets cut into a building that stays? They are counted one by one; a strip for ties wants no
+// more than a little room.
 bool cutsIntoBuilding(const Model& model, const StageKey& stage) {
-  return std::any_of(
-      model.works.elements.begin(), model.works.elements.end(), [&](const Element& e) {
-        return e.kind == ElementKind::StandingBuilding && e.removed && e.removed->stage == stage;
-      });
+  return std::any_of(model.works.elements.begin(), model.works.elements.end(),
+                     [&](const Element& e) {
+                       return e.kind == ElementKind::StandingBuilding && e.removed &&
+                              e.removed->stage == stage && e.quantity.unit == Unit::Each;
+                     });
 }
 
 }  // namespace

@@ -412,7 +412,7 @@ void drawCorbels(Dice& dice, Job& job) {
   const size_t count = dice.pick<size_t>({1, 2, n});
   model::Corbel corbel;
   corbel.courses = dice.pick<int>({1, 1, 2, 3});
-  corbel.step = toMm(dice.real(0.008, 0.034) / corbel.courses);
+  corbel.step = toMm(std::max(0.005, dice.real(0.008, 0.034) / corbel.courses));
   corbel.level = toMm(job.storeys.back().floor + dice.real(0.1, 2.4));
   for (size_t i = 0; i < count; ++i) {
     corbel.wall = model::nameOfWall((first + i) % n, n);
