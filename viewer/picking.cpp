@@ -100,8 +100,8 @@ Picker::Picker(const Scene& scene) : impl_(std::make_unique<Impl>(scene)) {}
 Picker::~Picker() = default;
 
 std::optional<Pick> Picker::pick(const Ray& ray, const Frame& frame) const {
-  const TriangleHit hit = impl_->tree().nearest(
-      ray, [&](const TriangleHit& h) { return impl_->shown(h, ray, frame); });
+  const TriangleHit hit =
+      impl_->tree().nearest(ray, [&](const TriangleHit& h) { return impl_->shown(h, ray, frame); });
   if (hit.along < 0) return std::nullopt;
   if (hit.backFace) {
     Pick pick = impl_->cutBefore(hit, ray, frame);

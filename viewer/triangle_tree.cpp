@@ -20,8 +20,8 @@ inline float greater(float a, float b) { return a > b ? a : b; }
 inline std::optional<float> enters(const Ray& ray, const glm::vec3& inverse, const glm::vec3& low,
                                    const glm::vec3& high) {
   const glm::vec3 a = (low - ray.from) * inverse, b = (high - ray.from) * inverse;
-  const float in = greater(greater(lesser(a.x, b.x), lesser(a.y, b.y)),
-                           greater(lesser(a.z, b.z), 0.0f));
+  const float in =
+      greater(greater(lesser(a.x, b.x), lesser(a.y, b.y)), greater(lesser(a.z, b.z), 0.0f));
   const float out = lesser(lesser(greater(a.x, b.x), greater(a.y, b.y)), greater(a.z, b.z));
   return in <= out ? std::optional(in) : std::nullopt;
 }

@@ -287,8 +287,8 @@ std::string storeyWords(const Model& model, int storey) {
   return name;
 }
 
-// Are pockets cut into a building that stays? They are counted one by one; a strip for ties wants no
-// more than a little room.
+// Are pockets cut into a building that stays? They are counted one by one; a strip for ties wants
+// no more than a little room.
 bool cutsIntoBuilding(const Model& model, const StageKey& stage) {
   return std::any_of(model.works.elements.begin(), model.works.elements.end(),
                      [&](const Element& e) {
