@@ -235,7 +235,7 @@ Scene buildScene(const model::Model& model) {
   model::inParallel(
       2, [&](size_t which) { which == 0 ? addUnits(model.works, scene) : hideSeams(scene); });
   setBounds(model.works, scene);
-  scene.silhouette = silhouetteOf(model.settingOut, scene.origin);
+  scene.silhouette = silhouetteOf(model, scene.origin);
   return scene;
 }
 

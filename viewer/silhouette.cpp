@@ -1,8 +1,13 @@
 #include "viewer/silhouette.h"
 
+#include <cmath>
+
+#include "model/walls/parapet_line.h"
+
 namespace viewer {
 
-std::vector<glm::vec3> silhouetteOf(const model::SettingOut& out, const model::Vec3& origin) {
+std::vector<glm::vec3> silhouetteOf(const model::Model& model, const model::Vec3& origin) {
+  const model::SettingOut& out = model.settingOut;
   constexpr double kRound = 1.9;  // metres: scaffold, boards, dimension lines and corner letters
   std::vector<glm::vec3> points;
   if (out.roof.faces.empty()) return points;
@@ -14,6 +19,13 @@ std::vector<glm::vec3> silhouetteOf(const model::SettingOut& out, const model::V
   for (const model::RoofLine& line : out.roof.lines) {
     put(line.a, out.levels.eaves + line.runA * out.tanPitch);
     put(line.b, out.levels.eaves + line.runB * out.tanPitch);
+  }
+  for (size_t wall = 0; wall < out.walls.size(); ++wall) {
+    const model::RoofEdge* parapet = model::parapetOn(model.job, out, wall);
+    if (!parapet) continue;
+    const double coping = parapet->coping * std::sqrt(1 + out.tanPitch * out.tanPitch);
+    for (const model::Vec2& p : model::parapetLine(model.job, out, wall))
+      put(out.walls[wall].at(p.x, 0), p.y + coping);
   }
   return points;
 }

@@ -5,12 +5,13 @@
 
 #include <glm/vec3.hpp>
 
-#include "model/settingout/setting_out.h"
+#include "model/model.h"
 
 namespace viewer {
 
 // The corners of the walls with what stands round them, at the lowest ground; the eaves; the ends
-// of every line of the roof. Local to `origin`. Empty for a building without a roof.
-std::vector<glm::vec3> silhouetteOf(const model::SettingOut& out, const model::Vec3& origin);
+// of every line of the roof; parapets with their copings. Local to `origin`. Empty for a building
+// without a roof.
+std::vector<glm::vec3> silhouetteOf(const model::Model& model, const model::Vec3& origin);
 
 }  // namespace viewer

@@ -133,6 +133,7 @@ std::vector<Job> jobs() {
   all[0].readings[0].rows.back().at = "pin 999";
   Job& render = all.emplace_back(demo);
   render.walls.render = 0.020;
+  render.stairs.pop_back();  // along a wall of the cellar, which it would not let be moved
   Job& battered = all.emplace_back(demo);
   battered.ground.batter = 60;
   battered.foundations.blinding = 0.050;
@@ -178,7 +179,7 @@ std::vector<Job> jobs() {
     joined.cavityBarriers = {{"A-B", "A", 2.1, std::nullopt, 0.1},
                              {"D-A", "D", std::nullopt, 1.05, 0.1}};
     joined.dampCourseSteps = {{"A-B", "B", 1.2, 2.2, 2}};
-    joined.corbels = {{"A-B", 1.8, 2, 0.010}, {"D-A", 1.8, 2, 0.010}};
+    joined.corbels = {{"A-B", 1.8, 2, 0.006}, {"D-A", 1.8, 2, 0.006}};
     joined.junctions.push_back({"B-C", "C", "House", kind});
   }
   for (const CellarWallKind kind : {CellarWallKind::FilledCavity, CellarWallKind::HollowBlock}) {
@@ -193,9 +194,10 @@ std::vector<Job> jobs() {
   stacked.outline = {{0, 0}, {9, 0}, {9, 6}, {0, 6}};
   stacked.storeys = {{"A", 0}, {"B", 2.7}, {"3", 5.4}};
   Stair& flight = stacked.stairs.emplace_back();
-  flight.foot = {2, 3};
+  flight.foot = {2, 1.2};
   flight.up = "A-B";
   flight.risers = 14;
+  flight.well = 2.7;
   // Piers in no brick size, and an upper window 90 beside the one below it.
   Job& askew = all.emplace_back();
   askew.outline = {{0, 0}, {9.03, 0}, {9.03, 6.05}, {0, 6.05}};
