@@ -4,28 +4,14 @@
 
 #include "model/checks/check_building.h"
 #include "model/job/read_job.h"
+#include "tests/support/stair_job.h"
 
 namespace model {
 namespace {
 
-Job house() {
-  Job job;
-  job.outline = {{0, 0}, {9, 0}, {9, 6}, {0, 6}};
-  job.storeys = {{"Ground floor", 0}, {"First floor", 2.7}};
-  Stair stair;
-  stair.name = "Main stair";
-  stair.foot = {2, 3};
-  stair.up = "A-B";
-  stair.width = 0.860;
-  stair.risers = 14;
-  stair.going = 0.235;
-  job.stairs = {stair};
-  return job;
-}
-
 // What the check says of the stair after a change; empty when nothing.
 std::string saidAfter(const std::function<void(Job&)>& change) {
-  Job job = house();
+  Job job = test_support::jobWithStair();
   change(job);
   for (const Problem& problem : validateJob(job, "", {}))
     EXPECT_NE(problem.severity, Severity::Error) << problem.what;

@@ -9,27 +9,12 @@
 #include "model/works/parts.h"
 #include "model/works/stair_parts.h"
 #include "tests/support/demo_job.h"
+#include "tests/support/stair_job.h"
 
 namespace model {
 namespace {
 
 constexpr double kTiny = 1e-6;
-
-// Climbs along A-B, clear of every wall.
-Job twoStoreys() {
-  Job job;
-  job.outline = {{0, 0}, {9, 0}, {9, 6}, {0, 6}};
-  job.storeys = {{"Ground floor", 0}, {"First floor", 2.7}};
-  Stair stair;
-  stair.name = "Main stair";
-  stair.foot = {2, 3};
-  stair.up = "A-B";
-  stair.width = 0.860;
-  stair.risers = 14;
-  stair.going = 0.235;
-  job.stairs = {stair};
-  return job;
-}
 
 struct House {
   Job job;
@@ -52,7 +37,7 @@ struct House {
 };
 
 TEST(Stairs, EveryStepRisesTheSameFromFloorToFloor) {
-  const House house(twoStoreys());
+  const House house(test_support::jobWithStair());
   auto treads = house.ofKind(ElementKind::StairTread);
   ASSERT_EQ(treads.size(), 14u) << "13 treads and the nosing at the top";
   std::sort(treads.begin(), treads.end(),
@@ -69,7 +54,7 @@ TEST(Stairs, EveryStepRisesTheSameFromFloorToFloor) {
 }
 
 TEST(Stairs, OpenTreadsLeaveNoGapThatAHundredMillimetresGoThrough) {
-  Job job = twoStoreys();
+  Job job = test_support::jobWithStair();
   job.stairs[0].riserKind = RiserKind::Open;
   const House house(job);
   const auto treads = house.ofKind(ElementKind::StairTread),
@@ -83,7 +68,7 @@ TEST(Stairs, OpenTreadsLeaveNoGapThatAHundredMillimetresGoThrough) {
 }
 
 TEST(Stairs, TheWellLeavesTwoMetresOverThePitchLineAndNoMoreThanItNeeds) {
-  const House house(twoStoreys());
+  const House house(test_support::jobWithStair());
   const StairFlight& flight = house.flight();
   EXPECT_GE(flight.headroom(), 2.0 - kTiny);
   EXPECT_LT(flight.headroom(), 2.0 + 0.010 * flight.slope() + kTiny);
@@ -94,7 +79,7 @@ TEST(Stairs, TheWellLeavesTwoMetresOverThePitchLineAndNoMoreThanItNeeds) {
 }
 
 TEST(Stairs, TheWellIsAsLongAsItIsDrawn) {
-  Job job = twoStoreys();
+  Job job = test_support::jobWithStair();
   job.stairs[0].well = 3.1;
   const House house(job);
   EXPECT_NEAR(house.flight().wellTo - house.flight().wellFrom, 3.1, kTiny);
@@ -104,7 +89,7 @@ TEST(Stairs, TheWellIsAsLongAsItIsDrawn) {
 TEST(Stairs, JoistsAreTrimmedRoundTheWell) {
   for (const bool across : {true, false}) {
     for (const int thick : {1, 2}) {
-      Job job = twoStoreys();
+      Job job = test_support::jobWithStair();
       if (thick == 2) job.stairs[0].trimming = TrimmingKind::Double;
       if (!across) {
         job.outline = {{0, 0}, {6, 0}, {6, 9}, {0, 9}};
@@ -148,7 +133,7 @@ TEST(Stairs, JoistsAreTrimmedRoundTheWell) {
 
 TEST(Stairs, BesideTheWellJoistsAreNoFartherApartThanTheirSpacing) {
   for (const double shift : {0.0, 0.07, 0.13, 0.2, 0.31}) {
-    Job job = twoStoreys();
+    Job job = test_support::jobWithStair();
     job.stairs[0].foot.x += shift;
     const House house(job);
     std::vector<double> lines;  // of those that go past the well or lie beside it, wall to wall
@@ -168,7 +153,7 @@ TEST(Stairs, BesideTheWellJoistsAreNoFartherApartThanTheirSpacing) {
 }
 
 TEST(Stairs, AlongAWallTheWellGoesUpToItAndNothingGuardsThatSide) {
-  Job job = twoStoreys();
+  Job job = test_support::jobWithStair();
   const double inner = job.walls.total();
   job.stairs[0].foot.y = inner + 0.43 + 0.032 + 0.020;
   const House house(job);
@@ -184,7 +169,7 @@ TEST(Stairs, AlongAWallTheWellGoesUpToItAndNothingGuardsThatSide) {
 }
 
 TEST(Stairs, GuardingStandsAsHighAsDrawnWithNarrowGaps) {
-  Job job = twoStoreys();
+  Job job = test_support::jobWithStair();
   job.stairs[0].guard = 1.1;
   const House house(job);
   const auto rails = house.ofKind(ElementKind::Handrail, "round the well");
