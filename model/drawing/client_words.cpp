@@ -196,7 +196,7 @@ constexpr std::array kWords{
           "Rooms cannot be used for days or weeks while it dries; keep windows as the crew asks.",
           "Floors at their final height, less your covering."},
     Words{
-        K::Stairs, "The stair",
+        K::Stairs, "The stair up to the {storey}",
         "The stair is brought in, set between its two floors and fixed, with its handrails and the "
         "guarding round the opening above.",
         "A large piece carried through the house, some sawing and drilling. Until the handrails "
