@@ -12,7 +12,6 @@ namespace viewer {
 
 namespace {
 
-constexpr double kWidestJoint = 0.030;  // metres: a wider gap is an opening
 constexpr double kSame = 0.001;
 
 // A unit as its own frame has it.

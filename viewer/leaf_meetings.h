@@ -10,6 +10,8 @@
 
 namespace viewer {
 
+inline constexpr double kWidestJoint = 0.030;  // metres; a wider gap is an opening
+
 // The units that bring the mortar between: index into Works::units and kJointAtStart or
 // kJointAtEnd. Of two that meet it is the one that the other hides more of, so that no mortar
 // stands out past a face.

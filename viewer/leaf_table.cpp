@@ -16,7 +16,7 @@ namespace viewer {
 namespace {
 
 // Whole tenths of a millimetre throughout.
-constexpr std::int32_t kWidestJoint = 300;  // a wider gap is an opening
+constexpr std::int32_t kWidestGap = 300;    // kWidestJoint, in tenths of a millimetre
 constexpr std::int32_t kThickestBed = 400;  // a first bed, or one that makes up a height
 constexpr std::int32_t kSame = 10;          // a millimetre
 constexpr std::int32_t kBeyondJoint = 140;  // a cell is so much shorter than the shortest unit
@@ -178,8 +178,8 @@ void Builder::addReturns(std::size_t from, bool atEnd) {
         return tenths(glm::dot(end + frame.inward * (d / 10000.0) - its.start, its.along));
       };
       const std::int32_t first = across(leaf.front), last = across(leaf.back);
-      if (std::max(first, last) < other.s0 - kWidestJoint ||
-          std::min(first, last) > other.s1 + kWidestJoint)
+      if (std::max(first, last) < other.s0 - kWidestGap ||
+          std::min(first, last) > other.s1 + kWidestGap)
         continue;
       for (std::size_t i = 0; i < leaf.refs.size(); ++i) {
         const Ref& ref = leaf.refs[i];
@@ -238,7 +238,7 @@ void Builder::mortar(std::vector<const Ref*>& row) {
   for (std::size_t i = 1; i < row.size(); ++i) {
     const Ref &a = *row[i - 1], &b = *row[i];
     const std::int32_t gap = b.s0 - a.s1;
-    if (gap > kWidestJoint || gap < -kSame) continue;
+    if (gap > kWidestGap || gap < -kSame) continue;
     if (!a.own || !b.own) pair(a.element, b.element);
     if (!a.own && !b.own) continue;
     if (a.own && b.own && (a.unit + 1 == b.unit || b.unit + 1 == a.unit)) continue;
@@ -277,7 +277,7 @@ std::uint32_t Builder::rowAt(const std::vector<Column>& columns, std::uint32_t c
   std::size_t i = 0;  // the joint is the one before column i + 1
   const auto width = [&](std::size_t joint) {
     const std::int32_t gap = columns[joint + 1].s0 - columns[joint].s1;
-    return gap > kWidestJoint || gap < 0 ? 0 : gap;
+    return gap > kWidestGap || gap < 0 ? 0 : gap;
   };
   const auto middle = [&](std::size_t joint) { return columns[joint + 1].s0 - width(joint) / 2; };
   for (std::uint32_t c = 0; c < cells; ++c) {
@@ -334,7 +334,7 @@ void Builder::write(std::size_t frame) {
       ++count;
       if (k == 0) continue;
       const std::int32_t gap = row[k]->s0 - row[k - 1]->s1;
-      if (gap < 0 || gap > kWidestJoint) continue;
+      if (gap < 0 || gap > kWidestGap) continue;
       joints += gap;
       ++jointCount;
       shortest = std::min(shortest, row[k]->s0 - row[k - 1]->s0);

@@ -3,13 +3,12 @@
 #include <algorithm>
 #include <array>
 
+#include "viewer/leaf_meetings.h"
 #include "viewer/leaf_table.h"
 
 namespace viewer {
 
 namespace {
-
-constexpr double kWidestJoint = 0.030;  // metres; a wider gap is an opening
 
 std::int32_t signedOf(std::uint32_t bits) { return static_cast<std::int32_t>(bits); }
 

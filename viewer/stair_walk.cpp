@@ -13,8 +13,7 @@ constexpr double kEnd = 0.5;  // from a flight's end to where one stands before 
 
 double glided(const model::StairFlight& flight, double s) {
   // A finish that is not drawn is stepped over at the ends.
-  const double low = flight.stands;
-  const double high = flight.lands;
+  const double low = flight.stands, high = flight.lands;
   const double half = flight.going / 2;
   const double first = flight.fromFloor + flight.rise, last = flight.toFloor - flight.rise;
   if (s < half) return low + (first - low) * (s + half) / flight.going;
@@ -87,7 +86,7 @@ std::vector<glm::vec3> StairWalk::endsAt(float level) const {
     if (std::abs(flight.toFloor - double(level)) < 1e-3)
       ends.push_back(local(flight, {flight.wellTo + kEnd, 0, flight.toFloor}));
     if (std::abs(flight.fromFloor - double(level)) < 1e-3)
-      ends.push_back(local(flight, {flight.front() - kEnd + kEnd / 2, 0, flight.fromFloor}));
+      ends.push_back(local(flight, {flight.front() - kEnd / 2, 0, flight.fromFloor}));
   }
   return ends;
 }

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "model/drawing/brief_facts.h"
+#include "model/job/stair_flight.h"
 #include "model/level_text.h"
 #include "model/levelling/staff_text.h"
 #include "model/programme/course_times.h"
@@ -76,6 +77,18 @@ std::vector<LevelToHit> concreteAtCorners(const SettingOut& out) {
   return found;
 }
 
+// The finished floors that a flight stands between: the rise is measured before it is fixed.
+std::vector<LevelToHit> floorsOfStairs(const Job& job, int storey) {
+  std::vector<LevelToHit> found;
+  for (size_t i = 0; i < job.stairs.size(); ++i) {
+    const auto flight = stairFlight(job, i);
+    if (!flight || static_cast<int>(flight->to) != storey) continue;
+    found.push_back({"floor at the top", flight->name, flight->toFloor});
+    found.push_back({"floor at the foot", flight->name, flight->fromFloor});
+  }
+  return found;
+}
+
 std::string lowered(std::string text) {
   for (char& c : text)
     if (c >= 'A' && c <= 'Z') c = char(c - 'A' + 'a');
@@ -97,6 +110,10 @@ std::vector<LevelToHit> BriefFacts::levels(size_t stage) const {
   for (size_t i = 0; i < schedule.size(); ++i)
     if (levelTimes_[i] > double(stage) + 1e-9 && levelTimes_[i] <= double(stage) + 1 + 1e-9)
       found.push_back({schedule[i].name, schedule[i].where, schedule[i].level});
+  const StageKey& key = model_.programme.stages[stage].key;
+  if (key.kind == StageKind::Stairs)
+    for (const LevelToHit& floor : floorsOfStairs(model_.job, key.storey))
+      if (!has(floor.level)) found.push_back(floor);
   for (const auto& [kind, span] : spansOf(model_.works, placed_[stage]))
     if (!has(span.top))
       found.push_back({"top of course " + std::to_string(span.last), nameOf(kind), span.top});

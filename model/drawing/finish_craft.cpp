@@ -31,7 +31,7 @@ constexpr std::array kFinish{
                "Hands enough, or a hoist, for the flight",
                {"Measure floor to floor, plumb, at the well's edge; compare with the drawing.",
                 "Boards off last thing; rails round the well; nobody under it.",
-                "Flight in, level across the treads; fix it to the trimmer and the wall.",
+                "Flight in, level across the treads; fix it to the trimmer and a wall beside it.",
                 "Newels plumb, handrails and guarding the same day; cover the treads."},
                {"Every rise is the same: the floor finishes top and bottom count.",
                 "Cover the treads before the next trade comes up them."}},

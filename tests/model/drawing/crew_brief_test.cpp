@@ -161,6 +161,14 @@ TEST(CrewBrief, ForSettingOutHasTheLinesAndTheTape) {
   EXPECT_TRUE(has(page, "diagonal A-C 12772")) << "sqrt(11240^2 + 6065^2)";
 }
 
+TEST(CrewBrief, ForAStairHasTheFloorsItStandsBetween) {
+  const Model model = buildModel(demoJob("orchard-house"));
+  const std::string page =
+      wordsOf(*pageOf(briefOf(model), model, *model.programme.find("stairs-first")));
+  EXPECT_TRUE(has(page, "floor at the top: Main stair +2.700")) << page;
+  EXPECT_TRUE(has(page, "floor at the foot: Main stair 0.000")) << page;
+}
+
 TEST(CrewBrief, OfOneStageIsOnePage) {
   const Model model = buildModel(demoJob("garage"));
   const size_t stage = *model.programme.find("pour-foundations");
