@@ -21,9 +21,15 @@ struct Lying {
 };
 
 struct Leaf {
+  Lying all{1e300, -1e300, 1e300, -1e300, 1e300, -1e300, 0};  // what its units take up
+  std::vector<const model::Element*> parts;
   std::map<std::int32_t, std::vector<Lying>> courses;  // by underside, in tenths of a millimetre
-  double s0 = 1e300, s1 = -1e300, d0 = 1e300, d1 = -1e300;
 };
+
+Lying lying(const model::MasonryUnit& u, std::size_t i) {
+  return {u.s0, u.s1, static_cast<double>(u.d0),    static_cast<double>(u.d1),
+          u.z0, u.z1, static_cast<std::uint32_t>(i)};
+}
 
 // From one frame into another that runs the same way or straight back.
 struct Turn {
@@ -43,45 +49,54 @@ struct Turn {
 class Meetings {
  public:
   explicit Meetings(const model::Works& works) : works_(works), leaves_(works.frames.size()) {
-    for (const model::Element& element : works.elements)
-      for (std::size_t i = element.firstUnit; i < element.firstUnit + element.unitCount; ++i)
-        gather(leaves_[element.frame], i);
-    for (Leaf& leaf : leaves_)
-      for (auto& [level, course] : leaf.courses)
-        std::sort(course.begin(), course.end(),
-                  [](const Lying& a, const Lying& b) { return a.s0 < b.s0; });
+    for (const model::Element& element : works.elements) {
+      if (element.unitCount == 0) continue;
+      Leaf& leaf = leaves_[element.frame];
+      leaf.parts.push_back(&element);
+      for (std::size_t i = element.firstUnit; i < element.firstUnit + element.unitCount; ++i) {
+        const Lying u = lying(works.units[i], i);
+        Lying& all = leaf.all;
+        all.s0 = std::min(all.s0, u.s0), all.s1 = std::max(all.s1, u.s1);
+        all.d0 = std::min(all.d0, u.d0), all.d1 = std::max(all.d1, u.d1);
+        all.z0 = std::min(all.z0, u.z0), all.z1 = std::max(all.z1, u.z1);
+      }
+    }
   }
 
   std::vector<std::array<std::uint32_t, 2>> find() {
     for (std::size_t from = 0; from < leaves_.size(); ++from)
       for (std::size_t to = 0; to < leaves_.size(); ++to)
-        if (from != to) meet(from, to);
+        if (from != to && !leaves_[from].parts.empty() && !leaves_[to].parts.empty())
+          meet(from, to);
     return std::move(joints_);
   }
 
  private:
-  void gather(Leaf& leaf, std::size_t i) const {
-    const model::MasonryUnit& u = works_.units[i];
-    leaf.courses[tenths(u.z0)].push_back({u.s0, u.s1, static_cast<double>(u.d0),
-                                          static_cast<double>(u.d1), u.z0, u.z1,
-                                          static_cast<std::uint32_t>(i)});
-    leaf.s0 = std::min(leaf.s0, u.s0), leaf.s1 = std::max(leaf.s1, u.s1);
-    leaf.d0 = std::min(leaf.d0, static_cast<double>(u.d0));
-    leaf.d1 = std::max(leaf.d1, static_cast<double>(u.d1));
+  // Few leaves meet another: the others' courses are never looked at.
+  const Leaf& withCourses(std::size_t frame) {
+    Leaf& leaf = leaves_[frame];
+    if (!leaf.courses.empty()) return leaf;
+    for (const model::Element* part : leaf.parts)
+      for (std::size_t i = part->firstUnit; i < part->firstUnit + part->unitCount; ++i)
+        leaf.courses[tenths(works_.units[i].z0)].push_back(lying(works_.units[i], i));
+    for (auto& [level, course] : leaf.courses)
+      std::sort(course.begin(), course.end(),
+                [](const Lying& a, const Lying& b) { return a.s0 < b.s0; });
+    return leaf;
   }
 
   void meet(std::size_t from, std::size_t to) {
     const model::UnitFrame &mine = works_.frames[from], &its = works_.frames[to];
     const double along = glm::dot(mine.along, its.along);
-    const Leaf &leaf = leaves_[from], &other = leaves_[to];
-    if (std::fabs(along) < 0.9999 || leaf.courses.empty() || other.courses.empty()) return;
+    if (std::fabs(along) < 0.9999) return;
     const Turn turn{glm::dot(its.start - mine.start, mine.along),
                     glm::dot(its.start - mine.start, mine.inward), along > 0,
                     glm::dot(mine.inward, its.inward) > 0};
-    const Lying all = turn({other.s0, other.s1, other.d0, other.d1, 0, 0, 0});
-    if (all.s0 > leaf.s1 + kWidestJoint || all.s1 < leaf.s0 - kWidestJoint ||
-        all.d0 > leaf.d1 - kSame || all.d1 < leaf.d0 + kSame)
+    const Lying &own = leaves_[from].all, all = turn(leaves_[to].all);
+    if (all.s0 > own.s1 + kWidestJoint || all.s1 < own.s0 - kWidestJoint ||
+        all.d0 > own.d1 - kSame || all.d1 < own.d0 + kSame || all.z0 > own.z1 || all.z1 < own.z0)
       return;
+    const Leaf &leaf = withCourses(from), &other = withCourses(to);
     for (const auto& [level, course] : leaf.courses) {
       const auto there = other.courses.find(level);
       if (there == other.courses.end()) continue;

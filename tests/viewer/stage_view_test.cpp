@@ -74,7 +74,7 @@ INSTANTIATE_TEST_SUITE_P(Demos, DrawnStageViewsOfDemo,
                          });
 
 // Of eight drawn jobs; of one where sanitizers make it slow.
-#ifdef __SANITIZE_ADDRESS__
+#ifdef STRINGCOURSE_SANITIZED
 constexpr unsigned kDrawnJobs = 1;
 #else
 constexpr unsigned kDrawnJobs = 8;
