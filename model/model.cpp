@@ -4,14 +4,23 @@
 
 namespace model {
 
-Model buildModel(const Job& job) {
+Model buildUncounted(const Job& job) {
   Model m;
   m.job = job;
   m.settingOut = deriveSettingOut(m.job);
   m.works = buildWorks(m.job, m.settingOut);
   splitStages(m.job, m.settingOut, m.works);
   m.programme = deriveProgramme(m.job, m.settingOut, m.works);
-  m.takeoff = deriveTakeoff(m.job, m.settingOut, m.works, m.programme);
+  return m;
+}
+
+void count(Model& model) {
+  model.takeoff = deriveTakeoff(model.job, model.settingOut, model.works, model.programme);
+}
+
+Model buildModel(const Job& job) {
+  Model m = buildUncounted(job);
+  count(m);
   return m;
 }
 

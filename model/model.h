@@ -26,4 +26,9 @@ struct Model {
 // A pure function of the job, which must be free of errors (validateJob).
 Model buildModel(const Job& job);
 
+// The same without its takeoff, which count() adds: for whoever has other things to make of the
+// model meanwhile.
+Model buildUncounted(const Job& job);
+void count(Model& model);
+
 }  // namespace model

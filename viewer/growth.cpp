@@ -1,17 +1,6 @@
 #include "viewer/growth.h"
 
-#include <algorithm>
-#include <cmath>
-
-#include <glm/geometric.hpp>
-
 namespace viewer {
-
-float Growth::at(const glm::vec3& p) const {
-  if (!moves()) return from;
-  const float f = (glm::dot(direction, p) - low) / (high - low);
-  return from + (to - from) * std::clamp(f, 0.0f, 1.0f);
-}
 
 float Growth::frontAt(double time) const {
   return low + (high - low) * static_cast<float>((time - from) / (to - from));

@@ -1,6 +1,9 @@
 // When a point of an element is there, as the shaders and the picker read it.
 #pragma once
 
+#include <algorithm>
+
+#include <glm/geometric.hpp>
 #include <glm/vec3.hpp>
 
 #include "model/programme/programme.h"
@@ -17,7 +20,11 @@ struct Growth {
 
   bool operator==(const Growth&) const = default;
   bool moves() const { return from < to && direction != glm::vec3(0); }
-  float at(const glm::vec3& p) const;
+  float at(const glm::vec3& p) const {
+    if (!moves()) return from;
+    return from +
+           (to - from) * std::clamp((glm::dot(direction, p) - low) / (high - low), 0.0f, 1.0f);
+  }
   // The height along `direction` that the front has reached; only between `from` and `to`.
   float frontAt(double time) const;
 };

@@ -12,7 +12,7 @@ namespace {
 JobResult read(const std::string& path) {
   JobResult result;
   try {
-    LoadedJob loaded = loadJob(path);
+    LoadedJob loaded = loadJob(path, false);
     result.problems = std::move(loaded.problems);
     result.files = std::move(loaded.files);
     if (loaded.model)
@@ -40,9 +40,13 @@ ReadyJob::ReadyJob(model::Model from, model::KeyPlaces given)
 // The facts are members before the scene: they are there by now.
 Scene ReadyJob::sceneAndFacts() {
   Scene made;
-  model::inParallel(2, [&](size_t which) {
+  model::inParallel(3, [&](size_t which) {
     if (which == 0) {
       made = buildScene(model);
+      return;
+    }
+    if (which == 1) {
+      model::count(model);
       return;
     }
     setOut = model::deriveLines(model.job, model.settingOut);

@@ -21,6 +21,7 @@ namespace viewer {
 
 // A model with all that is drawn of it. Never moved: its parts point to one another.
 struct ReadyJob {
+  // Counts the model too: `from` needs no takeoff.
   explicit ReadyJob(model::Model from, model::KeyPlaces given = {});
   model::Model model;
   model::SetOutLines setOut;  // what is set out and checked by tape

@@ -107,18 +107,6 @@ void setGrain(const model::Element& element, ElementRange& range) {
   if (element.wall.empty() && element.unitCount == 0 && size.y > size.x) range.along = {0, 1};
 }
 
-// First and last moment over the element's corners.
-void setSpan(const Scene& scene, ElementRange& range) {
-  range.appears = range.goes = range.complete = range.fades = range.placed.from;
-  for (std::uint32_t i = 0; i < range.indexCount; ++i) {
-    const Vertex& v = scene.vertices[scene.indices[range.firstIndex + i]];
-    range.appears = i == 0 ? v.appears : std::min(range.appears, v.appears);
-    range.complete = i == 0 ? v.appears : std::max(range.complete, v.appears);
-    range.goes = i == 0 ? v.goes : std::max(range.goes, v.goes);
-    range.fades = i == 0 ? v.goes : std::min(range.fades, v.goes);
-  }
-}
-
 // Earliest moment at which anything of the element can be there; its order in the buffers.
 float firstMoment(const ElementRange& range) { return range.placed.from; }
 
@@ -144,7 +132,7 @@ void setBounds(const model::Works& works, Scene& scene) {
 // The elements in Scene::order from one place to another, as they are made apart from the others.
 struct Stretch {
   size_t from = 0, to = 0, triangles = 0;
-  Scene made;  // its vertices, indices and edges only
+  ElementBuilder::Made made;
 };
 
 // Stretches of about as many triangles each.
@@ -162,49 +150,53 @@ std::vector<Stretch> stretchesOf(const model::Works& works, const Scene& scene) 
   return stretches;
 }
 
-void append(const Stretch& stretch, Scene& scene) {
-  const Scene& made = stretch.made;
-  const auto vertices = static_cast<std::uint32_t>(scene.vertices.size());
-  const auto indices = static_cast<std::uint32_t>(scene.indices.size());
-  const auto edges = static_cast<std::uint32_t>(scene.edges.size());
-  scene.vertices.insert(scene.vertices.end(), made.vertices.begin(), made.vertices.end());
-  scene.edges.insert(scene.edges.end(), made.edges.begin(), made.edges.end());
-  for (const std::uint32_t index : made.indices) scene.indices.push_back(vertices + index);
+void buildStretch(const model::Model& model, Stretch& stretch, Scene& scene) {
+  // Room for what layers of soil take, whose triangles are split and share few corners. What is not
+  // used costs nothing.
+  ElementBuilder::Made made;  // not in its place: what grows beside another's slows both down
+  made.indices.reserve(stretch.triangles * 4);
+  made.vertices.reserve(stretch.triangles * 3);
+  made.edges.reserve(stretch.triangles * 3);
+  const auto sides = sidesOf(scene, model.settingOut.terrain.boundary);
+  ElementBuilder builder(scene.origin, made);
   for (size_t i = stretch.from; i < stretch.to; ++i) {
-    scene.elements[scene.order[i]].firstIndex += indices;
-    scene.elements[scene.order[i]].firstEdge += edges;
+    const std::uint32_t e = scene.order[i];
+    ElementRange& range = scene.elements[e];
+    builder.add(model.works.elements[e], e, range, range.soil ? sides : ElementBuilder::CutFace{});
+    setGrain(model.works.elements[e], range);
   }
+  stretch.made = std::move(made);
 }
 
-void buildFaces(const model::Model& model, Scene& scene) {
-  const auto& elements = model.works.elements;
-  std::vector<Stretch> stretches = stretchesOf(model.works, scene);
-  const auto sides = sidesOf(scene, model.settingOut.terrain.boundary);
-  model::inParallel(stretches.size(), [&](size_t which) {
-    Stretch& stretch = stretches[which];
-    stretch.made.origin = scene.origin;
-    stretch.made.indices.reserve(stretch.triangles * 3);
-    stretch.made.vertices.reserve(stretch.triangles * 2 + stretch.triangles / 4);
-    stretch.made.edges.reserve(stretch.triangles * 2 + stretch.triangles / 4);
-    ElementBuilder builder(stretch.made);
-    for (size_t i = stretch.from; i < stretch.to; ++i) {
-      const std::uint32_t e = scene.order[i];
-      ElementRange& range = scene.elements[e];
-      builder.add(elements[e], e, range, range.soil ? sides : ElementBuilder::CutFace{});
-      setSpan(stretch.made, range);
-      setGrain(elements[e], range);
-    }
+void joinFaces(const std::vector<Stretch>& stretches, Scene& scene) {
+  struct Start {
+    size_t vertex = 0, index = 0;
+  };
+  std::vector<Start> starts(1);
+  for (const Stretch& stretch : stretches)
+    starts.push_back({starts.back().vertex + stretch.made.vertices.size(),
+                      starts.back().index + stretch.made.indices.size()});
+  scene.vertices.resize(starts.back().vertex);
+  scene.indices.resize(starts.back().index);
+  model::inParallel(stretches.size(), [&](size_t s) {
+    const Stretch& stretch = stretches[s];
+    const auto vertex = static_cast<std::uint32_t>(starts[s].vertex);
+    const auto index = static_cast<std::uint32_t>(starts[s].index);
+    std::copy(stretch.made.vertices.begin(), stretch.made.vertices.end(),
+              scene.vertices.begin() + vertex);
+    std::transform(stretch.made.indices.begin(), stretch.made.indices.end(),
+                   scene.indices.begin() + index, [vertex](std::uint32_t i) { return i + vertex; });
+    for (size_t i = stretch.from; i < stretch.to; ++i)
+      scene.elements[scene.order[i]].firstIndex += index;
   });
-  size_t vertices = 0, indices = 0, edges = 0;
-  for (const Stretch& stretch : stretches) {
-    vertices += stretch.made.vertices.size();
-    indices += stretch.made.indices.size();
-    edges += stretch.made.edges.size();
-  }
-  scene.vertices.reserve(vertices);
-  scene.indices.reserve(indices);
-  scene.edges.reserve(edges);
-  for (const Stretch& stretch : stretches) append(stretch, scene);
+}
+
+void joinAll(const model::Works& works, std::vector<Stretch>& stretches, Scene& scene) {
+  std::vector<LineStretch> lines;
+  for (Stretch& stretch : stretches)
+    lines.push_back({stretch.from, stretch.to, std::move(stretch.made.edges)});
+  joinFaces(stretches, scene);
+  joinLines(works, std::move(lines), scene);
 }
 
 }  // namespace
@@ -231,9 +223,14 @@ Scene buildScene(const model::Model& model) {
     return firstMoment(scene.elements[a]) < firstMoment(scene.elements[b]);
   });
 
-  buildFaces(model, scene);
-  model::inParallel(
-      2, [&](size_t which) { which == 0 ? addUnits(model.works, scene) : hideSeams(scene); });
+  std::vector<Stretch> stretches = stretchesOf(model.works, scene);
+  model::inParallel(stretches.size() + 1, [&](size_t which) {
+    if (which == 0)  // the longest first
+      addUnits(model.works, scene);
+    else
+      buildStretch(model, stretches[which - 1], scene);
+  });
+  joinAll(model.works, stretches, scene);
   setBounds(model.works, scene);
   scene.silhouette = silhouetteOf(model, scene.origin);
   return scene;

@@ -12,6 +12,7 @@
 
 #include "model/model.h"
 #include "viewer/growth.h"
+#include "viewer/raw_vector.h"
 #include "viewer/unit_instance.h"
 
 namespace viewer {
@@ -75,9 +76,9 @@ struct Coursing {
 
 struct Scene {
   model::Vec3 origin{0, 0, 0};  // z is always 0, so that local heights are levels
-  std::vector<Vertex> vertices;
-  std::vector<std::uint32_t> indices;         // element after element, by first appearance
-  std::vector<EdgeVertex> edges;              // two by two, in the same order
+  RawVector<Vertex> vertices;
+  RawVector<std::uint32_t> indices;           // element after element, by first appearance
+  RawVector<EdgeVertex> edges;                // two by two, in the same order
   std::vector<ElementRange> elements;         // same order as Works::elements
   std::vector<std::uint32_t> order;           // indices of elements by first appearance
   glm::vec3 low{0}, high{0};                  // of everything

@@ -3,9 +3,12 @@
 #include <algorithm>
 #include <bit>
 #include <cmath>
+#include <iterator>
+#include <span>
 
 #include <glm/geometric.hpp>
 
+#include "model/in_parallel.h"
 #include "viewer/sort_in_buckets.h"
 
 namespace viewer {
@@ -18,12 +21,12 @@ constexpr float kMoment = 1e-4f;  // the same on the clock
 // One line of the scene, on the endless line that it lies on. It carries what is compared, because
 // lines that lie together in place are far apart in the scene's arrays.
 struct OnLine {
-  std::uint64_t key = 0;
-  std::uint32_t line = 0;  // of scene.edges, counted in pairs
-  std::uint32_t element = 0, material = 0;
+  std::uint64_t key = 0;         // of the endless line and the material
+  std::uint32_t line : 31 = 0;   // of all stretches, one after the other
+  std::uint32_t turned : 1 = 0;  // its second end comes first
+  std::uint32_t element = 0;
   std::uint32_t normalA = 0, normalB = 0;  // as in EdgeVertex
   float from = 0, to = 0;                  // along the endless line
-  bool turned = false;                     // its second end comes first
 };
 
 // A stretch of a line, as fractions of it, along which another element runs on flush.
@@ -32,9 +35,9 @@ struct Cover {
   float from, to;
 };
 
-bool seamless(std::uint32_t material) {
+bool seamless(model::Material material) {
   using enum model::Material;
-  switch (static_cast<model::Material>(material & ~kCutFace)) {
+  switch (material) {
     case Timber:
     case Plywood:
     case Steel:
@@ -46,58 +49,60 @@ bool seamless(std::uint32_t material) {
   }
 }
 
-std::uint64_t mixed(std::uint64_t h, float value, float perMetre) {
-  // Off the half millimetres on which measures lie, so that rounding goes one way for all.
-  const auto cell = static_cast<std::int64_t>(std::floor(value * perMetre + 0.3425f));
+std::uint64_t mixed(std::uint64_t h, double value, double perMetre) {
+  // Off the half millimetres on which measures lie, so that rounding goes one way for all; far over
+  // nothing, so that cutting off the fraction rounds down.
+  constexpr double kOver = 1 << 30;
+  const auto cell = static_cast<std::int64_t>(value * perMetre + (kOver + 0.3425));
   h = (h ^ static_cast<std::uint64_t>(cell)) * 0x9e3779b97f4a7c15ull;
   return h ^ (h >> 29);
 }
 
-OnLine placed(const Scene& scene, std::uint32_t line, std::uint32_t material) {
-  const EdgeVertex& edge = scene.edges[line * 2];
-  const glm::vec3 &a = edge.position, &b = scene.edges[line * 2 + 1].position;
+OnLine placed(const EdgeVertex& start, const EdgeVertex& end, std::uint32_t line,
+              model::Material material) {
+  const glm::vec3 &a = start.position, &b = end.position;
   OnLine on;
-  on.line = line;
-  on.element = edge.element;
-  on.material = material;
-  on.normalA = edge.normalA;
-  on.normalB = edge.normalB;
+  on.line = line & 0x7fffffffu;
+  on.element = start.element;
+  on.normalA = start.normalA;
+  on.normalB = start.normalB;
   glm::vec3 d = glm::normalize(b - a);
   constexpr float kFlat = 1e-4f;
-  on.turned = d.x < -kFlat ||
-              (std::abs(d.x) <= kFlat && (d.y < -kFlat || (std::abs(d.y) <= kFlat && d.z < 0)));
-  if (on.turned) d = -d;
+  const bool turned = d.x < -kFlat || (std::abs(d.x) <= kFlat &&
+                                       (d.y < -kFlat || (std::abs(d.y) <= kFlat && d.z < 0)));
+  on.turned = turned ? 1 : 0;
+  if (turned) d = -d;
   const float alongA = glm::dot(a, d), alongB = glm::dot(b, d);
   on.from = std::min(alongA, alongB);
   on.to = std::max(alongA, alongB);
   const glm::vec3 foot = a - d * alongA;
+  on.key = static_cast<std::uint64_t>(material);
   for (int i = 0; i < 3; ++i) on.key = mixed(mixed(on.key, d[i], 100), foot[i], 2500);
   return on;
 }
 
-glm::vec3 unpacked(std::uint32_t bytes) {
-  const auto part = [bytes](int shift) {
-    return static_cast<float>(static_cast<std::int8_t>(bytes >> shift & 255)) / 127.0f;
-  };
-  return {part(0), part(8), part(16)};
+int dot(std::uint32_t a, std::uint32_t b) {
+  int sum = 0;
+  for (const int shift : {0, 8, 16})
+    sum += static_cast<std::int8_t>(a >> shift & 255) * static_cast<std::int8_t>(b >> shift & 255);
+  return sum;
 }
 
 // Whether the line is lost between the two: one pair of faces looks the same way and the other pair
 // is face to face, so that a face runs on; or both pairs are, so that the line is inside.
 bool flush(const OnLine& x, const OnLine& y) {
-  const glm::vec3 xs[2] = {unpacked(x.normalA), unpacked(x.normalB)};
-  const glm::vec3 ys[2] = {unpacked(y.normalA), unpacked(y.normalB)};
-  for (int i = 0; i < 2; ++i) {
-    for (int j = 0; j < 2; ++j) {
-      if (std::abs(glm::dot(xs[i], ys[j])) > 0.99f && glm::dot(xs[1 - i], ys[1 - j]) < -0.99f)
-        return true;
-    }
-  }
-  return false;
+  constexpr int kAlike = 99 * 127 * 127 / 100;
+  const auto lost = [](std::uint32_t a, std::uint32_t b, std::uint32_t c, std::uint32_t d) {
+    return dot(c, d) < -kAlike && std::abs(dot(a, b)) > kAlike;
+  };
+  return lost(x.normalA, y.normalA, x.normalB, y.normalB) ||
+         lost(x.normalB, y.normalB, x.normalA, y.normalA) ||
+         lost(x.normalA, y.normalB, x.normalB, y.normalA) ||
+         lost(x.normalB, y.normalA, x.normalA, y.normalB);
 }
 
 void addCovers(const OnLine& x, const OnLine& y, std::vector<Cover>& covers) {
-  if (x.element == y.element || x.material != y.material || !flush(x, y)) return;
+  if (x.element == y.element || !flush(x, y)) return;
   const float from = std::max(x.from, y.from), to = std::min(x.to, y.to);
   const auto add = [&](const OnLine& on, std::uint32_t neighbour) {
     const float length = on.to - on.from;
@@ -110,15 +115,36 @@ void addCovers(const OnLine& x, const OnLine& y, std::vector<Cover>& covers) {
   add(y, x.element);
 }
 
-// Lines that lie on one endless line come together, in order along it.
-std::vector<OnLine> linesToCompare(const Scene& scene, const std::vector<std::uint32_t>& material) {
-  std::vector<OnLine> lines;
-  lines.reserve(scene.edges.size() / 2);
-  for (std::uint32_t i = 0; i < scene.edges.size() / 2; ++i) {
-    const std::uint32_t own = material[scene.edges[i * 2].element];
-    if (seamless(own)) lines.push_back(placed(scene, i, own));
+// Lines shared out by the endless line they lie on, and covers by the line that is covered. As many
+// parts on every machine, so that all is put together in the same order.
+constexpr size_t kParts = 16;
+
+struct Sharing {
+  std::vector<OnLine> lines[kParts];  // by the top bits of their keys
+  std::uint32_t firstLine = 0;        // of the stretch
+};
+
+void share(const model::Works& works, const LineStretch& stretch, Sharing& sharing) {
+  for (auto& part : sharing.lines) part.reserve(stretch.edges.size() / 2 / kParts * 2);
+  for (size_t i = 0; i + 1 < stretch.edges.size(); i += 2) {
+    const model::Material material = works.elements[stretch.edges[i].element].material;
+    if (!seamless(material)) continue;
+    const OnLine on = placed(stretch.edges[i], stretch.edges[i + 1],
+                             sharing.firstLine + static_cast<std::uint32_t>(i / 2), material);
+    sharing.lines[on.key >> 60].push_back(on);
   }
-  const size_t buckets = std::bit_ceil(lines.size() + 1);
+}
+
+// The covers among the lines of one part.
+std::vector<Cover> findCovers(const std::vector<Sharing>& stretches, size_t part) {
+  std::vector<OnLine> lines;
+  size_t count = 0;
+  for (const Sharing& stretch : stretches) count += stretch.lines[part].size();
+  lines.reserve(count);
+  for (const Sharing& stretch : stretches)
+    lines.insert(lines.end(), stretch.lines[part].begin(), stretch.lines[part].end());
+  // Lines that lie on one endless line come together, in order along it.
+  const size_t buckets = std::bit_ceil(count + 1);
   sortInBuckets(
       lines, buckets, [buckets](const OnLine& on) { return on.key & (buckets - 1); },
       [](const OnLine& a, const OnLine& b) {
@@ -126,11 +152,6 @@ std::vector<OnLine> linesToCompare(const Scene& scene, const std::vector<std::ui
                : a.from != b.from ? a.from < b.from
                                   : a.line < b.line;
       });
-  return lines;
-}
-
-std::vector<Cover> findCovers(const Scene& scene, const std::vector<std::uint32_t>& material) {
-  const std::vector<OnLine> lines = linesToCompare(scene, material);
   std::vector<Cover> covers;
   covers.reserve(lines.size());
   for (size_t i = 0; i < lines.size(); ++i) {
@@ -139,11 +160,6 @@ std::vector<Cover> findCovers(const Scene& scene, const std::vector<std::uint32_
          ++j)
       addCovers(lines[i], lines[j], covers);
   }
-  sortInBuckets(
-      covers, std::bit_ceil(scene.edges.size() / 2 + 1), [](const Cover& c) { return c.line; },
-      [](const Cover& a, const Cover& b) {
-        return a.from != b.from ? a.from < b.from : a.neighbour < b.neighbour;
-      });
   return covers;
 }
 
@@ -175,12 +191,12 @@ struct Scratch {
   std::vector<Seen> times, left;
 };
 
-void rewrite(const Scene& scene, std::uint32_t line, const Cover* first, const Cover* last,
-             Scratch& scratch, std::vector<EdgeVertex>& out) {
-  const EdgeVertex &a = scene.edges[line * 2], &b = scene.edges[line * 2 + 1];
+void rewrite(const EdgeVertex& a, const EdgeVertex& b, std::span<const Cover> covers,
+             const std::vector<ElementRange>& elements, Scratch& scratch,
+             RawVector<EdgeVertex>& out) {
   std::vector<float>& cuts = scratch.cuts;
   cuts.assign({0, 1});
-  for (const Cover* c = first; c != last; ++c) cuts.insert(cuts.end(), {c->from, c->to});
+  for (const Cover& c : covers) cuts.insert(cuts.end(), {c.from, c.to});
   std::sort(cuts.begin(), cuts.end());
   for (size_t i = 0; i + 1 < cuts.size(); ++i) {
     const float f[2] = {cuts[i], cuts[i + 1]};
@@ -194,49 +210,91 @@ void rewrite(const Scene& scene, std::uint32_t line, const Cover* first, const C
     }
     std::vector<Seen>& times = scratch.times;
     times.assign(1, whole);
-    for (const Cover* c = first; c != last; ++c) {
-      if (c->from <= f[0] + 1e-5f && c->to >= f[1] - 1e-5f)
-        subtract(times, scratch.left, scene.elements[c->neighbour], ends);
+    for (const Cover& c : covers) {
+      if (c.from <= f[0] + 1e-5f && c.to >= f[1] - 1e-5f)
+        subtract(times, scratch.left, elements[c.neighbour], ends);
     }
     for (const Seen& seen : times) {
-      for (int k = 0; k < 2; ++k)
-        out.push_back({ends[k], seen.from[k], seen.to[k], a.element, a.normalA, a.normalB});
+      for (int k = 0; k < 2; ++k) {
+        EdgeVertex& end = out.emplace_back(a);
+        end.position = ends[k];
+        end.appears = seen.from[k];
+        end.goes = seen.to[k];
+      }
     }
   }
 }
 
-}  // namespace
-
-void hideSeams(Scene& scene) {
-  std::vector<std::uint32_t> material(scene.elements.size(), 0);
-  for (size_t i = 0; i < scene.elements.size(); ++i) {
-    const ElementRange& range = scene.elements[i];
-    if (range.indexCount)
-      material[i] = scene.vertices[scene.indices[range.firstIndex]].material & ~kCutFace;
-  }
-  const std::vector<Cover> covers = findCovers(scene, material);
-  std::vector<EdgeVertex> edges;
-  edges.reserve(scene.edges.size() + scene.edges.size() / 4);
+// The stretch's lines without what covers take of them.
+void rewrite(LineStretch& stretch, std::vector<Cover> covers, std::uint32_t firstLine,
+             Scene& scene) {
+  sortInBuckets(
+      covers, std::bit_ceil(stretch.edges.size() / 2 + 1),
+      [firstLine](const Cover& c) { return c.line - firstLine; },
+      [](const Cover& a, const Cover& b) {
+        return a.from != b.from             ? a.from < b.from
+               : a.neighbour != b.neighbour ? a.neighbour < b.neighbour
+                                            : a.to < b.to;
+      });
+  RawVector<EdgeVertex> edges;
+  edges.reserve(stretch.edges.size() + stretch.edges.size() / 4);
   Scratch scratch;
-  const Cover* next = covers.data();
-  const Cover* const end = next + covers.size();
-  for (const std::uint32_t e : scene.order) {
-    ElementRange& range = scene.elements[e];
+  size_t next = 0;
+  for (size_t i = stretch.from; i < stretch.to; ++i) {
+    ElementRange& range = scene.elements[scene.order[i]];
     const auto first = static_cast<std::uint32_t>(edges.size());
-    for (std::uint32_t i = 0; i < range.edgeCount; i += 2) {
-      const std::uint32_t line = (range.firstEdge + i) / 2;
-      const Cover* last = next;
-      while (last != end && last->line == line) ++last;
-      if (last == next)
-        edges.insert(edges.end(), {scene.edges[line * 2], scene.edges[line * 2 + 1]});
+    for (std::uint32_t k = range.firstEdge; k < range.firstEdge + range.edgeCount; k += 2) {
+      const size_t from = next;
+      while (next < covers.size() && covers[next].line == firstLine + k / 2) ++next;
+      const EdgeVertex& a = stretch.edges[k];
+      if (next == from)
+        edges.insert(edges.end(), &a, &a + 2);
       else
-        rewrite(scene, line, next, last, scratch, edges);
-      next = last;
+        rewrite(a, stretch.edges[k + 1], {&covers[from], next - from}, scene.elements, scratch,
+                edges);
     }
     range.firstEdge = first;
     range.edgeCount = static_cast<std::uint32_t>(edges.size()) - first;
   }
-  scene.edges = std::move(edges);
+  stretch.edges = std::move(edges);
+}
+
+}  // namespace
+
+void joinLines(const model::Works& works, std::vector<LineStretch> stretches, Scene& scene) {
+  std::vector<Sharing> shared(stretches.size());
+  std::uint32_t lines = 0;
+  for (size_t s = 0; s < stretches.size(); ++s) {
+    shared[s].firstLine = lines;
+    lines += static_cast<std::uint32_t>(stretches[s].edges.size() / 2);
+  }
+  model::inParallel(stretches.size(), [&](size_t s) {
+    Sharing own;
+    own.firstLine = shared[s].firstLine;
+    share(works, stretches[s], own);
+    shared[s] = std::move(own);
+  });
+  std::vector<std::vector<Cover>> found(kParts);
+  model::inParallel(kParts, [&](size_t part) { found[part] = findCovers(shared, part); });
+  model::inParallel(stretches.size(), [&](size_t s) {
+    const std::uint32_t first = shared[s].firstLine;
+    const std::uint32_t last = first + static_cast<std::uint32_t>(stretches[s].edges.size() / 2);
+    std::vector<Cover> own;
+    for (const auto& part : found)
+      std::copy_if(part.begin(), part.end(), std::back_inserter(own),
+                   [&](const Cover& c) { return c.line >= first && c.line < last; });
+    rewrite(stretches[s], std::move(own), first, scene);
+  });
+  std::vector<std::uint32_t> starts{0};
+  for (const LineStretch& stretch : stretches)
+    starts.push_back(starts.back() + static_cast<std::uint32_t>(stretch.edges.size()));
+  scene.edges.resize(starts.back());
+  model::inParallel(stretches.size(), [&](size_t s) {
+    std::copy(stretches[s].edges.begin(), stretches[s].edges.end(),
+              scene.edges.begin() + starts[s]);
+    for (size_t i = stretches[s].from; i < stretches[s].to; ++i)
+      scene.elements[scene.order[i]].firstEdge += starts[s];
+  });
 }
 
 }  // namespace viewer

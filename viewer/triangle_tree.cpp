@@ -48,7 +48,7 @@ std::optional<TriangleHit> meets(const Ray& ray, const std::array<glm::vec3, 3>&
 
 }  // namespace
 
-TriangleTree::TriangleTree(const std::vector<std::uint32_t>& indices, const glm::vec3* positions,
+TriangleTree::TriangleTree(std::span<const std::uint32_t> indices, const glm::vec3* positions,
                            size_t stride)
     : indices_(indices), positions_(reinterpret_cast<const char*>(positions)), stride_(stride) {
   const auto count = static_cast<std::uint32_t>(indices.size() / 3);

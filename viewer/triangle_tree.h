@@ -4,6 +4,7 @@
 #include <array>
 #include <cstdint>
 #include <functional>
+#include <span>
 #include <vector>
 
 #include <glm/vec3.hpp>
@@ -21,8 +22,7 @@ struct TriangleHit {
 class TriangleTree {
  public:
   // Triangle i is indices[3i .. 3i+2] into positions; `stride` bytes from one position to the next.
-  TriangleTree(const std::vector<std::uint32_t>& indices, const glm::vec3* positions,
-               size_t stride);
+  TriangleTree(std::span<const std::uint32_t> indices, const glm::vec3* positions, size_t stride);
   // The nearest hit that `counts`, or nothing: then `along` of the result is negative.
   TriangleHit nearest(const Ray& ray, const std::function<bool(const TriangleHit&)>& counts) const;
   // Whether any hit that `counts` is nearer than `before`: much less work than finding the nearest.
@@ -42,7 +42,7 @@ class TriangleTree {
   std::array<glm::vec3, 3> corners(std::uint32_t triangle) const;
   void build(std::vector<Box>& boxes, std::uint32_t first, std::uint32_t count);
 
-  const std::vector<std::uint32_t>& indices_;
+  std::span<const std::uint32_t> indices_;
   const char* positions_;
   size_t stride_;
   std::vector<Node> nodes_;

@@ -30,6 +30,21 @@ double shiftOf(BlockBondKind kind, int course, double module) {
   return 0;
 }
 
+// A mitre longer than a block leaves nothing of its back: the angle unit takes in the next.
+void reachBackAtStart(double least, double shorter, std::vector<LaidPiece>& pieces) {
+  while (pieces.size() > 1 && pieces[0].length() - shorter < least) {
+    pieces[1].from = pieces[0].from;
+    pieces.erase(pieces.begin());
+  }
+}
+
+void reachBackAtEnd(double least, double shorter, std::vector<LaidPiece>& pieces) {
+  while (pieces.size() > 1 && pieces.back().length() - shorter < least) {
+    pieces[pieces.size() - 2].to = pieces.back().to;
+    pieces.pop_back();
+  }
+}
+
 }  // namespace
 
 BlockBond blockBondRound(const WallBuildUp& walls, const WallRing& ring, double outer,
@@ -48,12 +63,14 @@ BlockBond blockBondRound(const WallBuildUp& walls, const WallRing& ring, double 
       wall.start = {std::min(layer.startFront, layer.startBack), layer.from + joint};
     } else {
       wall.mitredStart = true;
+      wall.shortStart = layer.startBack - layer.startFront;
       wall.start = {layer.startFront + joint / 2, layer.startFront + joint / 2};
     }
     if (isSquare(ring.corners[line.to])) {
       wall.end = {layer.to - joint, std::max(layer.endFront, layer.endBack)};
     } else {
       wall.mitredEnd = true;
+      wall.shortEnd = layer.endFront - layer.endBack;
       wall.end = {layer.endFront - joint / 2, layer.endFront - joint / 2};
     }
     wall.grid = wall.start[0] - joint / 2;
@@ -82,8 +99,14 @@ std::vector<LaidPiece> layBlocks(const BlockBond& bond, size_t wall, int course,
     std::vector<LaidPiece> laid = piecesBetween(joints, part);
     shareSlivers(bond.limits, laid);
     splitLongOnes(bond.limits, laid);
-    if (own.mitredStart && part[0] == from) laid.front().special = true;
-    if (own.mitredEnd && part[1] == to) laid.back().special = true;
+    if (own.mitredStart && part[0] == from) {
+      reachBackAtStart(bond.limits.leastCut, own.shortStart, laid);
+      laid.front().special = true;
+    }
+    if (own.mitredEnd && part[1] == to) {
+      reachBackAtEnd(bond.limits.leastCut, own.shortEnd, laid);
+      laid.back().special = true;
+    }
     all.insert(all.end(), laid.begin(), laid.end());
   }
   return all;

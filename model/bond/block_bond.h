@@ -16,7 +16,9 @@ struct BlockWall {
   // next, in the other it butts against it.
   std::array<double, 2> start{}, end{};
   bool mitredStart = false, mitredEnd = false;  // the corner is not square
-  double grid = 0;                              // s of a joint of course 0
+  // By how much the back then begins, or ends, short of the front; less than nothing: beyond it.
+  double shortStart = 0, shortEnd = 0;
+  double grid = 0;  // s of a joint of course 0
 };
 
 struct BlockBond {

@@ -5,6 +5,8 @@
 #include <set>
 #include <string>
 
+#include <glm/geometric.hpp>
+
 namespace model {
 namespace {
 
@@ -66,9 +68,15 @@ double doneAt(const Programme& programme, const Element& element) {
   const bool soil = element.kind == ElementKind::Spoil || element.kind == ElementKind::Topsoil;
   if (soil && !element.removed) return kNever;
   const Placement& placement = soil ? *element.removed : element.placed;
-  double last = kAlways;
-  for (const Vec3& p : element.solid.points) last = std::max(last, timeAt(programme, placement, p));
-  return last;
+  if (element.solid.points.empty()) return kAlways;
+  // Along its growth the clock only rises or only falls.
+  const auto along = [&](const Vec3& a, const Vec3& b) {
+    return glm::dot(placement.direction, a) < glm::dot(placement.direction, b);
+  };
+  const auto [first, last] =
+      std::minmax_element(element.solid.points.begin(), element.solid.points.end(), along);
+  return std::max(
+      {kAlways, timeAt(programme, placement, *first), timeAt(programme, placement, *last)});
 }
 
 bool hasFaceAt(const Element& element, double level) {

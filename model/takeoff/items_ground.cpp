@@ -99,13 +99,13 @@ void countGroundworks(const TakeoffInput& in, Tally& tally) {
   const TakeoffItem loose{"Spoil, loose in the heap", Unit::CubicMetre, 0, 0,
                           bulkedBasis(in.job.ground.bulking)};
   for (const Element& e : in.works.elements) {
-    const double amount = volume(e.solid);
     if (e.kind == ElementKind::Topsoil && e.removed) {
       tally.add({"Topsoil to strip", Unit::CubicMetre, 0, 0,
                  lengthText(in.job.ground.topsoil) + " deep, in the bank"},
-                amount, e.removed->stage);
+                volume(e.solid), e.removed->stage);
     } else if (e.kind == ElementKind::Spoil && e.removed) {
-      tally.add({digName(e), Unit::CubicMetre, 0, 0, "in the bank"}, amount, e.removed->stage);
+      tally.add({digName(e), Unit::CubicMetre, 0, 0, "in the bank"}, volume(e.solid),
+                e.removed->stage);
     }
   }
   for (const Element& e : in.works.elements) {
@@ -114,12 +114,11 @@ void countGroundworks(const TakeoffInput& in, Tally& tally) {
     }
   }
   for (const Element& e : in.works.elements) {
-    const double amount = volume(e.solid);
     if (isReusedSoil(e)) {
-      tally.add({"Backfill from the dig", Unit::CubicMetre, 0, 0, "compacted, as drawn"}, amount,
-                e.placed.stage);
+      tally.add({"Backfill from the dig", Unit::CubicMetre, 0, 0, "compacted, as drawn"},
+                volume(e.solid), e.placed.stage);
     } else if (e.kind == ElementKind::Topsoil && e.placed.stage.kind != StageKind::Existing) {
-      tally.add({"Topsoil put back", Unit::CubicMetre, 0, 0, "from the heap"}, amount,
+      tally.add({"Topsoil put back", Unit::CubicMetre, 0, 0, "from the heap"}, volume(e.solid),
                 e.placed.stage);
     }
   }

@@ -99,6 +99,7 @@ Solid WallLayer::solid(const Regions& elevation) const {
   for (const Region& region : elevation) {
     std::vector<FacePair> places;
     for (const Vec2& p : regionPoints(region)) places.push_back(through(p));
+    if (elevation.size() == 1) return solid(region, places);
     all.append(solid(region, places));
   }
   return all;

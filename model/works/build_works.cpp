@@ -28,7 +28,11 @@ constexpr auto kParts = std::to_array<Build>({
 
 Works buildWorks(const Job& job, const SettingOut& settingOut) {
   std::array<Works, kParts.size()> parts;
-  inParallel(kParts.size(), [&](size_t i) { kParts[i](job, settingOut, parts[i]); });
+  inParallel(kParts.size(), [&](size_t i) {
+    Works own;  // not in its place: what grows beside another's slows both down
+    kParts[i](job, settingOut, own);
+    parts[i] = std::move(own);
+  });
   Works works;
   for (Works& part : parts) appendWorks(works, std::move(part));
   return works;

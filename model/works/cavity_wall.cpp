@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 #include "model/bond/laid_leaf.h"
 #include "model/bond/toothing.h"
@@ -257,8 +258,11 @@ void buildCavityWall(const Job& job, const SettingOut& settingOut, const LeafBon
 void buildCavityWalls(const Job& job, const SettingOut& settingOut, Works& works) {
   const LeafBonds bonds = deriveLeafBonds(job, settingOut);
   std::vector<Works> walls(settingOut.walls.size());
-  inParallel(walls.size(),
-             [&](size_t wall) { buildCavityWall(job, settingOut, bonds, wall, walls[wall]); });
+  inParallel(walls.size(), [&](size_t wall) {
+    Works own;  // not in its place: what grows beside another's slows both down
+    buildCavityWall(job, settingOut, bonds, wall, own);
+    walls[wall] = std::move(own);
+  });
   for (Works& wall : walls) appendWorks(works, std::move(wall));
 }
 

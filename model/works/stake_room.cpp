@@ -39,46 +39,70 @@ bool crosses(const Polygon& outline, const Vec2& a, const Vec2& b) {
 
 }  // namespace
 
+StakeRoom::Taken StakeRoom::boxed(Polygon outline) {
+  Taken taken{std::move(outline), Vec2(1e300), Vec2(-1e300)};
+  for (const Vec2& p : taken.outline) {
+    taken.low = glm::min(taken.low, p);
+    taken.high = glm::max(taken.high, p);
+  }
+  return taken;
+}
+
+bool StakeRoom::Taken::mayMeet(const Taken& other) const {
+  constexpr double kNear = 1e-6;  // metres: what only touches is left to the outlines
+  return low.x <= other.high.x + kNear && other.low.x <= high.x + kNear &&
+         low.y <= other.high.y + kNear && other.low.y <= high.y + kNear;
+}
+
 StakeRoom::StakeRoom(const Job& job, const SettingOut& settingOut)
-    : site_(settingOut.terrain.boundary),
-      dig_(digGrown(job, settingOut, kLeastClear)),
-      clearOfDig_(digGrown(job, settingOut, std::max(kLeastClear, job.settingOut.boardClear))) {
+    : site_{{settingOut.terrain.boundary, {}}} {
+  for (Region& r : digGrown(job, settingOut, kLeastClear))
+    dig_.push_back(boxed(std::move(r.outer)));
+  for (Region& r : digGrown(job, settingOut, std::max(kLeastClear, job.settingOut.boardClear)))
+    clearOfDig_.push_back(boxed(std::move(r.outer)));
   for (const StandingBuilding& building : job.site.buildings) {
     if (building.kind != BuildingKind::Demolish)
-      buildings_.push_back({anticlockwise(building.outline), {}});
+      buildings_.push_back(boxed(anticlockwise(building.outline)));
   }
 }
 
-bool StakeRoom::meets(const Regions& regions, const Polygon& figure) {
-  return std::any_of(regions.begin(), regions.end(), [&](const Region& r) {
+bool StakeRoom::meets(const std::vector<Taken>& places, const Polygon& figure) {
+  const Taken box = boxed(figure);
+  return std::any_of(places.begin(), places.end(), [&](const Taken& place) {
+    if (!place.mayMeet(box)) return false;
     const auto in = [](const Polygon& polygon) {
       return [&](const Vec2& p) { return contains(polygon, p); };
     };
-    if (std::any_of(figure.begin(), figure.end(), in(r.outer)) ||
-        std::any_of(r.outer.begin(), r.outer.end(), in(figure)))
+    if (std::any_of(figure.begin(), figure.end(), in(place.outline)) ||
+        std::any_of(place.outline.begin(), place.outline.end(), in(figure)))
       return true;
     for (size_t i = 0; i < figure.size(); ++i) {
-      if (crosses(r.outer, figure[i], figure[(i + 1) % figure.size()])) return true;
+      if (crosses(place.outline, figure[i], figure[(i + 1) % figure.size()])) return true;
     }
     return false;
   });
 }
 
 bool StakeRoom::canStand(const Polygon& figure) const {
-  return holds({{site_, {}}}, figure) && !meets(buildings_, figure) &&
-         std::none_of(taken_.begin(), taken_.end(),
-                      [&](const Polygon& other) { return overlapping(figure, other); });
+  const Taken box = boxed(figure);
+  return holds(site_, figure) && !meets(buildings_, figure) &&
+         std::none_of(taken_.begin(), taken_.end(), [&](const Taken& other) {
+           return other.mayMeet(box) && overlapping(figure, other.outline);
+         });
 }
 
 bool StakeRoom::isOpen(const Vec2& p) const {
-  return contains(site_, p) && std::none_of(buildings_.begin(), buildings_.end(),
-                                            [&](const Region& r) { return contains(r.outer, p); });
+  const Taken at{{}, p, p};
+  return contains(site_.front().outer, p) &&
+         std::none_of(buildings_.begin(), buildings_.end(), [&](const Taken& building) {
+           return building.mayMeet(at) && contains(building.outline, p);
+         });
 }
 
 bool StakeRoom::isOpen(const Vec2& a, const Vec2& b) const {
-  return isOpen(a) && isOpen(b) && isOpen((a + b) / 2.0) && !crosses(site_, a, b) &&
+  return isOpen(a) && isOpen(b) && isOpen((a + b) / 2.0) && !crosses(site_.front().outer, a, b) &&
          std::none_of(buildings_.begin(), buildings_.end(),
-                      [&](const Region& r) { return crosses(r.outer, a, b); });
+                      [&](const Taken& building) { return crosses(building.outline, a, b); });
 }
 
 void StakeRoom::take(const Polygon& figure) {
@@ -86,7 +110,7 @@ void StakeRoom::take(const Polygon& figure) {
   for (const Vec2& p : figure) centre += p / static_cast<double>(figure.size());
   Polygon taken;
   for (const Vec2& p : figure) taken.push_back(p + glm::normalize(p - centre) * kBetween);
-  taken_.push_back(std::move(taken));
+  taken_.push_back(boxed(std::move(taken)));
 }
 
 }  // namespace model

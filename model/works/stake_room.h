@@ -26,11 +26,18 @@ class StakeRoom {
   void take(const Polygon& figure);
 
  private:
-  static bool meets(const Regions& regions, const Polygon& figure);
+  // With its box: most figures that are asked about are nowhere near.
+  struct Taken {
+    Polygon outline;
+    Vec2 low, high;
+    bool mayMeet(const Taken& other) const;
+  };
+  static Taken boxed(Polygon outline);
+  static bool meets(const std::vector<Taken>& places, const Polygon& figure);
 
-  const Polygon& site_;
-  Regions dig_, clearOfDig_, buildings_;
-  std::vector<Polygon> taken_;
+  const Regions site_;
+  std::vector<Taken> dig_, clearOfDig_, buildings_;
+  std::vector<Taken> taken_;
 };
 
 }  // namespace model

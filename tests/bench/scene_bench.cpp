@@ -56,7 +56,7 @@ BENCHMARK(BM_SceneOfCopies)
 void BM_Rebuild(benchmark::State& state) {
   const std::string path = test_support::sourceFolder() + "/assets/jobs/orchard-house.toml";
   for (auto _ : state) {
-    viewer::LoadedJob loaded = viewer::loadJob(path);
+    viewer::LoadedJob loaded = viewer::loadJob(path, false);
     auto ready =
         std::make_unique<viewer::ReadyJob>(std::move(*loaded.model), std::move(loaded.places));
     benchmark::DoNotOptimize(ready->scene.vertices.data());

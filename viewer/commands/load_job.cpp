@@ -11,7 +11,7 @@
 
 namespace viewer {
 
-LoadedJob loadJob(const std::string& path) {
+LoadedJob loadJob(const std::string& path, bool counted) {
   model::ReadResult read = model::readJobFile(path);
   LoadedJob loaded;
   loaded.problems = std::move(read.problems);
@@ -22,7 +22,7 @@ LoadedJob loadJob(const std::string& path) {
   model::Problems ofBuilding;
   model::inParallel(2, [&](size_t which) {
     if (which == 0)
-      loaded.model = model::buildModel(*read.job);
+      loaded.model = counted ? model::buildModel(*read.job) : model::buildUncounted(*read.job);
     else  // its own setting-out, which takes next to nothing, so as not to wait for the model's
       ofBuilding =
           model::checkBuilding(*read.job, model::deriveSettingOut(*read.job), path, read.places);

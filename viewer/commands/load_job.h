@@ -19,7 +19,8 @@ struct LoadedJob {
   std::vector<std::string> files;
 };
 
-LoadedJob loadJob(const std::string& path);
+// `counted`: with the model's takeoff.
+LoadedJob loadJob(const std::string& path, bool counted = true);
 
 // Every problem on a line of its own, to standard error.
 void printProblems(const model::Problems& problems);

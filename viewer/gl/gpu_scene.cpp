@@ -22,10 +22,10 @@ void describeEdges() {
   glVertexAttribPointer(4, 4, GL_BYTE, GL_TRUE, kStride, at(offsetof(EdgeVertex, normalB)));
 }
 
-template <typename T>
-std::uint64_t fill(GLenum target, unsigned buffer, const std::vector<T>& data) {
+template <typename Items>
+std::uint64_t fill(GLenum target, unsigned buffer, const Items& data) {
   glBindBuffer(target, buffer);
-  const size_t bytes = data.size() * sizeof(T);
+  const size_t bytes = data.size() * sizeof(data[0]);
   glBufferData(target, static_cast<GLsizeiptr>(bytes), data.data(), GL_STATIC_DRAW);
   return bytes;
 }

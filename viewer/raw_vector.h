@@ -1,0 +1,31 @@
+// A vector that leaves plain values as they are when it grows, for arrays that are filled at once.
+#pragma once
+
+#include <memory>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace viewer {
+
+template <typename T>
+class LeavesAsIs : public std::allocator<T> {
+ public:
+  template <typename U>
+  struct rebind {
+    using other = LeavesAsIs<U>;
+  };
+  template <typename U, typename... Values>
+  void construct(U* at, Values&&... values) {
+    if constexpr (sizeof...(Values) == 0 && std::is_trivially_destructible_v<U>)
+      ::new (static_cast<void*>(at)) U;
+    else
+      std::construct_at(at, std::forward<Values>(values)...);
+  }
+};
+
+// As std::vector, but that resize() writes nothing.
+template <typename T>
+using RawVector = std::vector<T, LeavesAsIs<T>>;
+
+}  // namespace viewer
