@@ -40,14 +40,17 @@ double faceOf(const MasonryUnit& u) {
   return sum * u.length() / kSteps;
 }
 
-double volumeOf(const MasonryUnit& u) { return faceOf(u) * (u.d1 - u.d0); }
-
 std::vector<Vec2> planOf(const UnitFrame& f, const MasonryUnit& u) {
   const auto at = [&](double s, double d) { return f.start + f.along * s + f.inward * d; };
   const double deep = u.d1 - u.d0;
   const double s0 = u.s0 + (u.mitredStart ? f.skewStart * deep : 0);
   const double s1 = u.s1 + (u.mitredEnd ? f.skewEnd * deep : 0);
   return {at(u.s0, u.d0), at(u.s1, u.d0), at(s1, u.d1), at(s0, u.d1)};
+}
+
+// Its face over its depth, and of a mitred one what it really has on plan.
+double volumeOf(const UnitFrame& f, const MasonryUnit& u) {
+  return faceOf(u) / u.length() * std::fabs(signedArea(planOf(f, u)));
 }
 
 // Whether two convex quadrilaterals share more than a tenth of a millimetre.
@@ -129,7 +132,7 @@ std::map<ElementKind, Filled> filled(const Works& works) {
     if (!isLeaf(e)) continue;
     sums[e.kind].leaf += volume(e.solid);
     for (size_t i = e.firstUnit; i < e.firstUnit + e.unitCount; ++i)
-      sums[e.kind].units += volumeOf(works.units[i]);
+      sums[e.kind].units += volumeOf(works.frames[e.frame], works.units[i]);
   }
   return sums;
 }
