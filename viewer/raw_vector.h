@@ -2,7 +2,6 @@
 #pragma once
 
 #include <memory>
-#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -11,13 +10,12 @@ namespace viewer {
 template <typename T>
 class LeavesAsIs : public std::allocator<T> {
  public:
+  LeavesAsIs() = default;
   template <typename U>
-  struct rebind {
-    using other = LeavesAsIs<U>;
-  };
+  LeavesAsIs(const LeavesAsIs<U>&) {}
   template <typename U, typename... Values>
   void construct(U* at, Values&&... values) {
-    if constexpr (sizeof...(Values) == 0 && std::is_trivially_destructible_v<U>)
+    if constexpr (sizeof...(Values) == 0)
       ::new (static_cast<void*>(at)) U;
     else
       std::construct_at(at, std::forward<Values>(values)...);

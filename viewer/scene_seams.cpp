@@ -1,6 +1,7 @@
 #include "viewer/scene_seams.h"
 
 #include <algorithm>
+#include <array>
 #include <bit>
 #include <cmath>
 #include <iterator>
@@ -120,8 +121,8 @@ void addCovers(const OnLine& x, const OnLine& y, std::vector<Cover>& covers) {
 constexpr size_t kParts = 16;
 
 struct Sharing {
-  std::vector<OnLine> lines[kParts];  // by the top bits of their keys
-  std::uint32_t firstLine = 0;        // of the stretch
+  std::array<std::vector<OnLine>, kParts> lines;  // by the top bits of their keys
+  std::uint32_t firstLine = 0;                    // of the stretch
 };
 
 void share(const model::Works& works, const LineStretch& stretch, Sharing& sharing) {
