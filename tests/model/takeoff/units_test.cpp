@@ -61,9 +61,10 @@ void expectOneFigure(const Job& job, const std::string& which) {
     out.stairs.clear();  // each has a row as a whole
     const bool frames = key.second == Unit::Each &&
                         (key.first == ElementKind::Window || key.first == ElementKind::Door);
+    const bool windows = key.first == ElementKind::Window;
     std::erase_if(out.openings, [&](const BuiltOpening& o) {
       return !frames || o.kind == OpeningKind::Opening ||
-             (o.kind == OpeningKind::Window) != (key.first == ElementKind::Window);
+             (o.kind == OpeningKind::Window) != windows;
     });
     const Takeoff takeoff = deriveTakeoff(job, out, works, model.programme);
     const std::string unit = nameOf(key.second);
