@@ -285,6 +285,13 @@ bool changesSomething(const KeySpec& key, const std::vector<Job>& all,
   return false;
 }
 
+// Sanitizers make every key a matter of minutes: with them, every eighth.
+#ifdef STRINGCOURSE_SANITIZED
+constexpr size_t kEvery = 8;
+#else
+constexpr size_t kEvery = 1;
+#endif
+
 TEST(EveryKey, ChangesSomethingThatIsHandedOn) {
   const std::vector<Job> all = jobs();
   const std::vector<Job> planned{plannedJob(all[0])};
@@ -298,7 +305,9 @@ TEST(EveryKey, ChangesSomethingThatIsHandedOn) {
     linesBefore.push_back(linesHandedOn(job));
     readingsBefore.push_back(readingsHandedOn(job));
   }
+  size_t place = 0;
   for (const KeySpec& key : keyTable()) {
+    if (place++ % kEvery != 0) continue;
     if (kOnlyDrawn.count(pathOf(key)) || kOnlyTogether.count(pathOf(key))) continue;
     if (kOnlyDrawn.count(pathOf(key)) || kOnlyDrawn.count(key.table)) continue;
     const bool lines = kOfTheLines.count(key.table) > 0;

@@ -228,7 +228,8 @@ INSTANTIATE_TEST_SUITE_P(SeedsThatFailed, DrawnJob,
 // And others. A failure names the seed of the job to look at: add it to the list above.
 TEST(WholeBuilding, OfAnyDrawnJobIsClosedAndNoTwoThingsStandInOnePlace) {
   rc::detail::TestParams params = rc::detail::configuration().testParams;
-  params.maxSuccess = (params.maxSuccess + 3) / 4;  // each looks at every pair of some hundred solids
+  // A quarter of the others' cases: each looks at every pair of some hundred solids.
+  params.maxSuccess = (params.maxSuccess + 3) / 4;
   const auto holds = [] {
     const unsigned seed = *rc::gen::resize(100, rc::gen::inRange(0u, 1000000u));
     for (const std::string& fault : faultsOf(Building(test_support::seededJob(seed))))
