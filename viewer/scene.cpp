@@ -151,9 +151,9 @@ std::vector<Stretch> stretchesOf(const model::Works& works, const Scene& scene) 
 }
 
 void buildStretch(const model::Model& model, Stretch& stretch, Scene& scene) {
+  ElementBuilder::Made made;  // not in its place: what grows beside another's slows both down
   // Room for what layers of soil take, whose triangles are split and share few corners. What is not
   // used costs nothing.
-  ElementBuilder::Made made;  // not in its place: what grows beside another's slows both down
   made.indices.reserve(stretch.triangles * 4);
   made.vertices.reserve(stretch.triangles * 3);
   made.edges.reserve(stretch.triangles * 3);

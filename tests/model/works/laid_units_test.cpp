@@ -168,6 +168,16 @@ RC_GTEST_PROP(LaidUnits, LeaveOnlyJointsForMortar, ()) {
   }
 }
 
+// A drawn job with an inner leaf of 365 in blocks 240 long, no corner square: its angle units once
+// were left out, as no single block reaches the back of such a mitre.
+TEST(LaidUnits, FillACornerWhoseMitreIsLongerThanABlock) {
+  const Job job = test_support::seededJob(41344);
+  ASSERT_GT(job.walls.innerLeaf, job.walls.blockLength);
+  const Filled blocks = filled(wallsOf(job, deriveSettingOut(job))).at(ElementKind::InnerLeaf);
+  EXPECT_GT(blocks.units / blocks.leaf, 0.88);
+  EXPECT_LT(blocks.units / blocks.leaf, 0.96);
+}
+
 // Of the storey's second lift, which begins at half the height of its windows: leads stand at the
 // jambs, course over course stepped back, and the run is laid between them.
 TEST(LaidUnits, AreRackedBackAtRevealsThatALiftBeginsBeside) {
