@@ -16,7 +16,8 @@ std::string between(const DryStretch& stretch, const WallLine& wall) {
 }
 
 std::string over(const BrickSize& size) {
-  return lengthWords(std::fabs(size.over)) + (size.over > 0 ? " over " : " short of ") +
+  const double tenths = std::round(std::fabs(size.over) * 1e4) / 1e4;
+  return lengthWords(tenths) + (size.over > 0 ? " over " : " short of ") +
          std::to_string(size.halfBricks) + " half bricks";
 }
 
